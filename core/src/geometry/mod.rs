@@ -1,0 +1,1 @@
+//! Plane geometry that the survey and the grade share: points, regions, exact clipping, careful sums.

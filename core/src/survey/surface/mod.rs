@@ -1,0 +1,1 @@
+//! The triangulated surface of the old slab.
