@@ -1,0 +1,155 @@
+//! The numbered table of what can go wrong. A number is never changed and never used again.
+
+/// Declares the codes with their number, their name in C and their meaning.
+macro_rules! codes {
+    ($( $(#[$doc:meta])* $code:ident = $number:literal, $name:literal, $class:ident, $meaning:literal; )+) => {
+        /// What went wrong, by number.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+        #[repr(i32)]
+        #[non_exhaustive]
+        pub enum Code { $( #[doc = $meaning] $code = $number, )+ }
+
+        impl Code {
+            /// Every code, by rising number.
+            pub const ALL: &'static [Self] = &[$(Self::$code),+];
+
+            /// The name of the code: `OUT_OF_RANGE`; the C constant is `OVS_` and this.
+            #[must_use]
+            pub const fn name(self) -> &'static str {
+                match self { $(Self::$code => $name,)+ }
+            }
+
+            /// One sentence on what the code means.
+            #[must_use]
+            pub const fn meaning(self) -> &'static str {
+                match self { $(Self::$code => $meaning,)+ }
+            }
+
+            /// The family it belongs to; Python has one exception for each.
+            #[must_use]
+            pub const fn family(self) -> Family {
+                match self { $(Self::$code => Family::$class,)+ }
+            }
+        }
+    };
+}
+
+/// Families of codes: what a caller may want to catch together.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Family {
+    /// A number, a unit or a text that cannot be used as given.
+    Quantity,
+    /// The input's form: keys, kinds, lengths of lists.
+    Form,
+    /// The survey or the outline contradicts itself or does not suffice.
+    Survey,
+    /// The finish cannot be made as asked.
+    Grade,
+    /// The border between the engine and its caller was used wrongly.
+    Border,
+}
+
+impl Family {
+    /// Every family.
+    pub const ALL: &'static [Self] = &[Self::Quantity, Self::Form, Self::Survey, Self::Grade, Self::Border];
+
+    /// The word for it.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Quantity => "Quantity",
+            Self::Form => "Form",
+            Self::Survey => "Survey",
+            Self::Grade => "Grade",
+            Self::Border => "Border",
+        }
+    }
+}
+
+codes! {
+    UnitUnknown = 10, "UNIT_UNKNOWN", Quantity, "the unit is not known";
+    UnitMissing = 11, "UNIT_MISSING", Quantity, "a number stands without its unit";
+    UnitWrong = 12, "UNIT_WRONG", Quantity, "the unit belongs to another quantity";
+    NotReadable = 13, "NOT_READABLE", Quantity, "the text cannot be read as a quantity";
+    DecimalComma = 14, "DECIMAL_COMMA", Quantity, "a comma stands where it could be a decimal comma";
+    NotFinite = 15, "NOT_FINITE", Quantity, "the number is not finite";
+    Negative = 16, "NEGATIVE", Quantity, "the quantity cannot be below zero";
+    OutOfRange = 17, "OUT_OF_RANGE", Quantity, "the value lies outside its range";
+    EmptyCell = 18, "EMPTY_CELL", Quantity, "an empty cell or a blank where a value is wanted";
+    ZeroRefused = 19, "ZERO_REFUSED", Quantity, "a zero in a place where an empty cell is more likely";
+    WordUnknown = 20, "WORD_UNKNOWN", Form, "the word is not one of the choices";
+    NotACount = 21, "NOT_A_COUNT", Form, "a whole number is wanted";
+    EmptyList = 22, "EMPTY_LIST", Form, "the list is empty";
+    LengthMismatch = 23, "LENGTH_MISMATCH", Form, "lists that belong together differ in length";
+    KindMismatch = 24, "KIND_MISMATCH", Form, "the value is of another kind than the port takes";
+    KeyUnknown = 25, "KEY_UNKNOWN", Form, "the key is not known";
+    KeyMissing = 26, "KEY_MISSING", Form, "a required value is missing";
+    Syntax = 27, "SYNTAX", Form, "the text is not valid TOML or JSON";
+    KeyRepeated = 28, "KEY_REPEATED", Form, "a name is given twice";
+    VersionUnknown = 29, "VERSION_UNKNOWN", Form, "the schema version is not known";
+    Contradiction = 30, "CONTRADICTION", Form, "two values say the same thing differently";
+    OutlineCrosses = 40, "OUTLINE_CROSSES", Survey, "the outline crosses itself";
+    OutlineTooFew = 41, "OUTLINE_TOO_FEW", Survey, "the outline has too few corners or no area";
+    HoleOutside = 42, "HOLE_OUTSIDE", Survey, "a hole leaves the outline or meets another hole";
+    OutlineOpen = 43, "OUTLINE_OPEN", Survey, "the wall lengths do not close";
+    DiagonalImpossible = 44, "DIAGONAL_IMPOSSIBLE", Survey, "no figure has these sides and diagonals";
+    TwoHeights = 45, "TWO_HEIGHTS", Survey, "two heights stand at one place";
+    ShotOutside = 46, "SHOT_OUTSIDE", Survey, "a shot lies outside the outline";
+    TooFewShots = 47, "TOO_FEW_SHOTS", Survey, "too few shots for a surface";
+    CollinearShots = 48, "COLLINEAR_SHOTS", Survey, "all shots lie on one line";
+    ClosureExceeded = 49, "CLOSURE_EXCEEDED", Survey, "the level book does not close within its tolerance";
+    BookIncomplete = 50, "BOOK_INCOMPLETE", Survey, "the level book lacks a reading it needs";
+    BeyondShots = 51, "BEYOND_SHOTS", Survey, "the work reaches too far beyond the shots";
+    StepUnresolved = 52, "STEP_UNRESOLVED", Survey, "a step in the old slab is not described well enough";
+    RegionOutside = 53, "REGION_OUTSIDE", Survey, "a zone leaves the surveyed outline";
+    EdgeUnknown = 60, "EDGE_UNKNOWN", Grade, "no edge of the outline has this name";
+    FinishUndetermined = 61, "FINISH_UNDETERMINED", Grade, "the finish is not determined by what was given";
+    FinishTwice = 62, "FINISH_TWICE", Grade, "the finish is given in two ways";
+    NullPointer = 90, "NULL_POINTER", Border, "a pointer is null";
+    LengthNegative = 91, "LENGTH_NEGATIVE", Border, "a length or a count passed over the border is negative";
+    NotText = 92, "NOT_TEXT", Border, "the bytes are not UTF-8";
+    OperationUnknown = 93, "OPERATION_UNKNOWN", Border, "no operation has this name";
+    BufferShort = 94, "BUFFER_SHORT", Border, "the buffer for the results is too short";
+    Internal = 99, "INTERNAL", Border, "a fault of the library itself";
+}
+
+impl Code {
+    /// The number of the code.
+    #[must_use]
+    pub const fn number(self) -> i32 {
+        self as i32
+    }
+
+    /// The code of that number.
+    #[must_use]
+    pub fn from_number(number: i32) -> Option<Self> {
+        Self::ALL.iter().copied().find(|code| code.number() == number)
+    }
+}
+
+/// The meaning of a status: 0 is success, other numbers are codes.
+#[must_use]
+pub fn describe(status: i32) -> &'static str {
+    match (status, Code::from_number(status)) {
+        (0, _) => "success",
+        (_, Some(code)) => code.meaning(),
+        _ => "no such status",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn numbers_rise_and_every_code_is_described() {
+        assert!(Code::ALL.windows(2).all(|pair| pair[0].number() < pair[1].number()));
+        for &code in Code::ALL {
+            assert_eq!(Code::from_number(code.number()), Some(code));
+            assert_eq!(describe(code.number()), code.meaning());
+            assert!(code.name().bytes().all(|b| b.is_ascii_uppercase() || b == b'_'));
+        }
+        assert_eq!(describe(0), "success");
+        assert_eq!(describe(7), "no such status");
+    }
+}

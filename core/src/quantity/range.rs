@@ -1,0 +1,72 @@
+//! What a number may be.
+
+use super::write::shortest;
+use super::{QuantityType, Unit};
+
+/// Bounds of a number, in base units. A function and its row in the table share one constant.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Range {
+    /// The lower bound.
+    pub least: f64,
+    /// Whether the lower bound itself is refused.
+    pub open: bool,
+    /// The upper bound, itself allowed.
+    pub greatest: f64,
+}
+
+impl Range {
+    /// Every finite number.
+    pub const ANY: Self = Self { least: f64::NEG_INFINITY, open: false, greatest: f64::INFINITY };
+    /// Zero and more.
+    pub const NOT_NEGATIVE: Self = Self { least: 0.0, open: false, greatest: f64::INFINITY };
+    /// More than zero.
+    pub const POSITIVE: Self = Self { least: 0.0, open: true, greatest: f64::INFINITY };
+
+    /// From the least to the greatest, both allowed.
+    #[must_use]
+    pub const fn closed(least: f64, greatest: f64) -> Self {
+        Self { least, open: false, greatest }
+    }
+
+    /// More than zero, at most the greatest.
+    #[must_use]
+    pub const fn positive_to(greatest: f64) -> Self {
+        Self { least: 0.0, open: true, greatest }
+    }
+
+    /// Whether the number may be so. NaN and infinities never may.
+    #[inline]
+    #[must_use]
+    pub fn allows(&self, base: f64) -> bool {
+        let low = if self.open { base > self.least } else { base >= self.least };
+        low && base <= self.greatest && base.is_finite()
+    }
+
+    /// The bounds in words, in a unit: `more than 0 ft, at most 1000 ft`.
+    #[must_use]
+    pub fn words(&self, unit: &Unit) -> String {
+        let say = |base: f64| format!("{} {}", shortest((unit.from_base)(base)), unit.symbol);
+        let low = match (self.least.is_finite(), self.open) {
+            (false, _) => None,
+            (true, true) => Some(format!("more than {}", say(self.least))),
+            (true, false) => Some(format!("at least {}", say(self.least))),
+        };
+        let high = self.greatest.is_finite().then(|| format!("at most {}", say(self.greatest)));
+        match (low, high) {
+            (Some(low), Some(high)) => format!("{low}, {high}"),
+            (Some(one), None) | (None, Some(one)) => one,
+            (None, None) => "a finite number".to_owned(),
+        }
+    }
+}
+
+/// The code for a number that a range refuses.
+#[must_use]
+pub fn refusal_code(base: f64, quantity: &QuantityType) -> crate::failure::Code {
+    use crate::failure::Code;
+    match (base.is_finite(), base < 0.0, quantity.sign) {
+        (false, ..) => Code::NotFinite,
+        (true, true, super::Sign::NotNegative) => Code::Negative,
+        (true, ..) => Code::OutOfRange,
+    }
+}

@@ -1,0 +1,211 @@
+//! Every quantity and every unit, with exact factors.
+//!
+//! Factors follow NIST SP 811 (2008), appendix B, from the exact definitions: 1 ft = 0.3048 m, 1 lb = 0.453 592 37 kg,
+//! standard gravity 9.806 65 m/s2, 1 gal (US) = 231 in3, t/F = 9/5 t/C + 32. Base units: metre, kilogram, second, kelvin.
+
+/// Kinds keep quantities of one dimension apart.
+pub mod kind {
+    use uom::marker::{Div, Mul};
+
+    /// A place on a scale (an elevation, a temperature): two cannot be added.
+    pub trait Level: Mul + Div {}
+    /// The fall or rise of a surface over its run.
+    pub trait SlopeKind: uom::Kind {}
+    /// A share added to or taken from an amount.
+    pub trait ShareKind: uom::Kind {}
+    /// Relative humidity of air.
+    pub trait HumidityKind: uom::Kind {}
+    /// Air in fresh concrete, by volume.
+    pub trait AirKind: uom::Kind {}
+    /// Mass of water over mass of cementitious material.
+    pub trait WaterCementKind: uom::Kind {}
+    /// Mass of an ingredient in a volume of concrete.
+    pub trait DosageKind: uom::Kind {}
+}
+
+pub(crate) const FOOT: f64 = 0.3048;
+pub(crate) const INCH: f64 = 0.0254;
+pub(crate) const POUND: f64 = 0.453_592_37;
+pub(crate) const POUND_FORCE: f64 = 4.448_221_615_260_5;
+pub(crate) const CUBIC_FOOT: f64 = 0.028_316_846_592;
+pub(crate) const CUBIC_YARD: f64 = 0.764_554_857_984;
+pub(crate) const FAHRENHEIT: f64 = 5.0 / 9.0;
+
+declare_quantities! {
+    /// A distance, in plan or in height.
+    length::Length, "length", <P1 Z0 Z0 Z0>;
+    sign Any;
+    @meter = 1.0; "m", "m", ["metre", "metres", "meter", "meters"];
+    @centimeter = 0.01; "cm", "cm", ["centimetre", "centimetres", "centimeter", "centimeters"];
+    @millimeter = 0.001; "mm", "mm", ["millimetre", "millimetres", "millimeter", "millimeters"];
+    @foot = crate::quantity::units::FOOT; "ft", "ft", ["foot", "feet", "'"];
+    @inch = crate::quantity::units::INCH; "in", "in", ["inch", "inches", "\""];
+    @yard = 0.9144; "yd", "yd", ["yard", "yards"];
+
+    /// A height above the job datum.
+    elevation::Elevation, "elevation", <P1 Z0 Z0 Z0>, kind crate::quantity::units::kind::Level;
+    sign Any;
+    @meter = 1.0; "m", "m", ["metre", "metres", "meter", "meters"];
+    @millimeter = 0.001; "mm", "mm", ["millimetre", "millimetres", "millimeter", "millimeters"];
+    @foot = crate::quantity::units::FOOT; "ft", "ft", ["foot", "feet", "'"];
+    @inch = crate::quantity::units::INCH; "in", "in", ["inch", "inches", "\""];
+
+    /// A surface.
+    area::Area, "area", <P2 Z0 Z0 Z0>;
+    sign Any;
+    @square_meter = 1.0; "m2", "m2", ["sq m", "square metres", "square meters"];
+    @square_foot = 0.092_903_04; "ft2", "ft2", ["sq ft", "square feet", "sf"];
+    @square_inch = 0.000_645_16; "in2", "in2", ["sq in", "square inches"];
+    @square_yard = 0.836_127_36; "yd2", "yd2", ["sq yd", "square yards"];
+
+    /// A volume.
+    volume::Volume, "volume", <P3 Z0 Z0 Z0>;
+    sign Any;
+    @cubic_meter = 1.0; "m3", "m3", ["cu m", "cubic metres", "cubic meters"];
+    @liter = 0.001; "L", "l", ["l", "litre", "litres", "liter", "liters"];
+    @cubic_foot = crate::quantity::units::CUBIC_FOOT; "ft3", "ft3", ["cu ft", "cubic feet", "cf"];
+    @cubic_yard = crate::quantity::units::CUBIC_YARD; "yd3", "yd3", ["cu yd", "cubic yards", "yards", "yard", "cy"];
+    @gallon = 0.003_785_411_784; "gal", "gal", ["gallon", "gallons"];
+
+    /// A mass.
+    mass::Mass, "mass", <Z0 P1 Z0 Z0>;
+    sign Any;
+    @kilogram = 1.0; "kg", "kg", ["kilogram", "kilograms"];
+    @pound = crate::quantity::units::POUND; "lb", "lb", ["lbs", "pound", "pounds"];
+    @ton_short = 907.184_74; "ton", "ton", ["tons", "short ton", "short tons"];
+    @tonne = 1000.0; "t", "t", ["tonne", "tonnes"];
+
+    /// A force.
+    force::Force, "force", <P1 P1 N2 Z0>;
+    sign Any;
+    @newton = 1.0; "N", "n", ["newton", "newtons"];
+    @kilonewton = 1000.0; "kN", "kn", ["kilonewton", "kilonewtons"];
+    @pound_force = crate::quantity::units::POUND_FORCE; "lbf", "lbf", ["lb", "lbs", "pound", "pounds"];
+
+    /// A pressure, a stress or a strength.
+    pressure::Pressure, "pressure", <N1 P1 N2 Z0>;
+    sign Any;
+    @pascal = 1.0; "Pa", "pa", ["pascal"];
+    @kilopascal = 1.0e3; "kPa", "kpa", ["kilopascal"];
+    @megapascal = 1.0e6; "MPa", "mpa", ["megapascal", "N/mm2"];
+    @psi = crate::quantity::units::POUND_FORCE / (crate::quantity::units::INCH * crate::quantity::units::INCH); "psi", "psi", ["lb/in2", "lbf/in2"];
+    @psf = crate::quantity::units::POUND_FORCE / 0.092_903_04; "psf", "psf", ["lb/ft2", "lbf/ft2"];
+
+    /// Mass of a material in its own volume.
+    density::Density, "density", <N3 P1 Z0 Z0>;
+    sign Any;
+    @kilogram_per_cubic_meter = 1.0; "kg/m3", "kg_per_m3", [];
+    @pound_per_cubic_foot = crate::quantity::units::POUND / crate::quantity::units::CUBIC_FOOT; "lb/ft3", "lb_per_ft3", ["pcf"];
+
+    /// Mass of an ingredient in a volume of concrete.
+    dosage::Dosage, "dosage", <N3 P1 Z0 Z0>, kind crate::quantity::units::kind::DosageKind;
+    sign NotNegative;
+    @kilogram_per_cubic_meter = 1.0; "kg/m3", "kg_per_m3", [];
+    @pound_per_cubic_yard = crate::quantity::units::POUND / crate::quantity::units::CUBIC_YARD; "lb/yd3", "lb_per_yd3", ["pcy"];
+
+    /// A span of time.
+    time::Time, "time", <Z0 Z0 P1 Z0>;
+    sign Any;
+    @second = 1.0; "s", "s", ["sec", "second", "seconds"];
+    @minute = 60.0; "min", "min", ["minute", "minutes"];
+    @hour = 3600.0; "h", "h", ["hr", "hour", "hours"];
+    @day = 86_400.0; "d", "d", ["day", "days"];
+
+    /// A speed.
+    velocity::Velocity, "velocity", <P1 Z0 N1 Z0>;
+    sign Any;
+    @meter_per_second = 1.0; "m/s", "m_per_s", [];
+    @kilometer_per_hour = 1.0 / 3.6; "km/h", "km_per_h", ["kph"];
+    @mile_per_hour = 0.447_04; "mph", "mph", ["mi/h"];
+
+    /// A temperature on its scale.
+    temperature::Temperature, "temperature", <Z0 Z0 Z0 P1>, kind crate::quantity::units::kind::Level;
+    sign NotNegative;
+    @kelvin = 1.0; "K", "k", ["kelvin"];
+    @degree_celsius = 1.0, 273.15; "degC", "degc", ["C", "deg C"];
+    @degree_fahrenheit = crate::quantity::units::FAHRENHEIT, 459.67; "degF", "degf", ["F", "deg F"];
+
+    /// A difference of two temperatures.
+    temperature_difference::TemperatureDifference, "temperature difference", <Z0 Z0 Z0 P1>;
+    sign Any;
+    @kelvin_difference = 1.0; "K", "k", ["degC", "C"];
+    @fahrenheit_difference = crate::quantity::units::FAHRENHEIT; "degF", "degf", ["F"];
+
+    /// A plain ratio of two like quantities.
+    ratio::Ratio, "ratio", <Z0 Z0 Z0 Z0>;
+    sign Any;
+    @one = 1.0; "1", "ratio", [];
+    @percent = 0.01; "%", "percent", ["percent"];
+
+    /// The fall or rise of a surface over its run.
+    slope::Slope, "slope", <Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::SlopeKind;
+    sign Any;
+    @rise_over_run = 1.0; "ft/ft", "ft_per_ft", ["m/m"];
+    @percent = 0.01; "%", "percent", ["percent", "cm/m"];
+    @inch_per_foot = crate::quantity::units::INCH / crate::quantity::units::FOOT; "in/ft", "in_per_ft", ["in per ft", "inches per foot", "inch per foot"];
+    @millimeter_per_meter = 0.001; "mm/m", "mm_per_m", [];
+
+    /// A share of an amount: waste, an allowance.
+    share::Share, "share", <Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::ShareKind;
+    sign NotNegative;
+    @fraction = 1.0; "of 1", "fraction", [];
+    @percent = 0.01; "%", "percent", ["percent"];
+
+    /// Relative humidity.
+    humidity::Humidity, "humidity", <Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::HumidityKind;
+    sign NotNegative;
+    @fraction = 1.0; "of 1", "fraction", [];
+    @percent = 0.01; "%", "percent", ["percent", "% RH"];
+
+    /// Air in fresh concrete, by volume.
+    air_content::AirContent, "air content", <Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::AirKind;
+    sign NotNegative;
+    @fraction = 1.0; "of 1", "fraction", [];
+    @percent = 0.01; "%", "percent", ["percent"];
+
+    /// Mass of water over mass of cementitious material.
+    water_cement_ratio::WaterCementRatio, "water-cement ratio", <Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::WaterCementKind;
+    sign NotNegative;
+    @ratio = 1.0; "w/cm", "w_per_cm", ["lb/lb", "kg/kg"];
+}
+
+uom::system! {
+    /// Quantities of the project: length, mass, time and temperature as base quantities.
+    quantities: Q {
+        length: meter, L;
+        mass: kilogram, M;
+        time: second, T;
+        temperature: kelvin, Th;
+    }
+    /// Base units: metre, kilogram, second, kelvin.
+    units: U {
+        mod length::Length,
+        mod elevation::Elevation,
+        mod area::Area,
+        mod volume::Volume,
+        mod mass::Mass,
+        mod force::Force,
+        mod pressure::Pressure,
+        mod density::Density,
+        mod dosage::Dosage,
+        mod time::Time,
+        mod velocity::Velocity,
+        mod temperature::Temperature,
+        mod temperature_difference::TemperatureDifference,
+        mod ratio::Ratio,
+        mod slope::Slope,
+        mod share::Share,
+        mod humidity::Humidity,
+        mod air_content::AirContent,
+        mod water_cement_ratio::WaterCementRatio,
+    }
+}
+
+/// The quantities over `f64`.
+pub mod f64 {
+    mod system {
+        pub(super) use super::super::*;
+    }
+    Q!(self::system, f64);
+}
+pub use self::f64::*;
