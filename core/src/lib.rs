@@ -7,5 +7,6 @@ extern crate uom;
 
 pub mod failure;
 pub mod geometry;
+pub mod grade;
 pub mod quantity;
 pub mod survey;

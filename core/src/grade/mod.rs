@@ -1,0 +1,3 @@
+//! Where the new surface goes.
+
+pub mod thickness_field;
