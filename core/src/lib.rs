@@ -1,12 +1,23 @@
 //! Overslab: the computation engine for pouring new concrete floors over old ones.
+//!
+//! A few rod readings and a tape go in; where the new surface goes, how thick it gets everywhere and what to order come
+//! out. Modules follow the questions of the job, see `DEVELOPERS.md`.
 #![forbid(unsafe_code)]
 
 // Its helper macros are found by name only.
 #[macro_use]
 extern crate uom;
 
+pub mod basis;
+pub mod caution;
 pub mod failure;
 pub mod geometry;
 pub mod grade;
+pub mod note;
+pub mod operation;
+pub mod operations;
+pub mod order;
 pub mod quantity;
+#[cfg(feature = "specimen")]
+pub mod specimen;
 pub mod survey;

@@ -1,1 +1,3 @@
-//! Placeholder crate root.
+//! The generators of the bindings, and what the tests of several crates share.
+
+pub mod generate;

@@ -75,10 +75,10 @@ fn unsigned(text: &str, quantity: &'static QuantityType, bare: Option<&'static U
     if let Some(run) = rest.strip_prefix(':') {
         return ratio(number, run.trim_start(), quantity);
     }
-    if is_length(quantity) {
-        if let Some(reading) = feet_inches(number, rest, quantity)? {
-            return Ok(reading);
-        }
+    if is_length(quantity)
+        && let Some(reading) = feet_inches(number, rest, quantity)?
+    {
+        return Ok(reading);
     }
     let unit = unit_of(rest, quantity, bare)?;
     if text[..used].contains(',') && is_length(quantity) && unit.symbol.ends_with('m') {

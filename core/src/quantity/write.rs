@@ -54,7 +54,7 @@ pub fn decimal_feet(elevation: Elevation) -> String {
 fn fractional(base: f64, denominator: u32, feet: bool) -> String {
     let denominator = u64::from(denominator.max(1));
     let parts = (base.abs() / 0.0254 * denominator as f64).round();
-    if !(parts < 9.0e15) {
+    if parts.is_nan() || parts >= 9.0e15 {
         return format!("{} m", shortest(base));
     }
     let parts = parts as u64;

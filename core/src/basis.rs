@@ -1,0 +1,125 @@
+//! Where a limit or a rule comes from, as data.
+
+/// How far a published number was seen by us.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Seen {
+    /// Read in the source.
+    Read,
+    /// Read in a page that quotes the source.
+    Quoted,
+    /// From memory: confirm against the source before it decides anything.
+    Memory,
+}
+
+/// What stands behind a rule.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Kind {
+    /// A published document.
+    Published {
+        /// Its title.
+        title: &'static str,
+        /// Its edition or year.
+        edition: &'static str,
+        /// The clause, table or page.
+        clause: &'static str,
+        /// How far we saw it.
+        seen: Seen,
+    },
+    /// Geometry or mechanics that anybody can check.
+    Derived,
+    /// The project's own specification decides.
+    ProjectSpecification,
+    /// Common practice, no source.
+    CommonPractice,
+}
+
+/// Declares every basis with its meaning.
+macro_rules! bases {
+    ($( $id:ident, $name:literal, $kind:expr, $meaning:literal; )+) => {
+        /// A basis by name.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+        #[non_exhaustive]
+        pub enum BasisId { $( #[doc = $meaning] $id, )+ }
+
+        impl BasisId {
+            /// Every basis.
+            pub const ALL: &'static [Self] = &[$(Self::$id),+];
+
+            /// Its name in JSON.
+            #[must_use]
+            pub const fn name(self) -> &'static str {
+                match self { $(Self::$id => $name,)+ }
+            }
+
+            /// What it says.
+            #[must_use]
+            pub const fn meaning(self) -> &'static str {
+                match self { $(Self::$id => $meaning,)+ }
+            }
+
+            /// What stands behind it.
+            #[must_use]
+            pub const fn kind(self) -> Kind {
+                match self { $(Self::$id => $kind,)+ }
+            }
+        }
+    };
+}
+
+const fn published(title: &'static str, edition: &'static str, clause: &'static str, seen: Seen) -> Kind {
+    Kind::Published { title, edition, clause, seen }
+}
+
+bases! {
+    Geometry, "geometry", Kind::Derived, "plane and solid geometry";
+    UnitDefinitions, "unit_definitions",
+        published("NIST Special Publication 811", "2008", "appendix B", Seen::Memory),
+        "exact definitions of the units";
+    Levelling, "levelling", published("Surveying textbooks, differential levelling", "any", "height of instrument", Seen::Read),
+        "height of instrument = elevation + backsight; elevation = height of instrument - sight";
+    ClosureTolerance, "closure_tolerance", Kind::CommonPractice,
+        "one set-up closes within 1/8 in, several within 1/4 in";
+    ReadingWords, "reading_words", Kind::CommonPractice, "reading and texture deviations behind the site words";
+    FallFinishedFloor, "fall_finished_floor",
+        published("Flatwork guidance on drainage minimums", "several", "finished floors", Seen::Memory),
+        "at least 1/8 in per ft on well-finished floors";
+    FallBroomed, "fall_broomed",
+        published("Flatwork guidance on drainage minimums", "several", "broom finish", Seen::Memory),
+        "at least 1/4 in per ft on broomed floors";
+    FallOutdoors, "fall_outdoors",
+        published("International Residential Code", "2015-2021", "R401.3, impervious surfaces within 10 ft", Seen::Quoted),
+        "at least 2 % away from a building";
+    FallInPractice, "fall_in_practice", Kind::CommonPractice, "2 in over 20 to 24 ft towards a door, as floors are often given";
+    ThicknessMargin, "thickness_margin", Kind::CommonPractice,
+        "3/8 in over the least thickness, from reading 1/8, texture 3/16 and strike-off 3/16 in";
+    WasteAllowance, "waste_allowance",
+        published("Extension lesson on estimating concrete", "after Cooper, Agricultural Mechanics", "waste and uneven thickness", Seen::Read),
+        "5 to 10 % for waste and uneven thickness on ground; less where the surface is surveyed";
+    PlantStep, "plant_step", Kind::CommonPractice, "plants sell in steps of 1/4 yd3";
+    TruckLoad, "truck_load",
+        published("NRMCA fleet survey", "2017", "table 4: typical full load 9.8 yd3, range 8.2 to 11.8", Seen::Quoted),
+        "a full truck carries about 10 yd3";
+    Prismoid, "prismoid", published("Surveying textbooks, earthwork volumes", "any", "prismoidal formula", Seen::Read),
+        "V = L (A1 + 4 Am + A2) / 6";
+}
+
+impl BasisId {
+    /// One line for a report: what it says and where from.
+    #[must_use]
+    pub fn line(self) -> String {
+        let source = match self.kind() {
+            Kind::Published { title, edition, clause, seen } => {
+                let how = match seen {
+                    Seen::Read => "",
+                    Seen::Quoted => ", as quoted elsewhere",
+                    Seen::Memory => ", from memory: confirm",
+                };
+                format!("{title} ({edition}), {clause}{how}")
+            }
+            Kind::Derived => "derived".to_owned(),
+            Kind::ProjectSpecification => "the project's specification".to_owned(),
+            Kind::CommonPractice => "common practice, no source".to_owned(),
+        };
+        format!("{}: {source}", self.meaning())
+    }
+}

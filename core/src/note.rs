@@ -1,0 +1,77 @@
+//! What the reader of a result must know: a numbered kind and a sentence.
+
+/// Declares the note codes.
+macro_rules! notes {
+    ($( $code:ident = $number:literal, $name:literal, $meaning:literal; )+) => {
+        /// The kind of a note, by number. A number is never changed and never used again.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+        #[repr(i32)]
+        #[non_exhaustive]
+        pub enum NoteCode { $( #[doc = $meaning] $code = $number, )+ }
+
+        impl NoteCode {
+            /// Every note code, by rising number.
+            pub const ALL: &'static [Self] = &[$(Self::$code),+];
+
+            /// Its name; the C constant is `OVS_NOTE_` and this.
+            #[must_use]
+            pub const fn name(self) -> &'static str {
+                match self { $(Self::$code => $name,)+ }
+            }
+
+            /// What it means.
+            #[must_use]
+            pub const fn meaning(self) -> &'static str {
+                match self { $(Self::$code => $meaning,)+ }
+            }
+        }
+    };
+}
+
+notes! {
+    OutsideFormula = 1, "OUTSIDE_FORMULA", "the result lies outside the range the formula is stated for";
+    BeyondShots = 2, "BEYOND_SHOTS", "part of the work lies beyond the shots, its height is extended";
+    MuchBeyondShots = 3, "MUCH_BEYOND_SHOTS", "more than 30 % of the work lies beyond the shots";
+    Unsurveyed = 4, "UNSURVEYED", "part of the work lies in triangles that leave the outline";
+    PlacesMerged = 5, "PLACES_MERGED", "shots at one place were taken as their mean";
+    ShotNearOutline = 6, "SHOT_NEAR_OUTLINE", "a shot a little outside the outline was used";
+    EdgeSplit = 7, "EDGE_SPLIT", "a line between two shots on a wall was split";
+    HighSpots = 8, "HIGH_SPOTS", "the old slab stands above the finish somewhere";
+    BelowGuidance = 9, "BELOW_GUIDANCE", "the value is under the published guidance";
+    Rounded = 10, "ROUNDED", "heights were rounded to what can be set out";
+    Adjusted = 11, "ADJUSTED", "measurements that do not agree were adjusted";
+    Assumed = 12, "ASSUMED", "a value was taken, not measured";
+    ShortLoad = 13, "SHORT_LOAD", "the last truck carries a small load";
+    ConfirmLocally = 14, "CONFIRM_LOCALLY", "a limit could not be read in its source: confirm locally";
+}
+
+impl NoteCode {
+    /// The number of the code.
+    #[must_use]
+    pub const fn number(self) -> i32 {
+        self as i32
+    }
+
+    /// The code of that number.
+    #[must_use]
+    pub fn from_number(number: i32) -> Option<Self> {
+        Self::ALL.iter().copied().find(|code| code.number() == number)
+    }
+}
+
+/// One note on a result.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Note {
+    /// Its kind.
+    pub code: NoteCode,
+    /// The sentence, with its numbers.
+    pub text: String,
+}
+
+impl Note {
+    /// A note of this kind with this sentence.
+    #[must_use]
+    pub fn new(code: NoteCode, text: impl Into<String>) -> Self {
+        Self { code, text: text.into() }
+    }
+}

@@ -1,0 +1,108 @@
+//! From a plain typed function to the flat call of a scalar row.
+
+use super::choice::Choice;
+use crate::failure::{Code, Failure, Result};
+use crate::note::NoteCode;
+use crate::quantity::Typed;
+
+/// A whole number in a typed function.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Count(pub i64);
+
+/// What a scalar port can be made into.
+pub trait Scalar: Sized {
+    /// From the flat number.
+    ///
+    /// # Errors
+    /// `NOT_A_COUNT`, `WORD_UNKNOWN`.
+    fn from_number(number: f64) -> Result<Self>;
+}
+
+impl<Q: Typed> Scalar for Q {
+    #[inline(always)]
+    fn from_number(number: f64) -> Result<Self> {
+        Ok(Q::from_base(number))
+    }
+}
+
+impl Scalar for Count {
+    #[inline]
+    fn from_number(number: f64) -> Result<Self> {
+        whole(number).map(Self)
+    }
+}
+
+/// A site word as a scalar port takes it.
+#[derive(Clone, Copy, Debug)]
+pub struct Word<C>(pub C);
+
+impl<C: Choice> Scalar for Word<C> {
+    fn from_number(number: f64) -> Result<Self> {
+        let place = whole(number).ok().and_then(|place| usize::try_from(place).ok());
+        place.and_then(C::at).map(Self).ok_or_else(|| {
+            let allowed = format!("a whole number from 0 to {}", C::WORDS.len().saturating_sub(1));
+            Failure::new(Code::WordUnknown, "")
+                .written(number.to_string())
+                .allowed(allowed)
+                .remedy("use the constants")
+        })
+    }
+}
+
+/// The whole number behind a double.
+///
+/// # Errors
+/// `NOT_A_COUNT`.
+pub fn whole(number: f64) -> Result<i64> {
+    const EXACT: f64 = 9_007_199_254_740_992.0;
+    if number.fract() == 0.0 && number.abs() <= EXACT {
+        return Ok(number as i64);
+    }
+    Err(Failure::new(Code::NotACount, "")
+        .written(number.to_string())
+        .allowed("a whole number")
+        .remedy("give a whole number"))
+}
+
+/// What the closure of [`scalar!`](crate::scalar) may give: numbers, with or without a note.
+pub trait Flat {
+    /// Writes the numbers and gives the note.
+    fn write(self, results: &mut [f64]) -> Option<NoteCode>;
+}
+
+impl<const N: usize> Flat for [f64; N] {
+    #[inline(always)]
+    fn write(self, results: &mut [f64]) -> Option<NoteCode> {
+        for (result, number) in results.iter_mut().zip(self) {
+            *result = number;
+        }
+        None
+    }
+}
+
+impl<const N: usize> Flat for ([f64; N], Option<NoteCode>) {
+    #[inline(always)]
+    fn write(self, results: &mut [f64]) -> Option<NoteCode> {
+        self.0.write(results);
+        self.1
+    }
+}
+
+/// The call of a scalar row: `scalar!(super::fall, (drop: Length, run: Length) => |slope| [slope.base()])`.
+/// Each name is the port's, so that a refusal at the conversion names it.
+#[macro_export]
+macro_rules! scalar {
+    ($function:path, ($($port:ident: $type:ty),+ $(,)?) => |$answer:ident| $flat:expr) => {{
+        fn one(inputs: &[f64], results: &mut [f64]) -> $crate::failure::Result<Option<$crate::note::NoteCode>> {
+            use $crate::operation::scalar::{Flat, Scalar};
+            let &[$($port),+] = inputs else {
+                return Err($crate::failure::Failure::new($crate::failure::Code::LengthMismatch, "")
+                    .allowed("one number per port").remedy("pass every port"));
+            };
+            $(let $port = <$type as Scalar>::from_number($port).map_err(|failure| failure.under(stringify!($port)))?;)+
+            let $answer = $function($($port),+)?;
+            Ok(Flat::write($flat, results))
+        }
+        $crate::operation::Call::Scalar(one)
+    }};
+}

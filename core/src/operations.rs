@@ -1,0 +1,47 @@
+//! The table: every public operation, gathered from beside its module.
+
+use crate::operation::{Kind, Operation, RecordType};
+use crate::{grade, order};
+
+/// Every operation, in the order of the job.
+pub static OPERATIONS: &[&Operation] = &[
+    &grade::operations::FALL,
+    &grade::operations::DROP,
+    &grade::operations::TRIANGULAR_PRISM,
+    &order::operations::PRISMOID,
+    &order::operations::TRUCKS,
+];
+
+/// The table with the test-only operations behind it, where they are built in.
+#[must_use]
+pub fn all() -> Vec<&'static Operation> {
+    #[cfg(feature = "specimen")]
+    let more = crate::specimen::OPERATIONS;
+    #[cfg(not(feature = "specimen"))]
+    let more: &[&Operation] = &[];
+    OPERATIONS.iter().chain(more).copied().collect()
+}
+
+/// The operation of that name.
+#[must_use]
+pub fn find(name: &str) -> Option<&'static Operation> {
+    #[cfg(feature = "specimen")]
+    if let Some(found) = crate::specimen::OPERATIONS.iter().find(|operation| operation.name == name) {
+        return Some(found);
+    }
+    OPERATIONS.iter().find(|operation| operation.name == name).copied()
+}
+
+/// Every record type that the given operations take or make, each once, in the order met.
+#[must_use]
+pub fn records(operations: &[&'static Operation]) -> Vec<&'static RecordType> {
+    let mut found: Vec<&'static RecordType> = Vec::new();
+    for port in operations.iter().flat_map(|operation| operation.ports.iter().chain(operation.results)) {
+        if let Kind::Record(record) = port.kind
+            && !found.iter().any(|known| known.name == record.name)
+        {
+            found.push(record);
+        }
+    }
+    found
+}

@@ -1,0 +1,5 @@
+//! What to order: volumes, allowances, the plant's step, trucks.
+
+pub mod operations;
+pub mod trucks;
+pub mod volume;

@@ -1,0 +1,3 @@
+//! All tests that span crates, in one binary.
+
+mod fresh;
