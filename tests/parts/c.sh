@@ -5,6 +5,7 @@ c_flags=(-Wall -Wextra -pedantic -Werror -I ffi/include)
 # Cargo names the library after its crate; here it gets the name and the major version that it is shipped with.
 # The tests are named in the same call so that features, and with them all that is compiled, are those of `cargo test`.
 build_c_library() {
+    rm -rf build/lib
     cargo build --locked -p overslab-ffi -p overslab-tests
     present ffi/include/overslab.h || return $absent
     install -D -m 755 "$(target_dir)/debug/liboverslab_ffi.so" build/lib/liboverslab.so.0
