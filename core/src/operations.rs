@@ -10,6 +10,7 @@ pub static OPERATIONS: &[&Operation] = &[
     &grade::operations::TRIANGULAR_PRISM,
     &order::operations::PRISMOID,
     &order::operations::TRUCKS,
+    &order::operations::ORDER,
 ];
 
 /// The table with the test-only operations behind it, where they are built in.

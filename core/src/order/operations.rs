@@ -1,10 +1,12 @@
 //! The rows of the order.
 
+use super::list::{self, Allowance, Part, Request};
 use super::{trucks, volume};
 use crate::basis::BasisId;
-use crate::failure::Code;
-use crate::operation::{Kind, Operation};
-use crate::quantity::{Area, Length, Range, Typed, Volume};
+use crate::failure::{Code, Failure, Result};
+use crate::note::NoteCode;
+use crate::operation::{Answer, Args, Call, Column, Columns, Kind, Operation, TableType, Value};
+use crate::quantity::{Area, Length, Range, Share, Typed, Volume};
 use crate::{number, port, scalar};
 
 /// The volume of a prismoid.
@@ -57,3 +59,120 @@ pub static TRUCKS: Operation = Operation {
         (ordered: Volume, capacity: Volume) => |trucks| ([f64::from(trucks.loads), trucks.last.base()], trucks.note)
     ),
 };
+
+/// Volumes poured beside the floor.
+static EXTRAS: TableType = TableType {
+    name: "extras",
+    meaning: "a volume poured beside the floor",
+    columns: &[
+        port!(name: Kind::Text, "what it is for"),
+        number!(volume: volume in cubic_yard | cubic_meter, list::PART, "how much"),
+    ],
+    least_rows: 0,
+};
+
+/// Shares allowed on top.
+static ALLOWANCES: TableType = TableType {
+    name: "allowances",
+    meaning: "a share of the net volume allowed on top",
+    columns: &[
+        port!(name: Kind::Text, "what it is for"),
+        number!(share: share in percent | percent, list::ALLOWANCE, "share of the net volume"),
+    ],
+    least_rows: 0,
+};
+
+/// Allowances as volumes.
+static ALLOWED: TableType = TableType {
+    name: "allowed",
+    meaning: "an allowance as a volume",
+    columns: &[
+        port!(name: Kind::Text, "what it is for"),
+        number!(volume: volume in cubic_yard | cubic_meter, list::PART, "how much"),
+    ],
+    least_rows: 0,
+};
+
+/// What to order.
+pub static ORDER: Operation = Operation {
+    name: "order",
+    module: "order",
+    since: "0.1.0",
+    meaning: "What to order: net volume, named allowances, the plant's step, trucks.",
+    equation: "figured = net + sum(net x share); ordered = figured rounded up to the step",
+    assumes: "allowances are shares of the net volume and add up",
+    ports: &[
+        number!(floor: volume in cubic_yard | cubic_meter, list::PART, "volume of the floor"; zero rare),
+        port!(extras: Kind::Table(&EXTRAS), "volumes poured beside the floor"; optional),
+        port!(allowances: Kind::Table(&ALLOWANCES), "shares allowed on top";
+            or "[{\"name\": \"waste\", \"share\": \"3 %\"}]" because "a surveyed floor: what sticks to tools and strike-off"),
+        number!(step: volume in cubic_yard | cubic_meter, list::STEP, "the step the plant sells by";
+            or "1/4 yd3" because "plants usually sell by the quarter yard"),
+        number!(capacity: volume in cubic_yard | cubic_meter, trucks::CAPACITY, "what one truck carries";
+            or "10 yd3" because "a full truck carries about so much"),
+    ],
+    results: &[
+        number!(net: volume in cubic_yard | cubic_meter, Range::POSITIVE, "sum of what is poured"),
+        number!(figured: volume in cubic_yard | cubic_meter, Range::POSITIVE, "net volume and allowances"),
+        number!(ordered: volume in cubic_yard | cubic_meter, Range::POSITIVE, "figured volume rounded up to the step"),
+        number!(spare: volume in cubic_yard | cubic_meter, Range::NOT_NEGATIVE, "ordered over figured"),
+        port!(loads: Kind::Count(1, 10_000_000), "truck loads"),
+        number!(last: volume in cubic_yard | cubic_meter, Range::NOT_NEGATIVE, "what the last truck carries"),
+        port!(allowed: Kind::Table(&ALLOWED), "each allowance as a volume"),
+    ],
+    basis: &[BasisId::WasteAllowance, BasisId::PlantStep, BasisId::TruckLoad],
+    example: r#"{"floor": "8.78 yd3", "extras": [{"name": "ramp", "volume": "0.59 yd3"}]}"#,
+    refusals: &[
+        (r#"{"floor": "-1 yd3"}"#, Code::OutOfRange),
+        (r#"{"floor": "0 yd3", "extras": []}"#, Code::OutOfRange),
+        (r#"{"allowances": [{"name": "waste", "share": "-3 %"}]}"#, Code::Negative),
+        (r#"{"step": "0 yd3"}"#, Code::OutOfRange),
+        (r#"{"extras": [{"name": "ramp", "volume": "1 ft2"}]}"#, Code::UnitWrong),
+    ],
+    call: Call::Record(order),
+};
+
+fn order(args: &Args<'_>) -> Result<Answer> {
+    let mut parts = vec![Part { name: "floor".to_owned(), volume: args.required(0)? }];
+    for (name, volume) in named(args.table(1)?, "extras")? {
+        parts.push(Part { name, volume: Volume::from_base(volume) });
+    }
+    let allowances = named(args.table(2)?, "allowances")?;
+    let allowances = allowances
+        .into_iter()
+        .map(|(name, share)| Allowance { name, share: Share::from_base(share) })
+        .collect();
+    let request = Request { parts, allowances, step: args.required(3)?, capacity: args.required(4)? };
+    let order = list::order(&request)?;
+    let allowed = Columns {
+        rows: order.allowances.len(),
+        columns: vec![
+            Column::Texts(order.allowances.iter().map(|part| Some(part.name.clone())).collect()),
+            Column::Numbers(order.allowances.iter().map(|part| part.volume.base()).collect()),
+        ],
+    };
+    let notes = order.trucks.note.map(|code: NoteCode| crate::note::Note::new(code, code.meaning()));
+    Ok(Answer::of([
+        Value::Number(order.net.base()),
+        Value::Number(order.figured.base()),
+        Value::Number(order.ordered.base()),
+        Value::Number(order.spare.base()),
+        Value::Count(i64::from(order.trucks.loads)),
+        Value::Number(order.trucks.last.base()),
+        Value::Table(allowed),
+    ])
+    .with_notes(notes))
+}
+
+/// The rows of a table of a name and a number.
+fn named(table: Option<&Columns>, path: &str) -> Result<Vec<(String, f64)>> {
+    let Some(table) = table else { return Ok(Vec::new()) };
+    (0..table.rows)
+        .map(|row| match (table.text(0, row), table.number(1, row)) {
+            (Some(name), Some(number)) => Ok((name.to_owned(), number)),
+            _ => Err(Failure::new(Code::EmptyCell, format!("{path}[{row}]"))
+                .allowed("a name and a number")
+                .remedy("fill both")),
+        })
+        .collect()
+}
