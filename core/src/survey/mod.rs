@@ -1,3 +1,13 @@
 //! From rod readings to the surface of the old slab.
 
+mod fixed;
+pub mod level_book;
+pub mod names;
+pub mod outline;
+pub mod precision;
 pub mod surface;
+mod tolerance;
+mod words;
+
+pub use fixed::COMMON_PRACTICE;
+pub use tolerance::Tolerance;

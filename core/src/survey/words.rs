@@ -1,0 +1,22 @@
+//! Lengths in messages: feet and inches for the crew, metres beside them.
+
+use crate::quantity::{Elevation, Length, Typed, feet_and_inches, length, number_in};
+
+/// `5' 3 1/2" (1.6129 m)`, to the eighth of an inch and the tenth of a millimetre.
+pub(crate) fn both(length: Length) -> String {
+    said(length, 8)
+}
+
+/// As [`both`], to the 32nd of an inch: for small differences, where an eighth would hide what is wrong.
+pub(crate) fn both_fine(length: Length) -> String {
+    said(length, 32)
+}
+
+/// An elevation as a length above the datum.
+pub(crate) fn both_elevation(elevation: Elevation) -> String {
+    both(Length::from_base(elevation.base()))
+}
+
+fn said(length: Length, denominator: u32) -> String {
+    format!("{} ({})", feet_and_inches(length, denominator), number_in(length, &length::unit::meter, 4))
+}
