@@ -1,0 +1,126 @@
+//! Numbers and whole numbers at the caller's addresses.
+
+use super::guard::{internal, negative, null};
+use overslab::failure::Result;
+use std::ffi::c_int;
+
+/// Where inputs of one port come from.
+#[derive(Clone, Copy, Debug)]
+pub(crate) enum From {
+    /// Doubles.
+    Numbers(*const f64),
+    /// Ints.
+    Whole(*const c_int),
+}
+
+/// Where results of one port go.
+#[derive(Clone, Copy, Debug)]
+pub(crate) enum To {
+    /// Doubles.
+    Numbers(*mut f64),
+    /// Ints.
+    Whole(*mut c_int),
+}
+
+/// A number of elements, which may not be negative.
+pub(super) fn length(path: &str, length: c_int) -> Result<usize> {
+    usize::try_from(length).map_err(|_| negative(path, length))
+}
+
+#[expect(unsafe_code, reason = "reads the caller's array")]
+impl From {
+    /// Refuses null.
+    #[inline]
+    pub(super) fn check(self, path: &str) -> Result<()> {
+        let missing = match self {
+            Self::Numbers(start) => start.is_null(),
+            Self::Whole(start) => start.is_null(),
+        };
+        if missing { Err(null(path)) } else { Ok(()) }
+    }
+
+    /// The element at that place.
+    ///
+    /// # Safety
+    /// The array is not null and has more elements than `at`.
+    #[inline]
+    pub(super) unsafe fn get(self, at: usize) -> f64 {
+        // SAFETY: as this function's.
+        unsafe {
+            match self {
+                Self::Numbers(start) => start.add(at).read_unaligned(),
+                Self::Whole(start) => f64::from(start.add(at).read_unaligned()),
+            }
+        }
+    }
+}
+
+/// A result ready to be written.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum Ready {
+    /// A double.
+    Number(f64),
+    /// An int.
+    Whole(c_int),
+}
+
+#[expect(unsafe_code, reason = "writes the caller's array")]
+impl To {
+    /// Refuses null.
+    #[inline]
+    pub(super) fn check(self, path: &str) -> Result<()> {
+        let missing = match self {
+            Self::Numbers(start) => start.is_null(),
+            Self::Whole(start) => start.is_null(),
+        };
+        if missing { Err(null(path)) } else { Ok(()) }
+    }
+
+    /// The result as it will be written.
+    ///
+    /// # Errors
+    /// `INTERNAL` for a whole number that is none or does not fit.
+    #[inline]
+    pub(super) fn ready(self, result: f64) -> Result<Ready> {
+        match self {
+            Self::Numbers(_) => Ok(Ready::Number(result)),
+            Self::Whole(_) => whole(result).map(Ready::Whole).ok_or_else(internal),
+        }
+    }
+
+    /// What stands for a result that there is not: NaN, and -1 for a whole number.
+    #[inline]
+    pub(super) const fn none(self) -> Ready {
+        match self {
+            Self::Numbers(_) => Ready::Number(f64::NAN),
+            Self::Whole(_) => Ready::Whole(-1),
+        }
+    }
+
+    /// Writes the element at that place.
+    ///
+    /// # Safety
+    /// The array is not null and has more elements than `at`.
+    #[inline]
+    pub(super) unsafe fn put(self, at: usize, result: Ready) {
+        // SAFETY: as this function's.
+        unsafe {
+            match (self, result) {
+                (Self::Numbers(start), Ready::Number(number)) => start.add(at).write_unaligned(number),
+                (Self::Numbers(start), Ready::Whole(count)) => {
+                    start.add(at).write_unaligned(f64::from(count));
+                }
+                (Self::Whole(start), Ready::Whole(count)) => start.add(at).write_unaligned(count),
+                // `ready` and `none` never make this pair.
+                (Self::Whole(_), Ready::Number(_)) => {}
+            }
+        }
+    }
+}
+
+/// The whole number behind a double, where an int holds it.
+#[inline]
+fn whole(number: f64) -> Option<c_int> {
+    let fits = number.fract() == 0.0 && number >= f64::from(c_int::MIN) && number <= f64::from(c_int::MAX);
+    fits.then_some(number as c_int)
+}

@@ -1,0 +1,165 @@
+//! Scalar rows: one call, a call on whole arrays, and the full text of a refusal.
+
+use super::array::{From, Ready, To, length};
+use super::guard::{explained, internal, null, status};
+use super::message::Message;
+use super::text_out::TextOut;
+use overslab::failure::{Failure, Place, Result};
+use overslab::note::NoteCode;
+use overslab::operation::{Operation, Port, call};
+use overslab::quantity::System;
+use std::ffi::c_int;
+
+/// One call.
+///
+/// # Safety
+/// `results` and `notes` are null or can be written.
+#[inline]
+#[expect(unsafe_code, reason = "writes the caller's results")]
+pub(crate) unsafe fn one<const I: usize, const R: usize>(
+    row: &'static Operation,
+    system: System,
+    inputs: [f64; I],
+    results: [To; R],
+    notes: *mut c_int,
+    message: Message,
+) -> c_int {
+    status(message, || {
+        present(row.results, system, &results)?;
+        let (ready, note) = run(row, system, &inputs, &results)?;
+        for (to, result) in results.iter().zip(ready) {
+            // SAFETY: not null, and the caller promises one element there.
+            unsafe { to.put(0, result) };
+        }
+        if !notes.is_null() {
+            // SAFETY: not null, and the caller promises an int there.
+            unsafe { notes.write_unaligned(note.map_or(0, NoteCode::number)) };
+        }
+        Ok(())
+    })
+}
+
+#[inline]
+fn run<const R: usize>(
+    row: &'static Operation,
+    system: System,
+    inputs: &[f64],
+    to: &[To; R],
+) -> Result<([Ready; R], Option<NoteCode>)> {
+    let mut results = [0.0; R];
+    let note = call::scalar_in(row, system, inputs, &mut results)?;
+    let mut ready = [Ready::Whole(0); R];
+    for ((slot, to), result) in ready.iter_mut().zip(to).zip(results) {
+        *slot = to.ready(result)?;
+    }
+    Ok((ready, note))
+}
+
+/// The arrays of one call, `n` elements each.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Arrays<const I: usize, const R: usize> {
+    /// One per port.
+    pub(crate) inputs: [From; I],
+    /// One per result.
+    pub(crate) results: [To; R],
+    /// The note of each element; may be null.
+    pub(crate) notes: *mut c_int,
+    /// How many elements each array has.
+    pub(crate) n: c_int,
+    /// Where the place of the first bad element goes; may be null.
+    pub(crate) bad_index: *mut c_int,
+}
+
+/// One call per element. A bad element becomes NaN, the others are computed, the first bad one is told.
+///
+/// # Safety
+/// Every array is null or has `n` elements; `bad_index` is null or can be written.
+#[expect(unsafe_code, reason = "reads and writes the caller's arrays")]
+pub(crate) unsafe fn array<const I: usize, const R: usize>(
+    row: &'static Operation,
+    system: System,
+    arrays: Arrays<I, R>,
+    message: Message,
+) -> c_int {
+    status(message, || {
+        let n = length("n", arrays.n)?;
+        if n > 0 {
+            for (port, from) in row.ports.iter().zip(arrays.inputs) {
+                from.check(&port.unit_name(system))?;
+            }
+            present(row.results, system, &arrays.results)?;
+        }
+        let mut first: Option<(usize, Box<Failure>)> = None;
+        for at in 0..n {
+            // SAFETY: no array is null, and the caller promises `n` elements in each.
+            if let Err(failure) = unsafe { element(row, system, &arrays, at) } {
+                first.get_or_insert((at, failure));
+            }
+        }
+        let bad = first.as_ref().map_or(Ok(-1), |(at, _)| c_int::try_from(*at)).map_err(|_| internal())?;
+        if !arrays.bad_index.is_null() {
+            // SAFETY: not null, and the caller promises an int there.
+            unsafe { arrays.bad_index.write_unaligned(bad) };
+        }
+        first.map_or(Ok(()), |(at, failure)| Err(failure.at(Place::Index(at))))
+    })
+}
+
+/// One element: read, called, written. Inputs are read before the results are written, so an array may be both.
+///
+/// # Safety
+/// No array but `notes` is null, and each has more elements than `at`.
+#[inline]
+#[expect(unsafe_code, reason = "reads and writes one element of the caller's arrays")]
+unsafe fn element<const I: usize, const R: usize>(
+    row: &'static Operation,
+    system: System,
+    arrays: &Arrays<I, R>,
+    at: usize,
+) -> Result<()> {
+    // SAFETY: as this function's.
+    let inputs = arrays.inputs.map(|from| unsafe { from.get(at) });
+    let (ready, note, outcome) = match run(row, system, &inputs, &arrays.results) {
+        Ok((ready, note)) => (ready, note.map_or(0, NoteCode::number), Ok(())),
+        Err(failure) => (arrays.results.map(To::none), 0, Err(failure)),
+    };
+    for (to, result) in arrays.results.iter().zip(ready) {
+        // SAFETY: as this function's.
+        unsafe { to.put(at, result) };
+    }
+    if !arrays.notes.is_null() {
+        // SAFETY: not null, and the caller promises `n` elements.
+        unsafe { arrays.notes.add(at).write_unaligned(note) };
+    }
+    outcome
+}
+
+/// The status of a call with these inputs and its reason in full; after success the meaning of its note, if it has one.
+///
+/// # Safety
+/// The buffer is null or has its length.
+#[expect(unsafe_code, reason = "writes the caller's text")]
+pub(crate) unsafe fn why<const I: usize>(
+    row: &'static Operation,
+    system: System,
+    inputs: [f64; I],
+    text: TextOut,
+) -> c_int {
+    let call = || {
+        let mut results = [0.0; call::MOST_PORTS];
+        let results = results.get_mut(..row.results.len()).ok_or_else(internal)?;
+        let note = call::scalar_in(row, system, &inputs, results)?;
+        Ok(note.map_or(String::new(), |note| note.meaning().to_owned()))
+    };
+    // SAFETY: as this function's.
+    unsafe { explained(text, call) }
+}
+
+/// No result may be null.
+#[inline]
+fn present(ports: &[Port], system: System, results: &[To]) -> Result<()> {
+    for (port, to) in ports.iter().zip(results) {
+        to.check(port.name).map_err(|_| null(&port.unit_name(system)))?;
+    }
+    Ok(())
+}
