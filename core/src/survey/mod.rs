@@ -7,6 +7,8 @@ pub mod outline;
 pub mod precision;
 pub mod surface;
 mod tolerance;
+#[cfg(test)]
+mod varied;
 mod words;
 
 pub use fixed::COMMON_PRACTICE;

@@ -49,6 +49,12 @@ impl ToleranceFor {
 }
 
 impl Tolerances {
+    /// Refuses tolerances that cannot be, whether or not anything is judged by them.
+    pub(super) fn check(&self) -> Result<()> {
+        self.of(ToleranceFor::Recheck)?;
+        self.of(ToleranceFor::Closure).map(drop)
+    }
+
     /// The tolerance of one kind, given or taken.
     pub(super) fn of(&self, of: ToleranceFor) -> Result<Tolerance> {
         let given = match of {

@@ -35,6 +35,8 @@ mod readings;
 mod reduce;
 mod reduced;
 mod slip;
+#[cfg(test)]
+mod tests;
 
 pub use closure::{CLOSURE_TOLERANCE, RECHECK_TOLERANCE, Tolerances};
 pub use entries::{Backsight, Benchmark, LevelBook, SetUp, Sight};

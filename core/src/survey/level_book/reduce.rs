@@ -36,6 +36,7 @@ use std::collections::{HashMap, HashSet};
 /// - `CLOSURE_EXCEEDED`: a set-up or a line that does not close within its tolerance.
 pub fn reduce(book: &LevelBook) -> Result<ReducedBook> {
     check_values(book)?;
+    book.tolerances.check()?;
     let names = Names::of(book)?;
     let mut work = Work::new(book, &names);
     for chain in chains(book, &names)? {
