@@ -4,12 +4,12 @@ use crate::quantity::{Elevation, Length, Typed, feet_and_inches, length, number_
 
 /// `5' 3 1/2" (1.6129 m)`, to the eighth of an inch and the tenth of a millimetre.
 pub(crate) fn both(length: Length) -> String {
-    said(length, 8)
+    said(length, 8, 4)
 }
 
-/// As [`both`], to the 32nd of an inch: for small differences, where an eighth would hide what is wrong.
+/// `15/32" (0.01219 m)`: for small differences, where [`both`] would round away what is wrong.
 pub(crate) fn both_fine(length: Length) -> String {
-    said(length, 32)
+    said(length, 32, 5)
 }
 
 /// An elevation as a length above the datum.
@@ -17,6 +17,7 @@ pub(crate) fn both_elevation(elevation: Elevation) -> String {
     both(Length::from_base(elevation.base()))
 }
 
-fn said(length: Length, denominator: u32) -> String {
-    format!("{} ({})", feet_and_inches(length, denominator), number_in(length, &length::unit::meter, 4))
+fn said(length: Length, denominator: u32, decimals: usize) -> String {
+    let metres = number_in(length, &length::unit::meter, decimals);
+    format!("{} ({metres})", feet_and_inches(length, denominator))
 }

@@ -28,15 +28,22 @@ pub(super) fn hangs_in_the_air(book: &LevelBook, index: usize, role: Option<Role
     let point = book.setups[index].backsight.point.trim();
     let before = index.checked_sub(1).and_then(|before| book.setups.get(before).map(|setup| (before, setup)));
     let number = index + 1;
+    let near = near(book, index, point).map(|name| format!("perhaps `{name}` is meant"));
     match (role, before) {
-        (None, Some((before, setup))) if setup.foresight.is_none() && near(book, index, point).is_none() => {
+        (None, Some((before, setup))) if setup.foresight.is_none() => {
+            let remedy = format!("book the foresight on `{point}`");
             Failure::new(Code::BookIncomplete, format!("setups[{before}].foresight"))
                 .written(format!(
                     "no foresight in set-up {}, yet set-up {number} has its backsight on `{point}`",
                     before + 1
                 ))
                 .allowed("a foresight on the point that the next set-up starts from")
-                .remedy(format!("book the foresight on `{point}`"))
+                .remedy(
+                    near.map_or_else(
+                        || remedy.clone(),
+                        |near| format!("{remedy}, or correct its name: {near}"),
+                    ),
+                )
         }
         _ => {
             let why = match role {
@@ -46,21 +53,18 @@ pub(super) fn hangs_in_the_air(book: &LevelBook, index: usize, role: Option<Role
                 }
                 _ => "no earlier set-up read it and no benchmark has this name".to_owned(),
             };
-            let remedy = match near(book, index, point) {
-                Some(name) if role.is_none() => format!("perhaps `{name}` is meant"),
-                _ => format!("read `{point}` as a foresight first, or give its elevation as a benchmark"),
-            };
+            let remedy = format!("read `{point}` as a foresight first, or give its elevation as a benchmark");
             Failure::new(Code::BookIncomplete, format!("setups[{index}].backsight.point"))
                 .written(format!("`{point}` in set-up {number}: {why}"))
                 .allowed("a benchmark, or the foresight of an earlier set-up")
-                .remedy(remedy)
+                .remedy(near.filter(|_| role.is_none()).unwrap_or(remedy))
         }
     }
 }
 
-/// The benchmark or earlier turning point whose name is nearest.
+/// The earlier turning point, the last first, or the benchmark whose name is nearest.
 fn near<'a>(book: &'a LevelBook, index: usize, point: &str) -> Option<&'a str> {
     let benchmarks = book.benchmarks.iter().map(|benchmark| benchmark.name.trim());
-    let earlier = book.setups.iter().take(index).filter_map(|setup| setup.foresight.as_ref());
-    nearest(point, benchmarks.chain(earlier.map(|sight| sight.point.trim())))
+    let earlier = book.setups.iter().take(index).rev().filter_map(|setup| setup.foresight.as_ref());
+    nearest(point, earlier.map(|sight| sight.point.trim()).chain(benchmarks))
 }

@@ -88,9 +88,9 @@ fn the_misclosure_is_shared_by_set_ups_passed() {
 fn the_coursework_loop_is_past_the_tolerance_of_the_trade() {
     let failure = refusal(&coursework(None));
     assert_eq!((failure.code, failure.path.as_str()), (Code::ClosureExceeded, "setups[3].foresight"));
-    let written = "`BM B` found at 94' 11 3/8\" (28.9408 m), known at 94' 10 7/8\" (28.9286 m): off by 15/32\" (0.0122 m)";
+    let written = "`BM B` found at 94' 11 3/8\" (28.9408 m), known at 94' 10 7/8\" (28.9286 m): off by 15/32\" (0.01219 m)";
     assert_eq!(failure.written, written);
-    assert_eq!(failure.allowed, "off by at most 1/4\" (0.0064 m) (common practice, no source)");
+    assert_eq!(failure.allowed, "off by at most 1/4\" (0.00635 m) (common practice, no source)");
     assert_eq!(failure.remedy, "check both elevations, then read the line again");
 }
 
@@ -302,8 +302,14 @@ fn a_backsight_needs_an_elevation() {
     let failure = refusal(&book);
     assert_eq!((failure.code, failure.remedy.as_str()), (Code::BookIncomplete, "perhaps `BM A` is meant"));
     let mut book = coursework(Some(0.05));
-    book.setups[2].backsight.point = "TP3".to_owned();
-    assert_eq!(refusal(&book).written, "`TP3` in set-up 3: its foresight is only in set-up 3");
+    book.setups[2].backsight.point = "TP7".to_owned();
+    assert_eq!(refusal(&book).remedy, "perhaps `TP2` is meant");
+    let mut book = rechecked(50.5, 50.5);
+    book.setups.push(SetUp::on("nial", ft(4.0)));
+    assert_eq!(
+        refusal(&book).remedy,
+        "book the foresight on `nial`, or correct its name: perhaps `nail` is meant"
+    );
 }
 
 #[test]
