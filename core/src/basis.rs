@@ -79,6 +79,8 @@ bases! {
         "height of instrument = elevation + backsight; elevation = height of instrument - sight";
     ClosureTolerance, "closure_tolerance", Kind::CommonPractice,
         "one set-up closes within 1/8 in, several within 1/4 in";
+    OutlineTolerance, "outline_tolerance", Kind::CommonPractice,
+        "walls close within 1/2 in; corners are square where the diagonals differ by 1/2 in at most; six lengths agree within 1 in";
     ReadingWords, "reading_words", Kind::CommonPractice, "reading and texture deviations behind the site words";
     FallFinishedFloor, "fall_finished_floor",
         published("Flatwork guidance on drainage minimums", "several", "finished floors", Seen::Memory),

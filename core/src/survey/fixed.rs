@@ -4,9 +4,6 @@ use crate::quantity::Length;
 use crate::quantity::units::{FOOT, INCH};
 use std::marker::PhantomData;
 
-/// Basis of a figure that the trade uses and no document gives.
-pub const COMMON_PRACTICE: &str = "common practice, no source";
-
 /// So many metres.
 pub(crate) const fn metres(number: f64) -> Length {
     Length { dimension: PhantomData, units: PhantomData, value: number }

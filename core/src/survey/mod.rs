@@ -11,5 +11,4 @@ mod tolerance;
 mod varied;
 mod words;
 
-pub use fixed::COMMON_PRACTICE;
 pub use tolerance::Tolerance;

@@ -1,6 +1,7 @@
 //! How far measurements may disagree: what the caller states, or what practice takes instead.
 
-use super::fixed::COMMON_PRACTICE;
+use super::words::both_fine;
+use crate::basis::BasisId;
 use crate::failure::{Result, check};
 use crate::quantity::{Length, Range, Typed};
 
@@ -14,24 +15,28 @@ pub struct Tolerance {
     pub port: &'static str,
     /// The greatest difference allowed.
     pub value: Length,
-    /// Whether it was taken because none was given.
-    pub taken: bool,
+    /// The practice it was taken from, because none was given.
+    pub taken: Option<BasisId>,
 }
 
 impl Tolerance {
-    /// The tolerance given, or the one taken instead.
-    pub(super) fn given_or(port: &'static str, given: Option<Length>, practice: Length) -> Result<Self> {
-        let value = match given {
-            Some(value) => check(port, value, Range::NOT_NEGATIVE)?,
-            None => practice,
-        };
-        Ok(Self { port, value, taken: given.is_none() })
+    /// The tolerance given, or the one that practice takes instead.
+    pub(super) fn given_or(
+        port: &'static str,
+        given: Option<Length>,
+        practice: Length,
+        basis: BasisId,
+    ) -> Result<Self> {
+        match given {
+            Some(value) => Ok(Self { port, value: check(port, value, Range::NOT_NEGATIVE)?, taken: None }),
+            None => Ok(Self { port, value: practice, taken: Some(basis) }),
+        }
     }
 
-    /// Where the figure comes from.
-    #[must_use]
-    pub const fn basis(&self) -> &'static str {
-        if self.taken { COMMON_PRACTICE } else { "given" }
+    /// The most that is allowed, in words for a failure.
+    pub(super) fn words(&self) -> String {
+        let from = if self.taken.is_some() { "common practice, no source" } else { "given" };
+        format!("{} ({from})", both_fine(self.value))
     }
 
     /// Whether a difference is more than allowed.

@@ -1,6 +1,7 @@
 //! How far readings may disagree, and the refusal where they disagree more.
 
 use super::slip::booking_slip;
+use crate::basis::BasisId;
 use crate::failure::{Code, Failure, Result};
 use crate::quantity::{Elevation, Length};
 use crate::survey::fixed::inches;
@@ -61,7 +62,7 @@ impl Tolerances {
             ToleranceFor::Recheck => self.recheck,
             ToleranceFor::Closure => self.closure,
         };
-        Tolerance::given_or(of.port(), given, of.practice())
+        Tolerance::given_or(of.port(), given, of.practice(), BasisId::ClosureTolerance)
     }
 }
 
@@ -94,7 +95,7 @@ impl Disagreement<'_> {
         };
         Err(Failure::new(Code::ClosureExceeded, self.path)
             .written(written)
-            .allowed(format!("off by at most {} ({})", both_fine(tolerance.value), tolerance.basis()))
+            .allowed(format!("off by at most {}", tolerance.words()))
             .remedy(remedy))
     }
 }

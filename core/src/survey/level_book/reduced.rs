@@ -144,6 +144,6 @@ impl ReducedBook {
 
     /// The tolerances that were taken because the book gave none.
     pub fn taken(&self) -> impl Iterator<Item = &Tolerance> {
-        self.tolerances.iter().filter(|tolerance| tolerance.taken)
+        self.tolerances.iter().filter(|tolerance| tolerance.taken.is_some())
     }
 }

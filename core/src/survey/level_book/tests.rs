@@ -1,6 +1,7 @@
 //! Published level books, laws of levelling, and what is refused.
 
 use super::*;
+use crate::basis::BasisId;
 use crate::failure::{Code, Failure};
 use crate::quantity::elevation::{foot as elevation_foot, meter as elevation_meter};
 use crate::quantity::length::{foot, inch, meter};
@@ -147,8 +148,8 @@ fn a_point_read_again_gives_the_mean_height() {
     assert_near(book.setups[0].backsight.get::<inch>(), 50.5625, 1e-9);
     let a1 = book.elevation_of("A1").unwrap();
     assert_near(a1.get::<elevation_foot>(), 100.0 + (50.5625 - 60.0) / 12.0, 1e-9);
-    let taken: Vec<_> = book.taken().map(|t| (t.port, t.value, t.basis())).collect();
-    assert_eq!(taken, [("tolerances.recheck", RECHECK_TOLERANCE, "common practice, no source")]);
+    let taken: Vec<_> = book.taken().map(|t| (t.port, t.value, t.taken)).collect();
+    assert_eq!(taken, [("tolerances.recheck", RECHECK_TOLERANCE, Some(BasisId::ClosureTolerance))]);
 }
 
 /// The benchmark as foresight of its own set-up says the same as the benchmark read again.

@@ -3,6 +3,7 @@
 use super::quadrilateral::Quadrilateral;
 use super::walls::{check_lengths, in_walls};
 use super::{Corner, MeasuredWall, Outline, Turn, Wall, from_walls};
+use crate::basis::BasisId;
 use crate::failure::{Code, Failure, Result, check};
 use crate::quantity::{Length, Range, Slope, Typed};
 use crate::survey::fixed::inches;
@@ -127,8 +128,18 @@ impl<'a> Survey<'a> {
         for (path, diagonal) in DIAGONAL_PATHS.into_iter().zip(given) {
             diagonal.map(|diagonal| check(path, diagonal, DIAGONAL)).transpose()?;
         }
-        let square = Tolerance::given_or("square_tolerance", diagonals.square_tolerance, SQUARE_TOLERANCE)?;
-        let misfit = Tolerance::given_or("misfit_tolerance", diagonals.misfit_tolerance, MISFIT_TOLERANCE)?;
+        let square = Tolerance::given_or(
+            "square_tolerance",
+            diagonals.square_tolerance,
+            SQUARE_TOLERANCE,
+            BasisId::OutlineTolerance,
+        )?;
+        let misfit = Tolerance::given_or(
+            "misfit_tolerance",
+            diagonals.misfit_tolerance,
+            MISFIT_TOLERANCE,
+            BasisId::OutlineTolerance,
+        )?;
         Ok(Self { walls, sides, diagonals: given, square, misfit })
     }
 
@@ -238,7 +249,7 @@ impl<'a> Survey<'a> {
         );
         Failure::new(Code::DiagonalImpossible, DIAGONAL_PATHS[1])
             .written(written)
-            .allowed(format!("off by at most {} ({})", both_fine(self.misfit.value), self.misfit.basis()))
+            .allowed(format!("off by at most {}", self.misfit.words()))
             .remedy("one of the six lengths is misread, not necessarily this one: measure them again")
     }
 

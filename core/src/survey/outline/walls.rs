@@ -1,11 +1,12 @@
 //! The outline from wall lengths in order, every corner square.
 
 use super::{Corner, Outline};
+use crate::basis::BasisId;
 use crate::failure::{Code, Failure, Result, check};
 use crate::quantity::{Length, Range, Typed};
 use crate::survey::fixed::inches;
 use crate::survey::tolerance::Tolerance;
-use crate::survey::words::{both, both_fine};
+use crate::survey::words::both;
 
 /// What a wall may measure: more than nothing, at most 10 km.
 pub const WALL: Range = Range::positive_to(10_000.0);
@@ -24,14 +25,16 @@ pub struct Wall {
     pub turn: Turn,
 }
 
-/// Which way the next wall turns off, seen along the walk.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Turn {
-    /// Round an ordinary corner of the work.
-    #[default]
-    Left,
-    /// Round a corner that juts into the work, as in an L.
-    Right,
+crate::choice! {
+    /// Which way the next wall turns off, seen along the walk.
+    #[derive(Default)]
+    pub enum Turn {
+        /// Round an ordinary corner of the work.
+        #[default]
+        Left = "left",
+        /// Round a corner that juts into the work, as in an L.
+        Right = "right",
+    }
 }
 
 /// A wall as measured and as laid.
@@ -88,26 +91,6 @@ impl MeasuredWall {
     }
 }
 
-impl Turn {
-    /// Both.
-    pub const ALL: [Self; 2] = [Self::Left, Self::Right];
-
-    /// The word for it.
-    #[must_use]
-    pub const fn word(self) -> &'static str {
-        match self {
-            Self::Left => "left",
-            Self::Right => "right",
-        }
-    }
-
-    /// The turn of that word.
-    #[must_use]
-    pub fn from_word(word: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|turn| turn.word() == word)
-    }
-}
-
 /// Lays an outline from walls in order, every corner square.
 ///
 /// The gap at the end is shared out so that the corners stay square: what is missing along x over the walls along x, in
@@ -124,7 +107,8 @@ impl Turn {
 pub fn from_walls(walls: &[Wall], tolerance: Option<Length>) -> Result<MeasuredWalls> {
     check_lengths(walls)?;
     check_turns(walls)?;
-    let tolerance = Tolerance::given_or("tolerance", tolerance, CLOSING_TOLERANCE)?;
+    let tolerance =
+        Tolerance::given_or("tolerance", tolerance, CLOSING_TOLERANCE, BasisId::OutlineTolerance)?;
     let headings = headings(walls);
     let gap =
         walk(&headings, walls.iter().map(|wall| wall.length.base())).last().copied().unwrap_or_default();
@@ -244,6 +228,6 @@ fn open(walls: &[Wall], gap_x: Length, gap_y: Length, tolerance: Tolerance) -> B
             both(gap_x),
             both(gap_y)
         ))
-        .allowed(format!("a gap of at most {} ({})", both_fine(tolerance.value), tolerance.basis()))
+        .allowed(format!("a gap of at most {}", tolerance.words()))
         .remedy(remedy)
 }
