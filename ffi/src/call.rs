@@ -13,7 +13,7 @@ use std::ffi::{c_char, c_int};
 /// Calls any operation by its name. A bare number in `args_json` is in the unit of its port in US units, as are the results.
 ///
 /// - `operation`, `operation_len`: its name in the table: without `ovs_` and `_us`.
-/// - `args_json`, `args_len`: an object of the ports: `{"drop": "2 in", "run": 20}`; a text says its own unit.
+/// - `args_json`, `args_len`: an object of the ports: `{"name": value}`; a text such as `"2 1/2 in"` says its own unit.
 /// - `out`, `out_len`, `needed`: an object of `results`, `notes`, `basis` and `taken`.
 ///
 /// Returns 0, OVS_OPERATION_UNKNOWN, OVS_SYNTAX, OVS_BUFFER_SHORT, or what the operation refuses.

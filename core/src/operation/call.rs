@@ -127,7 +127,9 @@ fn scalar_values(operation: &'static Operation, one: ScalarCall, values: &[Value
     Ok(Answer::of(results).with_notes(note.map(|code| Note::new(code, code.meaning()))))
 }
 
-fn flat_number(value: &Value) -> f64 {
+/// The flat number behind a number, a count or a choice; NaN for anything else.
+#[must_use]
+pub fn flat_number(value: &Value) -> f64 {
     match value {
         Value::Number(number) => *number,
         Value::Count(count) => *count as f64,

@@ -6,7 +6,7 @@ use std::ffi::c_int;
 
 /// Where inputs of one port come from.
 #[derive(Clone, Copy, Debug)]
-pub(crate) enum From {
+pub(crate) enum Input {
     /// Doubles.
     Numbers(*const f64),
     /// Ints.
@@ -15,7 +15,7 @@ pub(crate) enum From {
 
 /// Where results of one port go.
 #[derive(Clone, Copy, Debug)]
-pub(crate) enum To {
+pub(crate) enum Output {
     /// Doubles.
     Numbers(*mut f64),
     /// Ints.
@@ -28,7 +28,7 @@ pub(super) fn length(path: &str, length: c_int) -> Result<usize> {
 }
 
 #[expect(unsafe_code, reason = "reads the caller's array")]
-impl From {
+impl Input {
     /// Refuses null.
     #[inline]
     pub(super) fn check(self, path: &str) -> Result<()> {
@@ -65,7 +65,7 @@ pub(super) enum Ready {
 }
 
 #[expect(unsafe_code, reason = "writes the caller's array")]
-impl To {
+impl Output {
     /// Refuses null.
     #[inline]
     pub(super) fn check(self, path: &str) -> Result<()> {

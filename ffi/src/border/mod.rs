@@ -16,9 +16,9 @@ pub(crate) mod terms;
 mod text_in;
 mod text_out;
 
-pub(crate) use array::{From, To};
+pub(crate) use array::{Input, Output};
 pub(crate) use guard::status;
 pub(crate) use message::Message;
-pub(crate) use row::place;
+pub(crate) use row::row;
 pub(crate) use text_in::TextIn;
 pub(crate) use text_out::{TextOut, text_to_text};

@@ -1,16 +1,35 @@
 //! The row of an operation, found while the library is compiled.
 
-use overslab::operation::Operation;
+use super::guard::internal;
+use overslab::operation::{Call, Operation};
 
-/// The place of the row of that name. Where there is none the place lies outside the table, so that a constant made from it
-/// does not compile.
-pub(crate) const fn place(rows: &[&Operation], name: &str) -> usize {
+/// The row of that name. Where a generated file lags behind the table there is none, and a row that refuses everything stands
+/// in: the library must compile for the generator to be run.
+pub(crate) const fn row(rows: &[&'static Operation], name: &str) -> &'static Operation {
     let mut at = 0;
-    while at < rows.len() && !same(rows[at].name.as_bytes(), name.as_bytes()) {
+    while at < rows.len() {
+        if same(rows[at].name.as_bytes(), name.as_bytes()) {
+            return rows[at];
+        }
         at += 1;
     }
-    at
+    &MISSING
 }
+
+static MISSING: Operation = Operation {
+    name: "missing",
+    module: "",
+    since: "",
+    meaning: "",
+    equation: "",
+    assumes: "",
+    ports: &[],
+    results: &[],
+    basis: &[],
+    example: "{}",
+    refusals: &[],
+    call: Call::Record(|_| Err(internal())),
+};
 
 const fn same(one: &[u8], other: &[u8]) -> bool {
     if one.len() != other.len() {
@@ -24,4 +43,19 @@ const fn same(one: &[u8], other: &[u8]) -> bool {
         at += 1;
     }
     true
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use overslab::operations::OPERATIONS;
+
+    #[test]
+    fn rows_are_found_by_their_whole_name() {
+        for known in OPERATIONS {
+            assert!(std::ptr::eq(row(OPERATIONS, known.name), *known));
+        }
+        assert!(std::ptr::eq(row(OPERATIONS, ""), &raw const MISSING));
+        assert!(std::ptr::eq(row(OPERATIONS, "no such row"), &raw const MISSING));
+    }
 }

@@ -1,6 +1,6 @@
 //! Scalar rows: one call, a call on whole arrays, and the full text of a refusal.
 
-use super::array::{From, Ready, To, length};
+use super::array::{Input, Output, Ready, length};
 use super::guard::{explained, internal, null, status};
 use super::message::Message;
 use super::text_out::TextOut;
@@ -20,7 +20,7 @@ pub(crate) unsafe fn one<const I: usize, const R: usize>(
     row: &'static Operation,
     system: System,
     inputs: [f64; I],
-    results: [To; R],
+    results: [Output; R],
     notes: *mut c_int,
     message: Message,
 ) -> c_int {
@@ -44,7 +44,7 @@ fn run<const R: usize>(
     row: &'static Operation,
     system: System,
     inputs: &[f64],
-    to: &[To; R],
+    to: &[Output; R],
 ) -> Result<([Ready; R], Option<NoteCode>)> {
     let mut results = [0.0; R];
     let note = call::scalar_in(row, system, inputs, &mut results)?;
@@ -59,9 +59,9 @@ fn run<const R: usize>(
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Arrays<const I: usize, const R: usize> {
     /// One per port.
-    pub(crate) inputs: [From; I],
+    pub(crate) inputs: [Input; I],
     /// One per result.
-    pub(crate) results: [To; R],
+    pub(crate) results: [Output; R],
     /// The note of each element; may be null.
     pub(crate) notes: *mut c_int,
     /// How many elements each array has.
@@ -121,7 +121,7 @@ unsafe fn element<const I: usize, const R: usize>(
     let inputs = arrays.inputs.map(|from| unsafe { from.get(at) });
     let (ready, note, outcome) = match run(row, system, &inputs, &arrays.results) {
         Ok((ready, note)) => (ready, note.map_or(0, NoteCode::number), Ok(())),
-        Err(failure) => (arrays.results.map(To::none), 0, Err(failure)),
+        Err(failure) => (arrays.results.map(Output::none), 0, Err(failure)),
     };
     for (to, result) in arrays.results.iter().zip(ready) {
         // SAFETY: as this function's.
@@ -157,7 +157,7 @@ pub(crate) unsafe fn why<const I: usize>(
 
 /// No result may be null.
 #[inline]
-fn present(ports: &[Port], system: System, results: &[To]) -> Result<()> {
+fn present(ports: &[Port], system: System, results: &[Output]) -> Result<()> {
     for (port, to) in ports.iter().zip(results) {
         to.check(port.name).map_err(|_| null(&port.unit_name(system)))?;
     }

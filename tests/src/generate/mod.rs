@@ -3,10 +3,13 @@
 //! Each generator is called twice: with the public rows, for the files that ship; and with the test-only rows, whose files lie
 //! in `tests/specimen` or beside the shipped ones under the feature `specimen`.
 
+pub mod c;
+pub mod header;
+
 use std::path::{Path, PathBuf};
 
 /// One generated file: its path from the root of the repository, and its text.
-#[derive(Debug)]
+#[derive(Clone, Debug)]
 pub struct Generated {
     /// From the root of the repository.
     pub path: String,
@@ -31,5 +34,5 @@ pub fn root() -> PathBuf {
 /// Every generated file, in the order of generation.
 #[must_use]
 pub fn files() -> Vec<Generated> {
-    Vec::new()
+    [c::files(), header::files()].concat()
 }
