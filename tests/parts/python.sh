@@ -4,7 +4,7 @@
 build_wheel() {
     present python/pyproject.toml || return $absent
     rm -rf build/wheels
-    VIRTUAL_ENV=$PWD/.venv PATH="$PWD/.venv/bin:$PATH" "$(venv_python)" -m maturin build --locked --profile dev \
+    VIRTUAL_ENV=$PWD/.venv PATH="$PWD/.venv/bin:$PATH" "$(venv_python)" -m maturin build --locked --profile dev --features specimen \
         --manifest-path python/Cargo.toml --compatibility linux --out build/wheels
     "$(venv_python)" -m pip install --quiet --disable-pip-version-check --no-deps --force-reinstall build/wheels/*.whl
 }

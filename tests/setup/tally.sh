@@ -26,7 +26,7 @@ count() {
     passed=$(sum_before passed "$log")
     failed=$(sum_before '\(failed\|errors\?\)' "$log")
     if [[ $code == "$absent" ]]; then
-        tally_lines+=("$(printf '%-9s not in this tree yet' "$name")")
+        tally_lines+=("$(printf '%-9s not in this tree yet     %5d s' "$name" "$seconds")")
         return
     elif [[ $code != 0 && $failed == 0 ]]; then
         failed=1
