@@ -1,6 +1,6 @@
 //! Planes: through three points, and the best one through many.
 
-use super::Point;
+use super::{Point, Sum};
 
 /// The plane `z = a + b x + c y`, kept about a local origin so that far-away coordinates cost no digits.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -31,9 +31,9 @@ pub enum PlaneError {
     Collinear {
         /// How many there are.
         points: usize,
-        /// Root-mean-square spread along the line.
+        /// Root-mean-square spread along the line, in metres.
         length: f64,
-        /// Root-mean-square spread across it.
+        /// Root-mean-square spread across it, in metres.
         width: f64,
     },
 }
@@ -55,8 +55,17 @@ impl Plane {
     ///
     /// # Errors
     /// When a coordinate is not finite or the three lie on one line in plan.
-    pub fn through(_points: [[f64; 3]; 3]) -> Result<Self, PlaneError> {
-        unimplemented!()
+    pub fn through(points: [[f64; 3]; 3]) -> Result<Self, PlaneError> {
+        Ok(Fit::to(&points)?.plane)
+    }
+
+    /// Whether all its numbers are finite.
+    #[must_use]
+    pub const fn is_finite(&self) -> bool {
+        self.origin.is_finite()
+            && self.height.is_finite()
+            && self.slope_x.is_finite()
+            && self.slope_y.is_finite()
     }
 
     /// Height at the origin of the axes.
@@ -115,7 +124,107 @@ impl Fit {
     ///
     /// # Errors
     /// When a coordinate is not finite, there are fewer than three points, or they lie on one line.
-    pub fn to(_points: &[[f64; 3]]) -> Result<Self, PlaneError> {
-        unimplemented!()
+    pub fn to(points: &[[f64; 3]]) -> Result<Self, PlaneError> {
+        if let Some(index) = points.iter().position(|point| !point.iter().all(|value| value.is_finite())) {
+            return Err(PlaneError::NotFinite { index });
+        }
+        let plane = Scatter::of(points.iter().copied()).plane()?;
+        let mut fit = Self {
+            plane,
+            points: points.len(),
+            rms: 0.0,
+            highest: f64::MIN,
+            highest_at: 0,
+            lowest: f64::MAX,
+            lowest_at: 0,
+        };
+        let mut squares = Sum::new();
+        for (index, &[x, y, z]) in points.iter().enumerate() {
+            let residual = z - plane.height_at(Point::new(x, y));
+            squares.add(residual * residual);
+            if residual > fit.highest {
+                (fit.highest, fit.highest_at) = (residual, index);
+            }
+            if residual < fit.lowest {
+                (fit.lowest, fit.lowest_at) = (residual, index);
+            }
+        }
+        fit.rms = (squares.value() / points.len() as f64).sqrt();
+        Ok(fit)
+    }
+}
+
+/// How points scatter about their mean.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Scatter {
+    count: usize,
+    mean: [f64; 3],
+    xx: f64,
+    xy: f64,
+    yy: f64,
+    xz: f64,
+    yz: f64,
+}
+
+/// Points whose spread across their line is less than this share of the spread along it lie on the line: beyond
+/// that the slope across would be made of rounding.
+const NARROWEST: f64 = 1e-7;
+
+impl Scatter {
+    /// Sums over points `[x, y, z]`, in two passes: first the mean, then what is left about it.
+    pub(crate) fn of(points: impl Iterator<Item = [f64; 3]> + Clone) -> Self {
+        let (mut count, mut sums) = (0, [0.0; 3]);
+        for point in points.clone() {
+            count += 1;
+            for (sum, value) in sums.iter_mut().zip(point) {
+                *sum += value;
+            }
+        }
+        let mean = sums.map(|sum| sum / (count.max(1) as f64));
+        let mut scatter = Self { count, mean, xx: 0.0, xy: 0.0, yy: 0.0, xz: 0.0, yz: 0.0 };
+        for point in points {
+            let [x, y, z] = [point[0] - mean[0], point[1] - mean[1], point[2] - mean[2]];
+            scatter.xx += x * x;
+            scatter.xy += x * y;
+            scatter.yy += y * y;
+            scatter.xz += x * z;
+            scatter.yz += y * z;
+        }
+        scatter
+    }
+
+    /// Root-mean-square spread in plan: along the longest direction and across it.
+    fn spread(&self) -> (f64, f64) {
+        let half_difference = (0.5 * (self.xx - self.yy)).hypot(self.xy);
+        let along = 0.5 * (self.xx + self.yy) + half_difference;
+        let across = if along > 0.0 { (self.determinant() / along).max(0.0) } else { 0.0 };
+        let count = self.count.max(1) as f64;
+        ((along / count).sqrt(), (across / count).sqrt())
+    }
+
+    fn determinant(&self) -> f64 {
+        self.xx * self.yy - self.xy * self.xy
+    }
+
+    /// How much one unit of height at a place adds to both slopes of the plane.
+    pub(crate) fn slopes_per_height(&self, x: f64, y: f64) -> (f64, f64) {
+        let (x, y) = (x - self.mean[0], y - self.mean[1]);
+        let determinant = self.determinant();
+        ((self.yy * x - self.xy * y) / determinant, (self.xx * y - self.xy * x) / determinant)
+    }
+
+    /// The plane of least squares.
+    pub(crate) fn plane(&self) -> Result<Plane, PlaneError> {
+        if self.count < 3 {
+            return Err(PlaneError::TooFew { points: self.count });
+        }
+        let (length, width) = self.spread();
+        if width <= NARROWEST * length {
+            return Err(PlaneError::Collinear { points: self.count, length, width });
+        }
+        let determinant = self.determinant();
+        let slope_x = (self.yy * self.xz - self.xy * self.yz) / determinant;
+        let slope_y = (self.xx * self.yz - self.xy * self.xz) / determinant;
+        Ok(Plane::about(Point::new(self.mean[0], self.mean[1]), self.mean[2], slope_x, slope_y))
     }
 }

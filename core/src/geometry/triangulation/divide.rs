@@ -1,0 +1,166 @@
+//! Divide and conquer: triangulate both halves, then zip them together from below.
+
+use super::Links;
+use crate::geometry::Point;
+use crate::geometry::predicates::{cross, in_circle, in_circle_exactly, turn};
+
+/// Triangulates two or more sorted points; gives a hull half-edge with the outside on its left.
+///
+/// With `EXACT` circles it always succeeds; otherwise it gives up when rounding leads it in circles.
+pub(super) fn triangulate<const EXACT: bool>(points: &[Point]) -> Option<(Links, u32)> {
+    let depth = usize::BITS - points.len().leading_zeros();
+    let mut work = Work::<EXACT> {
+        points,
+        links: Links::with_capacity(3 * points.len()),
+        steps: 8 * points.len() * (depth as usize + 2),
+    };
+    let (left, _) = work.part(0, points.len())?;
+    Some((work.links, left ^ 1))
+}
+
+/// Whether the three are so nearly on one line that a point far from their circle can hide in the rounding.
+fn is_sliver(a: Point, b: Point, c: Point) -> bool {
+    let square = |p: Point, q: Point| (p.x - q.x) * (p.x - q.x) + (p.y - q.y) * (p.y - q.y);
+    let longest = square(a, b).max(square(b, c)).max(square(c, a));
+    cross(a, b, c).abs() < 1e-6 * longest
+}
+
+struct Work<'a, const EXACT: bool> {
+    points: &'a [Point],
+    links: Links,
+    /// How many more edges may be made before giving up.
+    steps: usize,
+}
+
+impl<const EXACT: bool> Work<'_, EXACT> {
+    #[inline]
+    fn point(&self, index: u32) -> Point {
+        self.points[index as usize]
+    }
+
+    #[inline]
+    fn left_of(&self, point: u32, edge: u32) -> bool {
+        turn(self.point(point), self.point(self.links.from(edge)), self.point(self.links.to(edge))) > 0.0
+    }
+
+    #[inline]
+    fn right_of(&self, point: u32, edge: u32) -> bool {
+        turn(self.point(point), self.point(self.links.to(edge)), self.point(self.links.from(edge))) > 0.0
+    }
+
+    #[inline]
+    fn inside(&self, a: u32, b: u32, c: u32, d: u32) -> bool {
+        let (a, b, c, d) = (self.point(a), self.point(b), self.point(c), self.point(d));
+        let (determinant, bound) = in_circle(a, b, c, d);
+        if determinant.abs() > bound {
+            return determinant > 0.0;
+        }
+        (EXACT || is_sliver(a, b, c)) && in_circle_exactly(a, b, c, d) > 0.0
+    }
+
+    /// Triangulates points `from..to`: the hull half-edge out of the leftmost point counter-clockwise, and the one out
+    /// of the rightmost clockwise.
+    fn part(&mut self, from: usize, to: usize) -> Option<(u32, u32)> {
+        match to - from {
+            2 => Some(self.two(from as u32)),
+            3 => Some(self.three(from as u32)),
+            count => {
+                let middle = from + count / 2;
+                let left = self.part(from, middle)?;
+                let right = self.part(middle, to)?;
+                self.zip(left, right)
+            }
+        }
+    }
+
+    fn two(&mut self, first: u32) -> (u32, u32) {
+        let edge = self.links.add(first, first + 1);
+        (edge, edge ^ 1)
+    }
+
+    fn three(&mut self, first: u32) -> (u32, u32) {
+        let a = self.links.add(first, first + 1);
+        let b = self.links.add(first + 1, first + 2);
+        self.links.insert_after(b, a ^ 1);
+        let turned = turn(self.point(first), self.point(first + 1), self.point(first + 2));
+        if turned == 0.0 {
+            return (a, b ^ 1);
+        }
+        let c = self.links.connect(b, a);
+        if turned > 0.0 { (a, b ^ 1) } else { (c ^ 1, c) }
+    }
+
+    fn zip(&mut self, left: (u32, u32), right: (u32, u32)) -> Option<(u32, u32)> {
+        let (mut left_outer, left_inner) = left;
+        let (right_inner, mut right_outer) = right;
+        let (left_inner, right_inner) = self.lower_tangent(left_inner, right_inner);
+        let mut base = self.links.connect(right_inner ^ 1, left_inner);
+        if self.links.from(left_inner) == self.links.from(left_outer) {
+            left_outer = base ^ 1;
+        }
+        if self.links.from(right_inner) == self.links.from(right_outer) {
+            right_outer = base;
+        }
+        while let Some(rung) = self.next_rung(base) {
+            base = rung;
+            self.steps = self.steps.checked_sub(1)?;
+        }
+        Some((left_outer, right_outer))
+    }
+
+    /// Walks down both hulls to the line that touches both from below.
+    fn lower_tangent(&self, mut left: u32, mut right: u32) -> (u32, u32) {
+        loop {
+            if self.left_of(self.links.from(right), left) {
+                left = self.links.around_left(left);
+            } else if self.right_of(self.links.from(left), right) {
+                right = self.links.next(right ^ 1);
+            } else {
+                return (left, right);
+            }
+        }
+    }
+
+    /// The next edge across, above `base` (which runs from right to left); none at the upper tangent.
+    #[inline]
+    fn next_rung(&mut self, base: u32) -> Option<u32> {
+        let (start, end) = (self.links.from(base), self.links.to(base));
+        let mut left = self.links.next(base ^ 1);
+        let left_above = self.right_of(self.links.to(left), base);
+        if left_above {
+            loop {
+                let after = self.links.next(left);
+                if !self.inside(end, start, self.links.to(left), self.links.to(after)) {
+                    break;
+                }
+                self.links.remove(left);
+                left = after;
+            }
+        }
+        let mut right = self.links.previous(base);
+        let right_above = self.right_of(self.links.to(right), base);
+        if right_above {
+            loop {
+                let after = self.links.previous(right);
+                if !self.inside(end, start, self.links.to(right), self.links.to(after)) {
+                    break;
+                }
+                self.links.remove(right);
+                right = after;
+            }
+        }
+        match (left_above, right_above) {
+            (false, false) => None,
+            (true, true) => {
+                let (l, r) = (self.links.to(left), self.links.to(right));
+                if self.inside(l, self.links.from(left), self.links.from(right), r) {
+                    Some(self.links.connect(right, base ^ 1))
+                } else {
+                    Some(self.links.connect(base ^ 1, left ^ 1))
+                }
+            }
+            (false, true) => Some(self.links.connect(right, base ^ 1)),
+            (true, false) => Some(self.links.connect(base ^ 1, left ^ 1)),
+        }
+    }
+}
