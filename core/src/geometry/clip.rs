@@ -26,6 +26,12 @@ impl Line {
         Self { at, inward }
     }
 
+    /// The place it was laid through.
+    #[inline]
+    pub(crate) const fn start(&self) -> Point {
+        self.at
+    }
+
     /// How far a place is from the line, positive on the left.
     #[inline]
     pub(crate) fn left(&self, x: f64, y: f64) -> f64 {

@@ -93,6 +93,12 @@ impl Plane {
         self.height + self.slope_x * (place.x - self.origin.x) + self.slope_y * (place.y - self.origin.y)
     }
 
+    /// The same plane where the origin of the axes is moved to `by` in other axes.
+    pub(crate) fn moved_by(&self, by: Point) -> Self {
+        let origin = Point::new(self.origin.x + by.x, self.origin.y + by.y);
+        Self { origin, ..*self }
+    }
+
     /// The steepest rise per unit of length, in whatever direction it goes.
     #[must_use]
     pub fn steepest(&self) -> f64 {
@@ -129,9 +135,15 @@ impl Fit {
             return Err(PlaneError::NotFinite { index });
         }
         let plane = Scatter::of(points.iter().copied()).plane()?;
+        let residual = |&[x, y, z]: &[f64; 3]| z - plane.height_at(Point::new(x, y));
+        Ok(Self::of(plane, points.iter().map(residual).enumerate()))
+    }
+
+    /// A plane with the residuals of numbered points.
+    pub(crate) fn of(plane: Plane, residuals: impl Iterator<Item = (usize, f64)>) -> Self {
         let mut fit = Self {
             plane,
-            points: points.len(),
+            points: 0,
             rms: 0.0,
             highest: f64::MIN,
             highest_at: 0,
@@ -139,8 +151,8 @@ impl Fit {
             lowest_at: 0,
         };
         let mut squares = Sum::new();
-        for (index, &[x, y, z]) in points.iter().enumerate() {
-            let residual = z - plane.height_at(Point::new(x, y));
+        for (index, residual) in residuals {
+            fit.points += 1;
             squares.add(residual * residual);
             if residual > fit.highest {
                 (fit.highest, fit.highest_at) = (residual, index);
@@ -149,8 +161,8 @@ impl Fit {
                 (fit.lowest, fit.lowest_at) = (residual, index);
             }
         }
-        fit.rms = (squares.value() / points.len() as f64).sqrt();
-        Ok(fit)
+        fit.rms = (squares.value() / fit.points.max(1) as f64).sqrt();
+        fit
     }
 }
 
@@ -200,6 +212,17 @@ impl Scatter {
         let across = if along > 0.0 { (self.determinant() / along).max(0.0) } else { 0.0 };
         let count = self.count.max(1) as f64;
         ((along / count).sqrt(), (across / count).sqrt())
+    }
+
+    /// Root-mean-square spread across the longest direction.
+    pub(crate) fn width(&self) -> f64 {
+        self.spread().1
+    }
+
+    /// Unit vector in the direction of the greatest spread.
+    pub(crate) fn direction(&self) -> Point {
+        let angle = 0.5 * (2.0 * self.xy).atan2(self.xx - self.yy);
+        Point::new(angle.cos(), angle.sin())
     }
 
     fn determinant(&self) -> f64 {

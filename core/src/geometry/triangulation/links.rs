@@ -40,6 +40,12 @@ impl Links {
         (0u32..).zip(&self.edges).filter(|(_, e)| e.from != NONE).map(|(i, _)| i)
     }
 
+    /// Whether a half-edge is in use.
+    #[inline]
+    pub(crate) fn is_alive(&self, edge: u32) -> bool {
+        self.edges[edge as usize].from != NONE
+    }
+
     /// The point a half-edge starts from.
     #[inline]
     pub(crate) fn from(&self, edge: u32) -> u32 {

@@ -38,6 +38,11 @@ impl Triangulation {
         {
             return Self { points, links: quick.0, outside: quick.1 };
         }
+        Self::exactly(points)
+    }
+
+    /// The same, with every circle decided exactly.
+    pub(crate) fn exactly(points: Vec<Point>) -> Self {
         let (links, outside) =
             divide::triangulate::<true>(&points).unwrap_or((Links::with_capacity(0), NONE));
         Self { points, links, outside }

@@ -1,6 +1,8 @@
 //! The surface over one region, as triangles that tile it exactly.
 
-use crate::geometry::Point;
+use super::extreme::{Candidate, Extreme, least};
+use super::tiling::{BETWEEN, BEYOND, IN_REGION, Node, Piece, Tiling};
+use crate::geometry::{Plane, Point, Sum};
 
 /// What is known of the ground under a triangle.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -35,15 +37,24 @@ pub struct Triangle {
     pub ground: Ground,
 }
 
-/// A highest or lowest point.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Extreme {
-    /// The height (or thickness) there.
-    pub value: f64,
-    /// Where.
-    pub at: Point,
-    /// The shot, if it is at one.
-    pub shot: Option<usize>,
+/// A triangle lower over its longest side than this share of it carries no slope.
+const SLIVER: f64 = 1e-3;
+
+impl Triangle {
+    /// The plane of the old slab over it; none for a sliver, whose slope would be made of reading errors.
+    #[must_use]
+    pub fn plane(&self) -> Option<Plane> {
+        let [a, b, c] = self.corners;
+        let longest = a.at.distance(b.at).max(b.at.distance(c.at)).max(c.at.distance(a.at));
+        if 2.0 * self.area < SLIVER * longest * longest {
+            return None;
+        }
+        let (bx, by, bz) = (b.at.x - a.at.x, b.at.y - a.at.y, b.height - a.height);
+        let (cx, cy, cz) = (c.at.x - a.at.x, c.at.y - a.at.y, c.height - a.height);
+        let doubled = bx * cy - by * cx;
+        let (slope_x, slope_y) = ((bz * cy - by * cz) / doubled, (bx * cz - bz * cx) / doubled);
+        Some(Plane::about(a.at, a.height, slope_x, slope_y))
+    }
 }
 
 /// Highest and lowest points of the old slab.
@@ -63,67 +74,138 @@ impl Relief {
     }
 }
 
-/// Integrals over the region, about a local origin: the net volume under any plane follows from them.
+/// Integrals over the region: the net volume under any plane follows from them.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Integrals {
-    /// Origin the first moments are about.
+    /// What the first moments are about.
     pub origin: Point,
     /// Area.
     pub area: f64,
-    /// Integral of x minus the origin's.
+    /// Integral of x less the origin's.
     pub x: f64,
-    /// Integral of y minus the origin's.
+    /// Integral of y less the origin's.
     pub y: f64,
     /// Integral of the old slab's height.
     pub height: f64,
 }
 
+impl Integrals {
+    /// The volume between the old slab and a plane, high spots taken off.
+    #[must_use]
+    pub fn net_under(&self, plane: &Plane) -> f64 {
+        self.area * plane.height_at(self.origin) + self.x * plane.b() + self.y * plane.c() - self.height
+    }
+}
+
 /// The surface over one region, as triangles that tile it exactly.
 #[derive(Clone, Debug)]
 pub struct Cut {
-    triangles: Vec<Triangle>,
+    origin: Point,
+    tiling: Tiling,
 }
 
 impl Cut {
+    pub(super) fn new(origin: Point, tiling: Tiling) -> Self {
+        Self { origin, tiling }
+    }
+
+    /// How many triangles there are.
+    #[must_use]
+    pub fn len(&self) -> usize {
+        self.tiling.pieces.len()
+    }
+
+    /// Whether there are none; a surface always has some.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.tiling.pieces.is_empty()
+    }
+
     /// The triangles.
     pub fn triangles(&self) -> impl ExactSizeIterator<Item = Triangle> + '_ {
-        self.triangles.iter().copied()
+        self.tiling.pieces.iter().map(|piece| Triangle {
+            corners: piece.corners.map(|corner| self.corner(corner)),
+            area: piece.area,
+            ground: piece.ground,
+        })
     }
 
     /// The area.
     #[must_use]
     pub fn area(&self) -> f64 {
-        unimplemented!()
+        self.tiling.areas.iter().map(Sum::value).sum()
     }
 
     /// The area of one kind of ground.
     #[must_use]
-    pub fn area_of(&self, _ground: Ground) -> f64 {
-        unimplemented!()
+    pub fn area_of(&self, ground: Ground) -> f64 {
+        self.tiling.areas[ground as usize].value()
+    }
+
+    /// The shots of the region with their places and heights; of several that share a place, the first, with the mean.
+    pub fn shots(&self) -> impl Iterator<Item = (usize, Point, f64)> + '_ {
+        let nodes = self.tiling.nodes.iter().filter(|node| node.has(IN_REGION));
+        nodes.filter_map(|node| Some((node.shot()?, given(self.origin, node), node.z)))
     }
 
     /// Area and first moments and the integral of the height.
     #[must_use]
     pub fn integrals(&self) -> Integrals {
-        unimplemented!()
+        let (mut area, mut x, mut y, mut height) = (Sum::new(), Sum::new(), Sum::new(), Sum::new());
+        for piece in &self.tiling.pieces {
+            let [a, b, c] = piece.corners.map(|corner| self.tiling.nodes[corner as usize]);
+            let third = piece.area / 3.0;
+            area.add(piece.area);
+            x.add(third * (a.x + b.x + c.x));
+            y.add(third * (a.y + b.y + c.y));
+            height.add(third * (a.z + b.z + c.z));
+        }
+        let [area, x, y, height] = [area, x, y, height].map(|sum| sum.value());
+        Integrals { origin: self.origin, area, x, y, height }
     }
 
-    /// Highest and lowest point between the shots; none when no part of the region is.
+    /// Highest and lowest point between the shots; none when no part of the region is there.
     #[must_use]
     pub fn relief(&self) -> Option<Relief> {
-        unimplemented!()
+        self.relief_of(BETWEEN)
     }
 
-    /// Highest and lowest point beyond the shots; none when no part of the region is.
+    /// Highest and lowest point beyond the shots; none when no part of the region is there.
     #[must_use]
     pub fn relief_beyond(&self) -> Option<Relief> {
-        unimplemented!()
+        self.relief_of(BEYOND)
     }
 
-    /// How much less and how much more volume the other triangulations of the same shots would put
-    /// under the surface (both from 0 up).
-    #[must_use]
-    pub fn ambiguity(&self) -> (f64, f64) {
-        unimplemented!()
+    fn relief_of(&self, flag: u32) -> Option<Relief> {
+        let extreme = |sense: f64| {
+            let nodes = self.tiling.nodes.iter().filter(|node| node.has(flag));
+            least(nodes.map(|node| Candidate::new(sense * node.z, node, self.origin)))
+        };
+        let (lowest, highest) = (extreme(1.0)?, extreme(-1.0)?);
+        Some(Relief { highest: Extreme { value: -highest.value, ..highest }, lowest })
     }
+
+    /// What local coordinates are counted from.
+    pub(crate) fn origin(&self) -> Point {
+        self.origin
+    }
+
+    /// The corners of the triangles, in local coordinates.
+    pub(crate) fn nodes(&self) -> &[Node] {
+        &self.tiling.nodes
+    }
+
+    /// The triangles by the numbers of their corners.
+    pub(crate) fn pieces(&self) -> &[Piece] {
+        &self.tiling.pieces
+    }
+
+    fn corner(&self, number: u32) -> Corner {
+        let node = &self.tiling.nodes[number as usize];
+        Corner { at: given(self.origin, node), height: node.z, shot: node.shot() }
+    }
+}
+
+fn given(origin: Point, node: &Node) -> Point {
+    Point::new(node.x + origin.x, node.y + origin.y)
 }

@@ -1,5 +1,7 @@
 //! The tolerances by which shots become a surface.
 
+use super::SurfaceError;
+
 /// Length of one inch, in metres.
 const INCH: f64 = 0.0254;
 
@@ -48,4 +50,31 @@ impl Default for Rules {
     fn default() -> Self {
         Self::DEFAULT
     }
+}
+
+impl Rules {
+    /// Refuses rules that are no numbers from 0 up.
+    pub(super) fn check(&self) -> Result<(), SurfaceError> {
+        let rules = [
+            ("on_run", self.on_run),
+            ("same_place", self.same_place),
+            ("reading_error", self.reading_error),
+            ("outside_noted", self.outside_noted),
+            ("cocircular", self.cocircular),
+            ("spanning", self.spanning),
+            ("beyond_farthest", self.beyond_farthest),
+            ("beyond_noted", self.beyond_noted),
+            ("beyond_warned", self.beyond_warned),
+        ];
+        match rules.into_iter().find(|(_, value)| !(*value >= 0.0 && value.is_finite())) {
+            Some((name, value)) => Err(SurfaceError::Rule { name, value }),
+            None => Ok(()),
+        }
+    }
+}
+
+/// Whether a distance is within a limit, with a nanometre of room: six inches given as six inches must not fail for
+/// their last binary digit.
+pub(super) fn within(distance: f64, limit: f64) -> bool {
+    distance <= limit + 1e-9
 }

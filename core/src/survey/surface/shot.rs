@@ -1,5 +1,7 @@
 //! One surveyed point of the old slab.
 
+use super::rows::Table;
+
 /// One surveyed point, in metres in the job's axes and datum.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Shot {
@@ -20,5 +22,38 @@ impl Shot {
     #[must_use]
     pub const fn new(x: f64, y: f64, z: f64) -> Self {
         Self { x, y, z, outside_allowed: false, step: false }
+    }
+}
+
+/// Shots as the caller holds them.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum Shots<'a> {
+    /// One after the other.
+    Listed(&'a [Shot]),
+    /// In a table, where some may be missing.
+    Tabled(Table<'a>),
+}
+
+impl Shots<'_> {
+    /// How many numbers there are for shots.
+    pub(super) fn len(&self) -> usize {
+        match self {
+            Self::Listed(shots) => shots.len(),
+            Self::Tabled(table) => table.heights.len(),
+        }
+    }
+
+    /// The shot of a number, if it was taken.
+    #[inline]
+    pub(super) fn get(&self, number: usize) -> Option<Shot> {
+        match self {
+            Self::Listed(shots) => shots.get(number).copied(),
+            Self::Tabled(table) => table.shot(number),
+        }
+    }
+
+    /// How many shots were taken.
+    pub(super) fn taken(&self) -> usize {
+        (0..self.len()).filter(|&number| self.get(number).is_some()).count()
     }
 }

@@ -1,0 +1,96 @@
+//! The general way: from shots in any order to the mesh.
+
+use super::frame::Frame;
+use super::hull::Hull;
+use super::lines::{along_runs, draw};
+use super::mesh::Mesh;
+use super::note::Note;
+use super::places::Places;
+use super::polygons::{NotDelaunay, collect, join};
+use super::shot::Shots;
+use super::tiling::{NO_SHOT, Node, ON_HULL, SLAB};
+use super::{Rules, SurfaceError};
+use crate::geometry::triangulation::Triangulation;
+use crate::geometry::{Plane, Region, Scatter};
+
+/// The mesh of scattered shots, its nodes, and what is to be said of it.
+pub(super) fn mesh_of(
+    shots: &Shots,
+    frame: &Frame,
+    region: &Region,
+    rules: &Rules,
+) -> Result<(Mesh, Vec<Node>, Vec<Note>), SurfaceError> {
+    let Places { mut nodes, mut triangulation, mut notes } = Places::of(shots, frame, region, rules)?;
+    if nodes.len() < 3 {
+        return Err(SurfaceError::TooFewPlaces { shots: shots.taken(), places: nodes.len() });
+    }
+    let (plane, scatter) = fit(&nodes, rules.on_run)?;
+    let mut lines = along_runs(&nodes, region, frame, rules.on_run);
+    // Each pass but the last adds a node where two lines cross; a bound keeps rounding from going on for ever.
+    let passes = 2 * lines.len() + 1;
+    for _ in 0..passes {
+        if lines.is_empty() || !draw(&mut triangulation, &mut nodes, &mut lines, frame, &mut notes) {
+            break;
+        }
+        triangulation = Triangulation::of(nodes.iter().map(Node::at).collect());
+    }
+    let places = nodes.len();
+    let mut hull = Hull::around(&mut triangulation, &mut nodes, rules.on_run);
+    let joined = match join(&mut triangulation, rules.cocircular) {
+        Ok(joined) => joined,
+        Err(NotDelaunay) => {
+            triangulation = Triangulation::exactly(nodes.iter().map(Node::at).collect());
+            nodes.iter_mut().for_each(|node| node.flags &= !ON_HULL);
+            let _ = draw(&mut triangulation, &mut nodes, &mut lines, frame, &mut notes);
+            hull = Hull::around(&mut triangulation, &mut nodes, rules.on_run);
+            join(&mut triangulation, rules.cocircular).unwrap_or(false)
+        }
+    };
+    let (loops, faces) = collect(&mut triangulation, rules.cocircular, joined, &mut nodes);
+    Ok((Mesh { places, loops, faces, hull, plane, scatter }, nodes, notes))
+}
+
+/// The plane fitted to the places on the slab, or to all when those lie on one line.
+pub(super) fn fit(nodes: &[Node], narrowest: f64) -> Result<(Plane, Scatter), SurfaceError> {
+    let place = |node: &Node| [node.x, node.y, node.z];
+    let slab = Scatter::of(nodes.iter().filter(|node| node.has(SLAB)).map(place));
+    if slab.width() > narrowest
+        && let Ok(plane) = slab.plane()
+    {
+        return Ok((plane, slab));
+    }
+    let all = Scatter::of(nodes.iter().map(place));
+    if all.width() <= narrowest {
+        check_width(nodes, &all, narrowest)?;
+    }
+    // Narrower than the last check allows for only where the shots themselves are within rounding of one another.
+    match all.plane() {
+        Ok(plane) => Ok((plane, all)),
+        Err(_) => Err(collinear(nodes, &all).1),
+    }
+}
+
+/// Refuses places that all lie within a width of one line.
+fn check_width(nodes: &[Node], scatter: &Scatter, narrowest: f64) -> Result<(), SurfaceError> {
+    let (width, error) = collinear(nodes, scatter);
+    if super::rules::within(width, narrowest) { Err(error) } else { Ok(()) }
+}
+
+/// How far the places are at most from the line between the two ends of their spread, and the error that says so.
+fn collinear(nodes: &[Node], scatter: &Scatter) -> (f64, SurfaceError) {
+    let along = scatter.direction();
+    let position = |node: &Node| node.x * along.x + node.y * along.y;
+    let first = nodes.first().copied().unwrap_or(Node { x: 0.0, y: 0.0, z: 0.0, shot: NO_SHOT, flags: 0 });
+    let ends = nodes.iter().fold((first, first), |(low, high), node| {
+        (
+            if position(node) < position(&low) { *node } else { low },
+            if position(node) > position(&high) { *node } else { high },
+        )
+    });
+    let (from, to) = (ends.0.at(), ends.1.at());
+    let length = from.distance(to).max(f64::MIN_POSITIVE);
+    let off = |node: &Node| crate::geometry::predicates::cross(from, to, node.at()).abs() / length;
+    let width = nodes.iter().map(off).fold(0.0, f64::max);
+    let (from, to) = (ends.0.shot as usize, ends.1.shot as usize);
+    (width, SurfaceError::Collinear { places: nodes.len(), from, to, width })
+}

@@ -1,0 +1,146 @@
+//! A region in the local coordinates of a surface, ready for cutting.
+
+use super::tiling::Node;
+use crate::geometry::boxes::{Boxes, Extent};
+use crate::geometry::clip::{Line, Vertex, keep_left};
+use crate::geometry::{Point, Region};
+
+/// A region's convex parts about a local origin.
+#[derive(Clone, Debug)]
+pub(super) struct Frame {
+    /// What local coordinates are counted from.
+    pub(super) origin: Point,
+    /// Within so much of a line rounding decides: such a corner counts as on it.
+    pub(super) hair: f64,
+    /// The sides of all parts, each starting at its corner, the part on the left.
+    sides: Vec<Line>,
+    /// Where the sides of each part end.
+    ends: Vec<u32>,
+    boxes: Boxes,
+}
+
+impl Frame {
+    /// The region about an origin.
+    pub(super) fn new(region: &Region, origin: Point) -> Self {
+        let (low, high) = region.bounds();
+        let size = (high.x - low.x).max(high.y - low.y);
+        let corners = if region.is_convex() { region.outer().corners().len() } else { 0 };
+        let mut frame = Self {
+            origin,
+            hair: 32.0 * f64::EPSILON * size,
+            sides: Vec::with_capacity(corners),
+            ends: Vec::with_capacity(1),
+            boxes: Boxes::new(Vec::new()),
+        };
+        let mut extents = Vec::with_capacity(1);
+        for part in region.parts().iter() {
+            let local = part.iter().map(|&corner| local(corner, origin));
+            extents.push(Extent::around(local.clone()).widened(frame.hair));
+            let next = local.clone().cycle().skip(1);
+            frame.sides.extend(local.zip(next).map(|(from, to)| Line::through(from, to)));
+            frame.ends.push(frame.sides.len() as u32);
+        }
+        frame.boxes = Boxes::new(extents);
+        frame
+    }
+
+    /// A place in local coordinates.
+    #[inline]
+    pub(super) fn local(&self, place: Point) -> Point {
+        local(place, self.origin)
+    }
+
+    /// A local place in the caller's coordinates.
+    #[inline]
+    pub(super) fn given(&self, place: Point) -> Point {
+        Point::new(place.x + self.origin.x, place.y + self.origin.y)
+    }
+
+    /// The only part's sides; nothing when there are several parts.
+    #[inline]
+    pub(super) fn only(&self) -> Option<&[Line]> {
+        if self.ends.len() == 1 { Some(&self.sides) } else { None }
+    }
+
+    /// How many parts there are.
+    pub(super) fn parts(&self) -> usize {
+        self.ends.len()
+    }
+
+    /// The sides of a part.
+    #[inline]
+    pub(super) fn part(&self, index: usize) -> &[Line] {
+        let from = if index == 0 { 0 } else { self.ends[index - 1] as usize };
+        &self.sides[from..self.ends[index] as usize]
+    }
+
+    /// How far inside a part a place is, from the nearest of its sides; negative outside. The greatest over all parts.
+    ///
+    /// Inside, the nearest run is at least so far away: the sides of parts are runs or lines between them.
+    #[inline]
+    pub(super) fn clearance(&self, place: Point) -> f64 {
+        if let Some(sides) = self.only() {
+            return clearance(sides, place);
+        }
+        let mut greatest = f64::NEG_INFINITY;
+        self.boxes.overlapping(&Extent::at(place).widened(self.hair), |part| {
+            greatest = greatest.max(clearance(self.part(part), place));
+        });
+        greatest
+    }
+
+    /// Cuts a convex polygon by every part it may reach into; `cut` holds what is left in each.
+    pub(super) fn cut(
+        &self,
+        polygon: &[Vertex],
+        scratch: &mut [Vec<Vertex>; 2],
+        mut each: impl FnMut(&[Vertex]),
+    ) {
+        if let Some(sides) = self.only() {
+            return each(cut_by(polygon, sides, self.hair, scratch));
+        }
+        let extent = Extent::around(polygon.iter().map(|corner| Point::new(corner.x, corner.y)));
+        self.boxes.overlapping(&extent, |part| each(cut_by(polygon, self.part(part), self.hair, scratch)));
+    }
+}
+
+#[inline]
+fn local(place: Point, origin: Point) -> Point {
+    // Adding zero turns a negative zero into a positive one, so that equal places are equal in every order.
+    Point::new(place.x - origin.x + 0.0, place.y - origin.y + 0.0)
+}
+
+#[inline]
+fn clearance(sides: &[Line], place: Point) -> f64 {
+    sides.iter().map(|side| side.left(place.x, place.y)).fold(f64::INFINITY, f64::min)
+}
+
+/// The part of a convex polygon on the left of all sides; fewer than three corners when there is none.
+fn cut_by<'a>(
+    polygon: &'a [Vertex],
+    sides: &[Line],
+    hair: f64,
+    [kept, next]: &'a mut [Vec<Vertex>; 2],
+) -> &'a [Vertex] {
+    let mut whole = true;
+    for side in sides {
+        let current: &[Vertex] = if whole { polygon } else { kept };
+        if current.iter().all(|corner| side.left(corner.x, corner.y) >= -hair) {
+            continue;
+        }
+        keep_left(current, side, hair, next);
+        std::mem::swap(kept, next);
+        whole = false;
+        if kept.len() < 3 {
+            return &[];
+        }
+    }
+    if whole { polygon } else { kept }
+}
+
+/// The corner of a polygon that a node is.
+#[inline]
+pub(super) fn vertex(nodes: &[Node], id: u32) -> Vertex {
+    let node = &nodes[id as usize];
+    Vertex { x: node.x, y: node.y, z: node.z, id }
+}

@@ -1,0 +1,42 @@
+//! Polygons between the shots and the hull around them: what the old slab's height is made from everywhere.
+
+use super::hull::Hull;
+use crate::geometry::{Plane, Scatter};
+
+/// Polygons over places, the hull around them, and the slope beyond it.
+#[derive(Clone, Debug)]
+pub(super) struct Mesh {
+    /// How many of the nodes are places of shots; the means of polygons follow them.
+    pub(super) places: usize,
+    /// The corners of all polygons, counter-clockwise, one polygon after the other.
+    pub(super) loops: Vec<u32>,
+    /// Where each polygon ends in `loops`, and the node of its mean, or `u32::MAX` for a triangle.
+    pub(super) faces: Vec<Face>,
+    /// The edge of the ground between the shots.
+    pub(super) hull: Hull,
+    /// The plane fitted to the shots of the slab.
+    pub(super) plane: Plane,
+    /// The sums it was fitted from.
+    pub(super) scatter: Scatter,
+}
+
+/// One polygon.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Face {
+    /// Where its corners end in the loops.
+    pub(super) end: u32,
+    /// The node in the middle of its fan; none for a triangle.
+    pub(super) mean: u32,
+}
+
+/// A triangle has no node in its middle.
+pub(super) const NO_MEAN: u32 = u32::MAX;
+
+impl Mesh {
+    /// Where the corners of a face are in the loops.
+    #[inline]
+    pub(super) fn range(&self, face: usize) -> std::ops::Range<usize> {
+        let start = if face == 0 { 0 } else { self.faces[face - 1].end as usize };
+        start..self.faces[face].end as usize
+    }
+}

@@ -1,0 +1,227 @@
+//! From shots to distinct places.
+
+use super::frame::Frame;
+use super::note::{Note, SharedPlace};
+use super::rules::within;
+use super::shot::Shots;
+use super::standing::Standing;
+use super::tiling::Node;
+use super::{Rules, Shot, SurfaceError};
+use crate::geometry::predicates::by_place;
+use crate::geometry::triangulation::Triangulation;
+use crate::geometry::{FARTHEST, Point, Region};
+use std::cmp::Ordering;
+
+/// Distinct places in ascending order, triangulated.
+pub(super) struct Places {
+    pub(super) nodes: Vec<Node>,
+    pub(super) triangulation: Triangulation,
+    pub(super) notes: Vec<Note>,
+}
+
+/// Refuses a shot whose numbers are unreal.
+pub(super) fn check(index: usize, shot: &Shot) -> Result<(), SurfaceError> {
+    let &Shot { x, y, z, .. } = shot;
+    if [x, y, z].iter().all(|value| value.abs() <= FARTHEST) {
+        Ok(())
+    } else {
+        Err(SurfaceError::NotFinite { shot: index, x, y, z, limit: FARTHEST })
+    }
+}
+
+impl Places {
+    /// Sorts and triangulates shots; those at one place become one.
+    pub(super) fn of(
+        shots: &Shots,
+        frame: &Frame,
+        region: &Region,
+        rules: &Rules,
+    ) -> Result<Self, SurfaceError> {
+        let mut standing = Standing::new(frame, region, rules);
+        // Each polygon of four or more corners will add its mean.
+        let mut nodes = Vec::with_capacity(3 * shots.len());
+        for index in 0..shots.len() {
+            let Some(shot) = shots.get(index) else { continue };
+            check(index, &shot)?;
+            let place = frame.local(Point::new(shot.x, shot.y));
+            let flags = standing.of(index, &shot, place)?;
+            nodes.push(Node { x: place.x, y: place.y, z: shot.z, shot: index as u32, flags });
+        }
+        nodes.sort_unstable_by(by_place_height_and_shot);
+        let mut notes = standing.into_notes();
+        notes.sort_by_key(|note| if let Note::OutsideUsed { shot, .. } = note { *shot } else { 0 });
+        let repeated = nodes.windows(2).any(|pair| pair[0].at() == pair[1].at());
+        if !repeated {
+            let triangulation = triangulate(&nodes);
+            if !has_edge_within(&triangulation, rules.same_place) {
+                return Ok(Self { nodes, triangulation, notes });
+            }
+        }
+        share_places(shots, nodes, notes, frame, rules)
+    }
+}
+
+fn triangulate(nodes: &[Node]) -> Triangulation {
+    Triangulation::of(nodes.iter().map(Node::at).collect())
+}
+
+fn by_place_height_and_shot(a: &Node, b: &Node) -> Ordering {
+    by_place(&a.at(), &b.at()).then_with(|| a.z.total_cmp(&b.z)).then(a.shot.cmp(&b.shot))
+}
+
+/// Whether two places are as near to one another as a length. The nearest neighbours are always joined by an edge.
+fn has_edge_within(triangulation: &Triangulation, length: f64) -> bool {
+    edges_within(triangulation, length).next().is_some()
+}
+
+fn edges_within(triangulation: &Triangulation, length: f64) -> impl Iterator<Item = [u32; 2]> + '_ {
+    let limit = (length + 1e-9) * (length + 1e-9);
+    let links = triangulation.links();
+    (0..links.len() as u32).step_by(2).filter(move |&edge| links.is_alive(edge)).filter_map(move |edge| {
+        let (a, b) = (triangulation.place(edge), triangulation.place(edge ^ 1));
+        let squared = (b.x - a.x) * (b.x - a.x) + (b.y - a.y) * (b.y - a.y);
+        (squared <= limit).then(|| [links.from(edge), links.to(edge)])
+    })
+}
+
+/// Joins shots at one place.
+fn share_places(
+    shots: &Shots,
+    sorted: Vec<Node>,
+    mut notes: Vec<Note>,
+    frame: &Frame,
+    rules: &Rules,
+) -> Result<Places, SurfaceError> {
+    let mut distinct: Vec<Node> = sorted.clone();
+    distinct.dedup_by(|next, kept| next.at() == kept.at());
+    let triangulation = triangulate(&distinct);
+    // All shots that are linked by steps of no more than the limit: such steps are always edges.
+    let mut groups = Groups::new(distinct.len());
+    for [a, b] in edges_within(&triangulation, rules.same_place) {
+        groups.join(a, b);
+    }
+    let mut number = 0;
+    let mut members: Vec<(u32, Node)> = Vec::with_capacity(sorted.len());
+    for node in sorted {
+        while distinct[number as usize].at() != node.at() {
+            number += 1;
+        }
+        members.push((groups.first(number), node));
+    }
+    members.sort_by(|a, b| a.0.cmp(&b.0).then_with(|| by_place_height_and_shot(&a.1, &b.1)));
+    let mut nodes = Vec::with_capacity(3 * distinct.len());
+    for group in members.chunk_by(|a, b| a.0 == b.0) {
+        nodes.push(one_place(shots, group, &mut notes, frame, rules)?);
+    }
+    nodes.sort_unstable_by(by_place_height_and_shot);
+    let triangulation = triangulate(&nodes);
+    Ok(Places { nodes, triangulation, notes })
+}
+
+/// The one place of a group of shots.
+fn one_place(
+    shots: &Shots,
+    group: &[(u32, Node)],
+    notes: &mut Vec<Note>,
+    frame: &Frame,
+    rules: &Rules,
+) -> Result<Node, SurfaceError> {
+    let &[(_, first), ref others @ ..] = group else {
+        return Err(SurfaceError::TooFewPlaces { shots: shots.taken(), places: 0 });
+    };
+    if others.is_empty() {
+        return Ok(first);
+    }
+    let mut mean = Node { x: 0.0, y: 0.0, z: 0.0, ..first };
+    for (_, node) in group {
+        mean.x += node.x - first.x;
+        mean.y += node.y - first.y;
+        mean.z += node.z - first.z;
+        mean.shot = mean.shot.min(node.shot);
+        mean.flags |= node.flags;
+    }
+    let count = group.len() as f64;
+    mean.x = first.x + mean.x / count;
+    mean.y = first.y + mean.y / count;
+    mean.z = first.z + mean.z / count;
+    check_spread(group, mean.at(), rules)?;
+    let difference = check_heights(shots, group, rules)?;
+    let mut numbers: Vec<usize> = group.iter().map(|(_, node)| node.shot as usize).collect();
+    numbers.sort_unstable();
+    let at = frame.given(mean.at());
+    notes.push(Note::Shared(SharedPlace { shots: numbers, at, height: mean.z, difference }));
+    Ok(mean)
+}
+
+/// Refuses a group so long drawn out that it is no one place.
+fn check_spread(group: &[(u32, Node)], mean: Point, rules: &Rules) -> Result<(), SurfaceError> {
+    let farthest_from = |place: Point| {
+        group
+            .iter()
+            .map(|(_, node)| (place.distance(node.at()), *node))
+            .reduce(|best, next| if next.0 > best.0 { next } else { best })
+    };
+    let Some((reach, first)) = farthest_from(mean) else { return Ok(()) };
+    if within(reach, rules.same_place) {
+        return Ok(());
+    }
+    let (spread, last) = farthest_from(first.at()).unwrap_or((reach, first));
+    Err(SurfaceError::Crowded {
+        shots: group.len(),
+        first: first.shot as usize,
+        last: last.shot as usize,
+        spread,
+        allowed: rules.same_place,
+    })
+}
+
+/// Refuses heights that differ by more than a reading may; gives the difference.
+fn check_heights(shots: &Shots, group: &[(u32, Node)], rules: &Rules) -> Result<f64, SurfaceError> {
+    let Some((_, first)) = group.first() else { return Ok(0.0) };
+    let low =
+        group.iter().map(|(_, node)| node).fold(first, |low, node| if node.z < low.z { node } else { low });
+    let high = group
+        .iter()
+        .map(|(_, node)| node)
+        .fold(first, |high, node| if node.z > high.z { node } else { high });
+    if within(high.z - low.z, rules.reading_error) {
+        return Ok(high.z - low.z);
+    }
+    let (low_shot, high_shot) = (low.shot as usize, high.shot as usize);
+    let (low_height, high_height) = (low.z, high.z);
+    let is_step = |shot: usize| shots.get(shot).is_some_and(|shot| shot.step);
+    if is_step(low_shot) && is_step(high_shot) {
+        return Err(SurfaceError::Step { low_shot, low: low_height, high_shot, high: high_height });
+    }
+    Err(SurfaceError::TwoHeights {
+        low_shot,
+        low: low_height,
+        high_shot,
+        high: high_height,
+        distance: low.at().distance(high.at()),
+        allowed: rules.reading_error,
+    })
+}
+
+/// Groups of numbers that were joined, each known by its least member.
+struct Groups(Vec<u32>);
+
+impl Groups {
+    fn new(count: usize) -> Self {
+        Self((0..count as u32).collect())
+    }
+
+    fn first(&mut self, mut member: u32) -> u32 {
+        while self.0[member as usize] != member {
+            let above = self.0[self.0[member as usize] as usize];
+            self.0[member as usize] = above;
+            member = above;
+        }
+        member
+    }
+
+    fn join(&mut self, a: u32, b: u32) {
+        let (a, b) = (self.first(a), self.first(b));
+        self.0[a.max(b) as usize] = a.min(b);
+    }
+}
