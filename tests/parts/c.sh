@@ -1,6 +1,7 @@
 # The C library as a C program meets it: header, shared library, test programs, example.
 
-c_flags=(-Wall -Wextra -pedantic -Werror -I ffi/include)
+# The second folder has the header of the test-only operations.
+c_flags=(-Wall -Wextra -pedantic -Werror -I ffi/include -I tests/specimen)
 
 # Cargo names the library after its crate; here it gets the name and the major version that it is shipped with.
 # The tests are named in the same call so that features, and with them all that is compiled, are those of `cargo test`.

@@ -9,6 +9,7 @@ ensure_rust() {
     have cargo || die "no Rust tool chain: install Rust $wanted or newer with cargo, rustfmt and clippy, then run again"
     found=$(cargo --version | cut -d' ' -f2)
     at_least "$found" "$wanted" || die "Rust $found is too old: $wanted or newer is needed"
+    export CARGO_NET_RETRY=${CARGO_NET_RETRY:-5}
     note "Rust $found"
 }
 
