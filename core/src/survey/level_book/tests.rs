@@ -14,6 +14,9 @@ fn assert_near(left: f64, right: f64, allowed: f64) {
     assert!((left - right).abs() <= allowed, "{left} is not within {allowed} of {right}");
 }
 
+/// Makes a good book a bad one.
+type Spoil = fn(&mut LevelBook);
+
 fn ft(number: f64) -> Length {
     Length::new::<foot>(number)
 }
@@ -109,7 +112,8 @@ fn coursework_catch_basin() {
 // a reading 1.075 with 40.165 at the first set-up; 41.260 - 1.075 = 40.185, a slip of the source.
 #[test]
 fn checkerboard_report() {
-    let setups: [(f64, f64, &[(f64, f64)]); 3] = [
+    type Shots = &'static [(f64, f64)];
+    let setups: [(f64, f64, Shots); 3] = [
         (40.140, 1.120, &[(1.240, 40.020), (1.140, 40.120), (0.940, 40.320), (1.075, 40.185)]),
         (
             40.090,
@@ -253,7 +257,7 @@ fn an_open_line_says_so_and_so_does_an_unread_benchmark() {
 
 #[test]
 fn missing_readings_are_named() {
-    let cases: [(fn(&mut LevelBook), &str, &str); 5] = [
+    let cases: [(Spoil, &str, &str); 5] = [
         (|b| b.setups[1].backsight.rod = None, "setups[1].backsight", "no reading on `TP1` in set-up 2"),
         (
             |b| b.setups[1].foresight.as_mut().unwrap().rod = None,
@@ -315,7 +319,7 @@ fn a_backsight_needs_an_elevation() {
 
 #[test]
 fn names_are_given_once() {
-    let cases: [(fn(&mut LevelBook), Code, &str); 7] = [
+    let cases: [(Spoil, Code, &str); 7] = [
         (|b| b.benchmarks[1].name = "bm a ".to_owned(), Code::KeyRepeated, "benchmarks[1].name"),
         (|b| b.benchmarks[0].name = "  ".to_owned(), Code::KeyMissing, "benchmarks[0].name"),
         (
@@ -363,7 +367,8 @@ fn readings_that_cannot_be_are_refused() {
     ];
     for (number, code) in bad {
         let rod = ft(number);
-        let cases: [(&dyn Fn(&mut LevelBook), &str); 4] = [
+        type Spoil<'a> = &'a dyn Fn(&mut LevelBook);
+        let cases: [(Spoil, &str); 4] = [
             (&|b| b.setups[0].backsight.rod = Some(rod), "setups[0].backsight"),
             (&|b| b.setups[0].sights.push(Sight::shot("A1", rod)), "setups[0].sights[0]"),
             (&|b| b.setups[3].foresight = Some(Sight::point("BM B", rod)), "setups[3].foresight"),
@@ -381,7 +386,7 @@ fn readings_that_cannot_be_are_refused() {
 
 #[test]
 fn books_and_tolerances_that_cannot_be_are_refused() {
-    let cases: [(fn(&mut LevelBook), Code, &str); 6] = [
+    let cases: [(Spoil, Code, &str); 6] = [
         (|b| b.benchmarks.clear(), Code::EmptyList, "benchmarks"),
         (|b| b.setups.clear(), Code::EmptyList, "setups"),
         (|b| b.benchmarks[0] = at_ft("BM A", f64::NAN), Code::NotFinite, "benchmarks[0].elevation"),

@@ -17,6 +17,8 @@ mod diagonals;
 mod edges;
 mod quadrilateral;
 mod refusal;
+#[cfg(test)]
+mod tests;
 mod walls;
 
 pub use corners::{Corner, Hole, Outline, Run};

@@ -42,7 +42,7 @@ impl Quadrilateral {
                     *coordinate += unknown.map_or(0.0, |unknown| step[unknown]);
                 }
             }
-            if step.iter().all(|change| change.abs() <= 4.0 * f64::EPSILON * scale) {
+            if step.iter().all(|change| change.abs() <= SETTLED * scale) {
                 return Some(figure);
             }
         }
@@ -129,6 +129,9 @@ impl Quadrilateral {
 /// Gauss-Newton settles in a handful of steps from a start within an inch or two.
 const STEPS: usize = 50;
 
+/// A step that moves no corner by more than this share of the perimeter is the last.
+const SETTLED: f64 = 1.0e-13;
+
 /// The corners that each measured length joins: four sides, two diagonals.
 const PAIRS: [[usize; 2]; 6] = [[0, 1], [1, 2], [2, 3], [3, 0], [0, 2], [1, 3]];
 
@@ -186,4 +189,149 @@ fn cross(a: Place, b: Place) -> f64 {
 fn distance(a: Place, b: Place) -> f64 {
     let [x, y] = minus(a, b);
     x.hypot(y)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::survey::varied::Varied;
+
+    #[track_caller]
+    fn assert_near(left: f64, right: f64, allowed: f64) {
+        assert!((left - right).abs() <= allowed, "{left} is not within {allowed} of {right}");
+    }
+
+    #[track_caller]
+    fn assert_same(left: &Quadrilateral, right: &Quadrilateral, allowed: f64) {
+        for (a, b) in left.corners.iter().zip(right.corners) {
+            assert!(distance(*a, b) <= allowed, "{left:?} is not {right:?}");
+        }
+    }
+
+    fn sides(figure: &Quadrilateral) -> [f64; 4] {
+        let [a, b, c, d] = figure.corners;
+        [distance(a, b), distance(b, c), distance(c, d), distance(d, a)]
+    }
+
+    /// Convex figures of about a room's size, none far from square.
+    fn figures() -> impl Iterator<Item = Quadrilateral> {
+        let mut varied = Varied::new(7);
+        (0..200).map(move |_| {
+            let (width, depth) = (varied.between(3.0, 12.0), varied.between(3.0, 12.0));
+            let mut off = || varied.between(-0.7, 0.7);
+            let corners = [[0.0, 0.0], [width, 0.0], [width + off(), depth + off()], [off(), depth + off()]];
+            Quadrilateral { corners }
+        })
+    }
+
+    // Brahmagupta's quadrilateral (Brahmasphutasiddhanta, 628; from memory, and Ptolemy's theorem bears it out: 56 x 63 =
+    // 25 x 60 + 39 x 52): sides 25, 39, 60, 52, diagonals 56 and 63, area 1764.
+    #[test]
+    fn the_quadrilateral_of_brahmagupta() {
+        let on_first = Quadrilateral::on_first([25.0, 39.0, 60.0, 52.0], 56.0).unwrap();
+        let on_second = Quadrilateral::on_second([25.0, 39.0, 60.0, 52.0], 63.0).unwrap();
+        assert_near(on_first.diagonals()[1], 63.0, 1e-12);
+        assert_near(on_second.diagonals()[0], 56.0, 1e-12);
+        assert_same(&on_first, &on_second, 1e-12);
+        let [p, q] = [
+            minus(on_first.corners[2], on_first.corners[0]),
+            minus(on_first.corners[3], on_first.corners[1]),
+        ];
+        assert_near(0.5 * cross(p, q), 1764.0, 1e-9);
+    }
+
+    #[test]
+    fn known_figures_are_solved_back() {
+        for figure in figures() {
+            let (sides, [first, second]) = (sides(&figure), figure.diagonals());
+            assert_same(&Quadrilateral::on_first(sides, first).unwrap(), &figure, 1e-9);
+            assert_same(&Quadrilateral::on_second(sides, second).unwrap(), &figure, 1e-9);
+            let start = Quadrilateral::on_first(sides, first + 0.003).unwrap();
+            assert_same(&start.adjusted(sides, [first, second]).unwrap(), &figure, 1e-9);
+        }
+    }
+
+    /// Sum of the squared residuals.
+    fn misfit(figure: &Quadrilateral, lengths: [f64; 4], diagonals: [f64; 2]) -> f64 {
+        let laid = sides(figure).into_iter().chain(figure.diagonals());
+        laid.zip(lengths.into_iter().chain(diagonals)).map(|(laid, measured)| (laid - measured).powi(2)).sum()
+    }
+
+    #[test]
+    fn no_figure_nearby_fits_better() {
+        let mut varied = Varied::new(8);
+        for figure in figures() {
+            let mut taped = |length: f64| length + varied.between(-0.01, 0.01);
+            let (lengths, diagonals) = (sides(&figure).map(&mut taped), figure.diagonals().map(&mut taped));
+            let best = figure.adjusted(lengths, diagonals).unwrap();
+            let least = misfit(&best, lengths, diagonals);
+            for (corner, axis) in [(1, 0), (2, 0), (2, 1), (3, 0), (3, 1)] {
+                for step in [-1e-4, 1e-4] {
+                    let mut other = best;
+                    other.corners[corner][axis] += step;
+                    assert!(misfit(&other, lengths, diagonals) > least);
+                }
+            }
+        }
+    }
+
+    /// Numbering the corners from another one changes nothing but the frame.
+    #[test]
+    fn any_corner_may_be_the_first() {
+        let mut varied = Varied::new(9);
+        for figure in figures() {
+            let mut taped = |length: f64| length + varied.between(-0.01, 0.01);
+            let ([a, b, c, d], [p, q]) = (sides(&figure).map(&mut taped), figure.diagonals().map(&mut taped));
+            let one = figure.adjusted([a, b, c, d], [p, q]).unwrap();
+            let start = Quadrilateral::on_first([b, c, d, a], q).unwrap();
+            let other = start.adjusted([b, c, d, a], [q, p]).unwrap();
+            for (left, right) in sides(&one).into_iter().zip([3, 0, 1, 2].map(|side| sides(&other)[side])) {
+                assert_near(left, right, 1e-9);
+            }
+            assert_near(one.diagonals()[0], other.diagonals()[1], 1e-9);
+            let turned = [3, 0, 1, 2].map(|corner| other.out_of_square()[corner]);
+            for (left, right) in one.out_of_square().into_iter().zip(turned) {
+                assert_near(left, right, 1e-9);
+            }
+        }
+    }
+
+    /// In a rectangle p dp + q dq = a (da + dc) + b (db + dd), so least squares leaves a quarter of a diagonal's error in
+    /// that diagonal and takes a quarter off the other.
+    #[test]
+    fn a_rectangle_keeps_a_quarter_of_the_error() {
+        let figure = Quadrilateral { corners: [[0.0, 0.0], [6.0, 0.0], [6.0, 8.0], [0.0, 8.0]] };
+        let best = figure.adjusted([6.0, 8.0, 6.0, 8.0], [10.0, 10.004]).unwrap();
+        assert_near(10.004 - best.diagonals()[1], 0.001, 1e-6);
+        assert_near(10.0 - best.diagonals()[0], 0.001, 1e-6);
+        for (laid, (measured, share)) in
+            sides(&best).into_iter().zip([(6.0, 0.6), (8.0, 0.8), (6.0, 0.6), (8.0, 0.8)])
+        {
+            assert_near(laid - measured, 0.001 * share, 1e-6);
+        }
+    }
+
+    #[test]
+    fn out_of_square_is_the_offset_over_the_wall() {
+        // Leaning 0.1 to the right over 8: the first corner is closed by 1:80, the second open by as much.
+        let figure = Quadrilateral { corners: [[0.0, 0.0], [6.0, 0.0], [6.1, 8.0], [0.1, 8.0]] };
+        for (found, expected) in figure.out_of_square().into_iter().zip([-0.0125, 0.0125, -0.0125, 0.0125]) {
+            assert_near(found, expected, 1e-15);
+        }
+        assert_eq!(figure.bends_inward(), None);
+        let straight = Quadrilateral { corners: [[0.0, 0.0], [2.0, 0.0], [1.0, 1.0], [0.0, 2.0]] };
+        assert_eq!(straight.bends_inward(), Some(2));
+        let bent = Quadrilateral { corners: [[0.0, 0.0], [2.0, 0.0], [0.5, 0.5], [0.0, 2.0]] };
+        assert_eq!(bent.bends_inward(), Some(2));
+    }
+
+    #[test]
+    fn lengths_that_make_no_triangle_make_no_figure() {
+        let sides = [6.0, 8.0, 6.0, 8.0];
+        for diagonal in [2.0, 14.0, 1.0, 20.0] {
+            assert_eq!(Quadrilateral::on_first(sides, diagonal), None);
+            assert_eq!(Quadrilateral::on_second(sides, diagonal), None);
+        }
+        assert_eq!(Quadrilateral::on_first([6.0, 8.0, 1.0, 30.0], 10.0), None);
+    }
 }
