@@ -28,7 +28,7 @@ pub(super) fn hangs_in_the_air(book: &LevelBook, index: usize, role: Option<Role
     let point = book.setups[index].backsight.point.trim();
     let before = index.checked_sub(1).and_then(|before| book.setups.get(before).map(|setup| (before, setup)));
     let number = index + 1;
-    let near = near(book, index, point).map(|name| format!("perhaps `{name}` is meant"));
+    let near = near(book, index, point).map(|name| format!("did you mean `{name}`?"));
     match (role, before) {
         (None, Some((before, setup))) if setup.foresight.is_none() => {
             let remedy = format!("book the foresight on `{point}`");

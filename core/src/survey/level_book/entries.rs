@@ -1,7 +1,14 @@
 //! What is written in the book.
 
 use super::Tolerances;
+use crate::quantity::units::FOOT;
 use crate::quantity::{Elevation, Length};
+use std::marker::PhantomData;
+
+/// The elevation to take for a nail that has none: 100 ft, so that nothing on site lies below zero. Common practice, no
+/// source. The nail must be on something that stays.
+pub const NAIL_ELEVATION: Elevation =
+    Elevation { dimension: PhantomData, units: PhantomData, value: 100.0 * FOOT };
 
 /// A point whose elevation is known before the first reading.
 #[derive(Clone, Debug, PartialEq)]

@@ -25,6 +25,8 @@
 //!   instrument sank while the shots were taken, the mean is the height half way. It is the same rule once more: a set-up
 //!   that closes on its own benchmark corrects its sights by half of the misclosure.
 //!
+//! Backsights that were read twice count as read once when a line is closed: what that changes is a fraction of the tolerance.
+//!
 //! Past the tolerance nothing is shared out: the book is refused.
 
 mod chain;
@@ -39,7 +41,7 @@ mod slip;
 mod tests;
 
 pub use closure::{CLOSURE_TOLERANCE, RECHECK_TOLERANCE, Tolerances};
-pub use entries::{Backsight, Benchmark, LevelBook, SetUp, Sight};
+pub use entries::{Backsight, Benchmark, LevelBook, NAIL_ELEVATION, SetUp, Sight};
 pub use readings::{ELEVATION, ROD};
 pub use reduce::reduce;
 pub use reduced::{Closure, Line, PageCheck, PointKind, Recheck, ReducedBook, ReducedPoint, ReducedSetUp};

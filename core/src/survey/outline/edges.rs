@@ -3,6 +3,7 @@
 use super::{Corner, Hole, Outline, Run};
 use crate::failure::{Code, Failure, Result, nearest};
 use crate::geometry::{RingId, RunId};
+use std::collections::HashMap;
 
 impl Outline {
     /// The runs of an edge in order: one run, neighbours of one name, or all sides of a hole.
@@ -47,7 +48,7 @@ impl Outline {
     fn unknown(&self, name: &str) -> Box<Failure> {
         let names = self.edge_names();
         let remedy = match nearest(name.trim(), names.iter().copied()) {
-            Some(near) => format!("perhaps `{near}` is meant"),
+            Some(near) => format!("did you mean `{near}`?"),
             None => "use a name of the outline, or name the run so".to_owned(),
         };
         Failure::new(Code::EdgeUnknown, "")
@@ -65,10 +66,15 @@ fn key(name: &str) -> String {
 /// Every run with its name, outer ring first.
 pub(super) fn named_runs(corners: &[Corner], given: &[Option<String>], holes: &[Hole]) -> Result<Vec<Run>> {
     let names: Vec<String> = (0..corners.len()).map(|index| name_of(given.get(index), index)).collect();
-    check_names(&names, given)?;
+    let mut taken = Taken(HashMap::new());
+    taken.edges(&names, given)?;
     let mut runs = ring(RingId::Outer, corners, names);
     for (index, hole) in holes.iter().enumerate() {
-        check_hole(index, hole, &runs, holes)?;
+        let path = format!("holes[{index}].name");
+        taken.add(&hole.name, &path, &path)?;
+        for side in side_names(hole) {
+            taken.add(&side, &path, &format!("a side of holes[{index}]"))?;
+        }
         runs.extend(ring(RingId::Hole(index), &hole.corners, side_names(hole).collect()));
     }
     Ok(runs)
@@ -91,55 +97,54 @@ fn ring(ring: RingId, corners: &[Corner], names: Vec<String>) -> Vec<Run> {
     runs.map(|(index, ((&from, &to), name))| Run::new(name, RunId { ring, index }, from, to)).collect()
 }
 
-/// Refuses blank names and names that stand for two edges.
-fn check_names(names: &[String], given: &[Option<String>]) -> Result<()> {
-    let keys: Vec<String> = names.iter().map(|name| key(name)).collect();
-    for (index, name) in keys.iter().enumerate() {
-        if name.is_empty() {
-            return Err(blank(format!("names[{index}]")));
-        }
-        let Some(first) = keys.iter().take(index).position(|other| other == name) else { continue };
-        // A number that was counted, not given, is no edge's name by intent.
+/// The names that stand for something already, and where they were given.
+struct Taken(HashMap<String, String>);
+
+impl Taken {
+    /// Takes the names of the outline's runs, refusing blank ones and those that stand for two edges.
+    fn edges(&mut self, names: &[String], given: &[Option<String>]) -> Result<()> {
+        let count = names.len();
+        let keys: Vec<String> = names.iter().map(|name| key(name)).collect();
+        // A number that was counted, not given, is no edge's name by intent: such a run joins no neighbour.
         let counted = |index: usize| matches!(given.get(index), None | Some(None));
-        if !one_edge(&keys, name) || counted(first) || counted(index) {
-            return Err(repeated(format!("names[{index}]"), &names[index], &format!("names[{first}]")));
+        // The list may start amid an edge, so the run before the first is the last.
+        let starts_edge = |index: usize| {
+            let before = (index + count - 1) % count;
+            keys[before] != keys[index] || counted(before) || counted(index)
+        };
+        let mut starts: Vec<usize> = (0..count).filter(|&index| starts_edge(index)).collect();
+        if starts.is_empty() && count > 0 {
+            // The whole ring under one name.
+            starts.push(0);
+        }
+        for index in starts {
+            let path = format!("names[{index}]");
+            self.add(&names[index], &path, &path)?;
+        }
+        Ok(())
+    }
+
+    /// Takes a name given at `path`.
+    fn add(&mut self, name: &str, path: &str, place: &str) -> Result<()> {
+        let key = key(name);
+        if key.is_empty() {
+            return Err(blank(path));
+        }
+        match self.0.insert(key, place.to_owned()) {
+            None => Ok(()),
+            Some(first) => Err(repeated(path, name, &first)),
         }
     }
-    Ok(())
 }
 
-/// Refuses a hole whose name, or the name of one of its sides, is blank or stands for something else.
-fn check_hole(index: usize, hole: &Hole, runs: &[Run], holes: &[Hole]) -> Result<()> {
-    let path = format!("holes[{index}].name");
-    if key(&hole.name).is_empty() {
-        return Err(blank(path));
-    }
-    for name in side_names(hole).chain([hole.name.clone()]) {
-        let wanted = key(&name);
-        if runs.iter().any(|run| key(run.name()) == wanted) {
-            return Err(repeated(path, &name, "a run of the outline or of an earlier hole"));
-        }
-        if let Some(before) = holes.iter().take(index).position(|other| key(&other.name) == wanted) {
-            return Err(repeated(path, &name, &format!("holes[{before}].name")));
-        }
-    }
-    Ok(())
-}
-
-/// Whether all runs of this name follow one another round the ring.
-fn one_edge(keys: &[String], name: &str) -> bool {
-    let ends = keys.iter().zip(keys.iter().cycle().skip(1));
-    ends.filter(|(this, next)| *this == name && *next != name).count() <= 1
-}
-
-fn blank(path: String) -> Box<Failure> {
+fn blank(path: &str) -> Box<Failure> {
     Failure::new(Code::KeyMissing, path)
         .written("a blank name")
         .allowed("a name, or none at all")
         .remedy("leave the name out, or say what the crew calls it")
 }
 
-fn repeated(path: String, name: &str, first: &str) -> Box<Failure> {
+fn repeated(path: &str, name: &str, first: &str) -> Box<Failure> {
     Failure::new(Code::KeyRepeated, path)
         .written(format!("`{}`, already {first}", name.trim()))
         .allowed("a name for each edge; only neighbouring runs may share one")

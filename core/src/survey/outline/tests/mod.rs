@@ -26,11 +26,16 @@ pub(super) fn corners_ft(places: &[[f64; 2]]) -> Vec<Corner> {
     places.iter().map(|&[x, y]| Corner::new(ft(x), ft(y))).collect()
 }
 
-/// The same in feet, for comparing.
-pub(super) fn in_feet(corners: &[Corner]) -> Vec<[f64; 2]> {
-    corners.iter().map(|corner| [corner.x.get::<foot>(), corner.y.get::<foot>()]).collect()
+/// Each corner at its place in feet, but for the rounding of feet to metres.
+#[track_caller]
+pub(super) fn assert_corners(corners: &[Corner], places: &[[f64; 2]]) {
+    assert_eq!(corners.len(), places.len());
+    for (corner, place) in corners.iter().zip(corners_ft(places)) {
+        assert!(corner.distance(place).base() < 1e-12, "{corners:?} are not at {places:?}");
+    }
 }
 
+/// A name for each run.
 pub(super) fn names(names: &[&str]) -> Vec<Option<String>> {
     names.iter().map(|name| Some((*name).to_owned())).collect()
 }

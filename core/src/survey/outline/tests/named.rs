@@ -1,6 +1,6 @@
 //! Runs, edges and holes by their names.
 
-use super::{assert_near, corners_ft, ft, in_feet, inches, names, tape};
+use super::{assert_corners, assert_near, corners_ft, ft, inches, names, tape};
 use crate::failure::Code;
 use crate::geometry::{RingId, RunId};
 use crate::quantity::Typed;
@@ -32,7 +32,7 @@ fn neighbouring_runs_of_one_name_are_one_edge() {
     assert_eq!(indices(&patio.edge(" house").unwrap()), [0, 1, 2, 3, 4]);
     assert_eq!(indices(&patio.edge("LAWN").unwrap()), [6]);
     assert_eq!(patio.edge_names(), ["House", "right", "lawn", "left"]);
-    assert_eq!(in_feet(patio.corners()), PATIO);
+    assert_corners(patio.corners(), &PATIO);
 }
 
 /// The list may start anywhere along the edge; the edge still starts where it starts.
@@ -45,7 +45,7 @@ fn an_edge_may_pass_the_first_corner() {
         let outline = Outline::from_corners(&corners_ft(&corners), &names(&run_names)).unwrap();
         let house = outline.edge("house").unwrap();
         assert_eq!(house.len(), 5);
-        assert_eq!(in_feet(&[house[0].from(), house[4].to()]), [[0.0, 0.0], [28.0, 0.0]]);
+        assert_corners(&[house[0].from(), house[4].to()], &[[0.0, 0.0], [28.0, 0.0]]);
         assert!(house.windows(2).all(|pair| pair[0].to() == pair[1].from()));
     }
 }
@@ -58,8 +58,15 @@ fn either_way_round_keeps_names_and_area() {
     let back = ["lawn", "right", "house", "house", "house", "house", "house", "left"];
     let outline = Outline::from_corners(&corners_ft(&corners), &names(&back)).unwrap();
     assert!((outline.region().area() - patio().region().area()).abs() < 1e-12);
-    assert_eq!(in_feet(&[outline.edge("lawn").unwrap()[0].from()]), [[0.0, 16.0]]);
+    assert_corners(&[outline.edge("lawn").unwrap()[0].from()], &[[0.0, 16.0]]);
     assert_eq!(outline.edge("house").unwrap().len(), 5);
+}
+
+#[test]
+fn the_whole_ring_may_be_one_edge() {
+    let outline = Outline::from_corners(&corners_ft(&PATIO), &names(&["edge"; 8])).unwrap();
+    assert_eq!(indices(&outline.edge("edge").unwrap()), [0, 1, 2, 3, 4, 5, 6, 7]);
+    assert_eq!(outline.edge_names(), ["edge"]);
 }
 
 #[test]
@@ -95,7 +102,7 @@ fn an_unknown_edge_names_the_nearest() {
     let failure = patio().edge("lwan").unwrap_err();
     assert_eq!((failure.code, failure.written.as_str()), (Code::EdgeUnknown, "\"lwan\""));
     assert_eq!(failure.allowed, "House, right, lawn, left");
-    assert_eq!(failure.remedy, "perhaps `lawn` is meant");
+    assert_eq!(failure.remedy, "did you mean `lawn`?");
     assert_eq!(patio().edge("pergola").unwrap_err().remedy, "use a name of the outline, or name the run so");
 }
 

@@ -1,6 +1,6 @@
 //! Outlines from wall lengths with square corners.
 
-use super::{assert_near, ft, in_feet, inches, tape};
+use super::{assert_corners, assert_near, ft, inches, tape};
 use crate::basis::BasisId;
 use crate::failure::{Code, Failure};
 use crate::quantity::{Length, Typed};
@@ -22,7 +22,7 @@ fn refused(walls: &[Wall]) -> Box<Failure> {
 #[test]
 fn four_walls_make_a_rectangle() {
     let laid = from_walls(&room(["20'", "32'", "20'", "32'"]), None).unwrap();
-    assert_eq!(in_feet(laid.outline.corners()), [[0.0, 0.0], [20.0, 0.0], [20.0, 32.0], [0.0, 32.0]]);
+    assert_corners(laid.outline.corners(), &[[0.0, 0.0], [20.0, 0.0], [20.0, 32.0], [0.0, 32.0]]);
     assert_eq!((laid.gap_x.base(), laid.gap_y.base()), (0.0, 0.0));
     assert_eq!(
         (laid.tolerance.value, laid.tolerance.taken),
@@ -42,9 +42,7 @@ fn ell() -> Vec<Wall> {
 fn an_ell_turns_right_once() {
     let laid = from_walls(&ell(), Some(inches(0.0))).unwrap();
     let corners = [[0.0, 0.0], [20.0, 0.0], [20.0, 10.0], [12.0, 10.0], [12.0, 22.0], [0.0, 22.0]];
-    for (found, expected) in in_feet(laid.outline.corners()).iter().zip(corners) {
-        assert!((found[0] - expected[0]).abs() < 1e-12 && (found[1] - expected[1]).abs() < 1e-12);
-    }
+    assert_corners(laid.outline.corners(), &corners);
     assert!((laid.outline.region().area() / 0.3048_f64.powi(2) - 344.0).abs() < 1e-9);
     assert_eq!(laid.tolerance.taken, None);
 }
