@@ -24,6 +24,8 @@ mod rules;
 mod shot;
 mod spanning;
 mod standing;
+#[cfg(test)]
+mod tests;
 mod tiling;
 
 pub use ambiguity::Ambiguity;

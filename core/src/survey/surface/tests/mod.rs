@@ -1,0 +1,10 @@
+//! What the surface must do, from cases worked by hand to laws that hold for every survey.
+
+mod beyond;
+mod hand;
+mod laws;
+mod merging;
+mod refusals;
+mod scale;
+mod support;
+mod unsurveyed;
