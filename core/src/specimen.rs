@@ -251,5 +251,49 @@ fn every_kind(args: &Args<'_>) -> Result<Answer> {
     Ok(answer.with_note(NoteCode::Assumed, "a note of the specimen"))
 }
 
+static NUMBERS: Operation = Operation {
+    name: "specimen_numbers",
+    module: "specimen",
+    since: "0.1.0",
+    meaning: "Test only: numbers, counts and words out of a record and an option.",
+    equation: "half = size / 2",
+    assumes: "nothing",
+    ports: &[
+        port!(specimen: Kind::Record(&SPECIMEN), "a record"),
+        number!(gap: length in inch | millimeter, SIZE, "an optional length"; optional),
+    ],
+    results: &[
+        number!(half: length in inch | millimeter, SIZE, "half of its size"),
+        port!(letters: Kind::Count(0, 1000), "letters of its label"),
+        port!(colour: Kind::Choice(<Colour as crate::operation::Choice>::WORDS), "dark blue with a gap, red without"),
+        number!(gap: length in foot | meter, SIZE, "the gap, where it was given"; optional),
+    ],
+    basis: &[BasisId::Geometry],
+    example: r#"{"specimen": {"size": "3 in", "label": "ash"}, "gap": "1/2 in"}"#,
+    refusals: &[
+        (r#"{"gap": "-1 in"}"#, Code::OutOfRange),
+        (r#"{"specimen": {"size": "3 in", "label": ""}}"#, Code::EmptyCell),
+    ],
+    call: Call::Record(numbers),
+};
+
+fn numbers(args: &Args<'_>) -> Result<Answer> {
+    let specimen: &Specimen = args.required_record(0)?;
+    let gap = args.quantity::<Length>(1)?;
+    let colour = if gap.is_some() { Colour::DarkBlue } else { Colour::Red };
+    let answer = Answer::of([
+        Value::Number(specimen.size.base() / 2.0),
+        Value::Count(specimen.label.len() as i64),
+        Value::Choice(colour as usize),
+        gap.map_or(Value::Absent, |gap| Value::Number(gap.base())),
+    ]);
+    let assumed = || crate::note::Note::new(NoteCode::Assumed, "no gap");
+    let rounded = crate::note::Note::new(NoteCode::Rounded, "nothing was rounded");
+    Ok(match gap {
+        Some(_) => answer,
+        None => answer.with_notes([assumed(), rounded, assumed()]),
+    })
+}
+
 /// The test-only rows.
-pub static OPERATIONS: &[&Operation] = &[&MIXED, &MAKE, &EVERY];
+pub static OPERATIONS: &[&Operation] = &[&MIXED, &MAKE, &EVERY, &NUMBERS];

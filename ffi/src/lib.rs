@@ -5,6 +5,11 @@
 //! `include/overslab.h` is made from these files.
 
 pub mod about;
+pub mod answer;
+#[cfg_attr(
+    not(feature = "specimen"),
+    allow(dead_code, unused_imports, reason = "the table need not use every shape")
+)]
 mod border;
 pub mod call;
 pub mod generated;

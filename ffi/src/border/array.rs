@@ -124,3 +124,57 @@ fn whole(number: f64) -> Option<c_int> {
     let fits = number.fract() == 0.0 && number >= f64::from(c_int::MIN) && number <= f64::from(c_int::MAX);
     fits.then_some(number as c_int)
 }
+
+/// An array of doubles for results, not looked at yet.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Numbers {
+    path: &'static str,
+    start: *mut f64,
+    length: c_int,
+}
+
+#[expect(unsafe_code, reason = "writes the caller's array")]
+impl Numbers {
+    /// An array of that many doubles; it may be null where the length is 0.
+    pub(crate) const fn new(path: &'static str, start: *mut f64, length: c_int) -> Self {
+        Self { path, start, length }
+    }
+
+    /// # Errors
+    /// `LENGTH_NEGATIVE`, `NULL_POINTER`.
+    pub(super) fn check(self) -> Result<()> {
+        match (length(self.path, self.length)?, self.start.is_null()) {
+            (1.., true) => Err(null(self.path)),
+            _ => Ok(()),
+        }
+    }
+
+    /// How many there is room for.
+    pub(super) fn room(self) -> usize {
+        usize::try_from(self.length).unwrap_or(0)
+    }
+
+    /// Writes the numbers, as far as there is room.
+    ///
+    /// # Safety
+    /// The array was checked and has its length.
+    pub(super) unsafe fn put_first(self, numbers: impl Iterator<Item = f64>) {
+        for (at, number) in numbers.take(self.room()).enumerate() {
+            // SAFETY: not null where there is room, and `at` is less than the length.
+            unsafe { self.start.add(at).write_unaligned(number) };
+        }
+    }
+}
+
+/// Writes an int where the pointer is not null.
+///
+/// # Safety
+/// The pointer is null or can be written.
+#[inline]
+#[expect(unsafe_code, reason = "writes the caller's int")]
+pub(super) unsafe fn put_int(pointer: *mut c_int, number: c_int) {
+    if !pointer.is_null() {
+        // SAFETY: not null, and the caller promises an int there.
+        unsafe { pointer.write_unaligned(number) };
+    }
+}

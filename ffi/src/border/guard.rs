@@ -41,7 +41,7 @@ pub(crate) unsafe fn explained(text: TextOut, body: impl FnOnce() -> Result<Stri
 }
 
 #[inline]
-fn without_panic<T>(body: impl FnOnce() -> Result<T>) -> Result<T> {
+pub(super) fn without_panic<T>(body: impl FnOnce() -> Result<T>) -> Result<T> {
     // Nothing that the body changes is looked at again after a panic.
     catch_unwind(AssertUnwindSafe(body)).unwrap_or_else(|payload| {
         // A payload may itself panic when it is dropped.

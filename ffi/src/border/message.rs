@@ -19,10 +19,11 @@ impl Buffer {
     /// Whether the buffer can be written: null is one only with no length.
     #[inline]
     pub(super) fn check(self, path: &str) -> Result<()> {
-        match (self.length, self.start.is_null()) {
-            (..0, _) => Err(negative(path, self.length)),
-            (1.., true) => Err(null(path)),
-            _ => Ok(()),
+        match self.length {
+            0 => Ok(()),
+            ..=-1 => Err(negative(path, self.length)),
+            1.. if self.start.is_null() => Err(null(path)),
+            1.. => Ok(()),
         }
     }
 

@@ -2,23 +2,31 @@
 //!
 //! Rules of the border, kept here and nowhere else:
 //! - a pointer is read or written only after it was found not null and its length not negative;
-//! - nothing is written but the message before the call has succeeded, save the NaN of bad array elements;
+//! - nothing but texts is written before the call has succeeded, save the NaN of bad array elements;
 //! - a panic, which would be a fault of ours, becomes the status `INTERNAL`;
-//! - pointers need no alignment: callers without a compiler of their own cannot promise it.
+//! - pointers to numbers need no alignment: callers without a compiler of their own cannot promise it.
 
 mod array;
 mod guard;
+mod handle;
 pub(crate) mod json;
 mod message;
+mod notes;
+pub(crate) mod read;
+pub(crate) mod record;
+mod request;
 mod row;
 pub(crate) mod scalar;
 pub(crate) mod terms;
 mod text_in;
 mod text_out;
 
-pub(crate) use array::{Input, Output};
+pub(crate) use array::{Input, Numbers, Output};
 pub(crate) use guard::status;
+pub(crate) use handle::{Passed, free};
 pub(crate) use message::Message;
-pub(crate) use row::row;
+pub(crate) use notes::Notes;
+pub(crate) use request::{Given, Request};
+pub(crate) use row::{record_type, row};
 pub(crate) use text_in::TextIn;
 pub(crate) use text_out::{TextOut, text_to_text};

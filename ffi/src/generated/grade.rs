@@ -1,11 +1,11 @@
 //! The operations of `grade`.
 //!
-//! Made from the table of operations; change the table and run `BLESS=1 cargo test -p overslab-tests fresh`.
+//! Made from the table of operations: change the table and run `cargo run -p overslab-tests`.
 
-use crate::border::scalar::{self, Arrays};
-use crate::border::{Input, Message, Output, TextOut, row};
-use overslab::operations::OPERATIONS;
+use crate::border::{Input, Message, Output, TextOut, row, scalar};
+use crate::border::scalar::Arrays;
 use overslab::operation::Operation;
+use overslab::operations::OPERATIONS;
 use overslab::quantity::System;
 use std::ffi::{c_char, c_int};
 
@@ -65,11 +65,8 @@ pub unsafe extern "C" fn ovs_fall_si(
     unsafe { scalar::one(FALL, System::Si, [drop_mm, run_m], results, notes, Message::new(msg, msg_len)) }
 }
 
-/// ovs_fall_us for each of `n` elements.
+/// ovs_fall_us for each of `n` elements; an array may be input and result at once.
 ///
-/// - `drop_in` (in): height lost; at least 0 in, at most 1200 in.
-/// - `run_ft` (ft): level distance over which it is lost; more than 0 ft, at most 10000 ft.
-/// - `fall_in_per_ft` (in/ft), out: fall of the surface.
 /// - `notes`, out: the number of each element's note, or 0; may be null.
 /// - `n`: how many elements each array has; with 0 the arrays may be null.
 /// - `bad_index`, out: the place of the first bad element, or -1; may be null.
@@ -88,11 +85,8 @@ pub unsafe extern "C" fn ovs_fall_us_array(
     unsafe { scalar::array(FALL, System::Us, arrays, Message::new(msg, msg_len)) }
 }
 
-/// ovs_fall_si for each of `n` elements.
+/// ovs_fall_si for each of `n` elements; an array may be input and result at once.
 ///
-/// - `drop_mm` (mm): height lost; at least 0 mm, at most 30480 mm.
-/// - `run_m` (m): level distance over which it is lost; more than 0 m, at most 3048 m.
-/// - `fall_percent` (%), out: fall of the surface.
 /// - `notes`, out: the number of each element's note, or 0; may be null.
 /// - `n`: how many elements each array has; with 0 the arrays may be null.
 /// - `bad_index`, out: the place of the first bad element, or -1; may be null.
@@ -111,10 +105,8 @@ pub unsafe extern "C" fn ovs_fall_si_array(
     unsafe { scalar::array(FALL, System::Si, arrays, Message::new(msg, msg_len)) }
 }
 
-/// Why ovs_fall_us refuses these inputs, in full; where it does not, the meaning of its note or nothing.
+/// Why ovs_fall_us refuses these inputs, in full; else the meaning of its note, or nothing.
 ///
-/// - `drop_in` (in): height lost; at least 0 in, at most 1200 in.
-/// - `run_ft` (ft): level distance over which it is lost; more than 0 ft, at most 10000 ft.
 /// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
 ///
 /// Returns the status of the call itself.
@@ -130,10 +122,8 @@ pub unsafe extern "C" fn ovs_fall_us_why(
     unsafe { scalar::why(FALL, System::Us, [drop_in, run_ft], text) }
 }
 
-/// Why ovs_fall_si refuses these inputs, in full; where it does not, the meaning of its note or nothing.
+/// Why ovs_fall_si refuses these inputs, in full; else the meaning of its note, or nothing.
 ///
-/// - `drop_mm` (mm): height lost; at least 0 mm, at most 30480 mm.
-/// - `run_m` (m): level distance over which it is lost; more than 0 m, at most 3048 m.
 /// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
 ///
 /// Returns the status of the call itself.
@@ -205,11 +195,8 @@ pub unsafe extern "C" fn ovs_drop_si(
     unsafe { scalar::one(DROP, System::Si, [fall_percent, run_m], results, notes, Message::new(msg, msg_len)) }
 }
 
-/// ovs_drop_us for each of `n` elements.
+/// ovs_drop_us for each of `n` elements; an array may be input and result at once.
 ///
-/// - `fall_in_per_ft` (in/ft): fall of the surface; at least 0 in/ft, at most 12 in/ft.
-/// - `run_ft` (ft): level distance; more than 0 ft, at most 10000 ft.
-/// - `drop_in` (in), out: height lost.
 /// - `notes`, out: the number of each element's note, or 0; may be null.
 /// - `n`: how many elements each array has; with 0 the arrays may be null.
 /// - `bad_index`, out: the place of the first bad element, or -1; may be null.
@@ -228,11 +215,8 @@ pub unsafe extern "C" fn ovs_drop_us_array(
     unsafe { scalar::array(DROP, System::Us, arrays, Message::new(msg, msg_len)) }
 }
 
-/// ovs_drop_si for each of `n` elements.
+/// ovs_drop_si for each of `n` elements; an array may be input and result at once.
 ///
-/// - `fall_percent` (%): fall of the surface; at least 0 %, at most 100 %.
-/// - `run_m` (m): level distance; more than 0 m, at most 3048 m.
-/// - `drop_mm` (mm), out: height lost.
 /// - `notes`, out: the number of each element's note, or 0; may be null.
 /// - `n`: how many elements each array has; with 0 the arrays may be null.
 /// - `bad_index`, out: the place of the first bad element, or -1; may be null.
@@ -251,10 +235,8 @@ pub unsafe extern "C" fn ovs_drop_si_array(
     unsafe { scalar::array(DROP, System::Si, arrays, Message::new(msg, msg_len)) }
 }
 
-/// Why ovs_drop_us refuses these inputs, in full; where it does not, the meaning of its note or nothing.
+/// Why ovs_drop_us refuses these inputs, in full; else the meaning of its note, or nothing.
 ///
-/// - `fall_in_per_ft` (in/ft): fall of the surface; at least 0 in/ft, at most 12 in/ft.
-/// - `run_ft` (ft): level distance; more than 0 ft, at most 10000 ft.
 /// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
 ///
 /// Returns the status of the call itself.
@@ -270,10 +252,8 @@ pub unsafe extern "C" fn ovs_drop_us_why(
     unsafe { scalar::why(DROP, System::Us, [fall_in_per_ft, run_ft], text) }
 }
 
-/// Why ovs_drop_si refuses these inputs, in full; where it does not, the meaning of its note or nothing.
+/// Why ovs_drop_si refuses these inputs, in full; else the meaning of its note, or nothing.
 ///
-/// - `fall_percent` (%): fall of the surface; at least 0 %, at most 100 %.
-/// - `run_m` (m): level distance; more than 0 m, at most 3048 m.
 /// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
 ///
 /// Returns the status of the call itself.
@@ -293,7 +273,8 @@ static TRIANGULAR_PRISM: &Operation = row(OPERATIONS, "triangular_prism");
 
 /// The volume between old slab and finish over one triangle, split where they meet.
 ///
-/// Equation: net = area (t1 + t2 + t3) / 3; one corner of the other sign: high = (area / 3) t3^3 / ((t3 - t1) (t3 - t2)).
+/// Equation: net = area (t1 + t2 + t3) / 3; one corner of the other sign: high = (area / 3) t3^3 / ((t3 - t1) (t3 -
+/// t2)).
 /// Taken for granted: both surfaces are plane over the triangle.
 ///
 /// - `area_ft2` (ft2): plan area of the triangle; more than 0 ft2, at most 10763910.4167 ft2.
@@ -328,7 +309,8 @@ pub unsafe extern "C" fn ovs_triangular_prism_us(
 
 /// The volume between old slab and finish over one triangle, split where they meet.
 ///
-/// Equation: net = area (t1 + t2 + t3) / 3; one corner of the other sign: high = (area / 3) t3^3 / ((t3 - t1) (t3 - t2)).
+/// Equation: net = area (t1 + t2 + t3) / 3; one corner of the other sign: high = (area / 3) t3^3 / ((t3 - t1) (t3 -
+/// t2)).
 /// Taken for granted: both surfaces are plane over the triangle.
 ///
 /// - `area_m2` (m2): plan area of the triangle; more than 0 m2, at most 1000000 m2.
@@ -361,15 +343,8 @@ pub unsafe extern "C" fn ovs_triangular_prism_si(
     unsafe { scalar::one(TRIANGULAR_PRISM, System::Si, [area_m2, thickness_1_mm, thickness_2_mm, thickness_3_mm], results, notes, Message::new(msg, msg_len)) }
 }
 
-/// ovs_triangular_prism_us for each of `n` elements.
+/// ovs_triangular_prism_us for each of `n` elements; an array may be input and result at once.
 ///
-/// - `area_ft2` (ft2): plan area of the triangle; more than 0 ft2, at most 10763910.4167 ft2.
-/// - `thickness_1_in` (in): thickness at the first corner; at least -3937.00787402 in, at most 3937.00787402 in.
-/// - `thickness_2_in` (in): thickness at the second corner; at least -3937.00787402 in, at most 3937.00787402 in.
-/// - `thickness_3_in` (in): thickness at the third corner; at least -3937.00787402 in, at most 3937.00787402 in.
-/// - `net_ft3` (ft3), out: fill less high spots.
-/// - `fill_ft3` (ft3), out: fill above the old slab.
-/// - `high_ft3` (ft3), out: old slab above the finish.
 /// - `notes`, out: the number of each element's note, or 0; may be null.
 /// - `n`: how many elements each array has; with 0 the arrays may be null.
 /// - `bad_index`, out: the place of the first bad element, or -1; may be null.
@@ -392,15 +367,8 @@ pub unsafe extern "C" fn ovs_triangular_prism_us_array(
     unsafe { scalar::array(TRIANGULAR_PRISM, System::Us, arrays, Message::new(msg, msg_len)) }
 }
 
-/// ovs_triangular_prism_si for each of `n` elements.
+/// ovs_triangular_prism_si for each of `n` elements; an array may be input and result at once.
 ///
-/// - `area_m2` (m2): plan area of the triangle; more than 0 m2, at most 1000000 m2.
-/// - `thickness_1_mm` (mm): thickness at the first corner; at least -100000 mm, at most 100000 mm.
-/// - `thickness_2_mm` (mm): thickness at the second corner; at least -100000 mm, at most 100000 mm.
-/// - `thickness_3_mm` (mm): thickness at the third corner; at least -100000 mm, at most 100000 mm.
-/// - `net_m3` (m3), out: fill less high spots.
-/// - `fill_m3` (m3), out: fill above the old slab.
-/// - `high_m3` (m3), out: old slab above the finish.
 /// - `notes`, out: the number of each element's note, or 0; may be null.
 /// - `n`: how many elements each array has; with 0 the arrays may be null.
 /// - `bad_index`, out: the place of the first bad element, or -1; may be null.
@@ -423,12 +391,8 @@ pub unsafe extern "C" fn ovs_triangular_prism_si_array(
     unsafe { scalar::array(TRIANGULAR_PRISM, System::Si, arrays, Message::new(msg, msg_len)) }
 }
 
-/// Why ovs_triangular_prism_us refuses these inputs, in full; where it does not, the meaning of its note or nothing.
+/// Why ovs_triangular_prism_us refuses these inputs, in full; else the meaning of its note, or nothing.
 ///
-/// - `area_ft2` (ft2): plan area of the triangle; more than 0 ft2, at most 10763910.4167 ft2.
-/// - `thickness_1_in` (in): thickness at the first corner; at least -3937.00787402 in, at most 3937.00787402 in.
-/// - `thickness_2_in` (in): thickness at the second corner; at least -3937.00787402 in, at most 3937.00787402 in.
-/// - `thickness_3_in` (in): thickness at the third corner; at least -3937.00787402 in, at most 3937.00787402 in.
 /// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
 ///
 /// Returns the status of the call itself.
@@ -446,12 +410,8 @@ pub unsafe extern "C" fn ovs_triangular_prism_us_why(
     unsafe { scalar::why(TRIANGULAR_PRISM, System::Us, [area_ft2, thickness_1_in, thickness_2_in, thickness_3_in], text) }
 }
 
-/// Why ovs_triangular_prism_si refuses these inputs, in full; where it does not, the meaning of its note or nothing.
+/// Why ovs_triangular_prism_si refuses these inputs, in full; else the meaning of its note, or nothing.
 ///
-/// - `area_m2` (m2): plan area of the triangle; more than 0 m2, at most 1000000 m2.
-/// - `thickness_1_mm` (mm): thickness at the first corner; at least -100000 mm, at most 100000 mm.
-/// - `thickness_2_mm` (mm): thickness at the second corner; at least -100000 mm, at most 100000 mm.
-/// - `thickness_3_mm` (mm): thickness at the third corner; at least -100000 mm, at most 100000 mm.
 /// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
 ///
 /// Returns the status of the call itself.

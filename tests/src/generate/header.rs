@@ -10,7 +10,7 @@ use std::path::PathBuf;
 pub fn files() -> Vec<Generated> {
     let generated = c::files();
     let (shipped, specimen): (Vec<&Generated>, Vec<&Generated>) =
-        generated.iter().partition(|file| !file.path.ends_with("/specimen.rs"));
+        generated.iter().partition(|file| file.path != c::SPECIMEN);
     vec![
         Generated::new("ffi/include/overslab.h", header(&shipped)),
         Generated::new("tests/specimen/overslab_specimen.h", header(&[shipped, specimen].concat())),

@@ -37,6 +37,28 @@ pub(super) fn result(name: &str, port: &Port, system: System) -> String {
     format!("- `{name}`{}, out: {}{}.", unit(port, system), port.meaning, words(port))
 }
 
+/// A result or a field in one line, by its constant.
+pub(super) fn field(constant: &str, port: &Port, system: System) -> String {
+    format!("- {constant}{}: {}{}.", unit(port, system), port.meaning, words(port))
+}
+
+/// The units of a port in both systems, for a constant that serves both.
+pub(super) fn units(port: &Port) -> String {
+    match &port.kind {
+        Kind::Number(kind) if kind.us == kind.si => format!(" ({})", kind.us.symbol),
+        Kind::Number(kind) => format!(" ({} or {})", kind.us.symbol, kind.si.symbol),
+        Kind::Count(..) | Kind::Choice(_) | Kind::Text | Kind::Table(_) | Kind::Record(_) => String::new(),
+    }
+}
+
+/// Stops where a count of the table does not fit C's int.
+pub(super) fn fits_int(row: &Operation, port: &Port) {
+    if let Kind::Count(least, greatest) = port.kind {
+        let fits = i32::try_from(least).is_ok() && i32::try_from(greatest).is_ok();
+        assert!(fits, "{}: {} does not fit an int", row.name, port.name);
+    }
+}
+
 /// The unit of a port in brackets, where it has one.
 pub(super) fn unit(port: &Port, system: System) -> String {
     match &port.kind {

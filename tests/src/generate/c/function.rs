@@ -94,14 +94,41 @@ impl Function {
     }
 }
 
-/// Lines as a doc comment, in ASCII and fit for a C comment.
+/// Lines as a doc comment, in ASCII, fit for a C comment and not too wide.
 pub(super) fn doc(lines: &[String]) -> String {
     let mut text = String::new();
     for line in lines {
         let line = ascii(line).replace("*/", "* /").replace("/*", "/ *");
-        let _ = writeln!(text, "{}", format!("/// {line}").trim_end());
+        for part in folded(&line) {
+            let _ = writeln!(text, "{}", format!("/// {part}").trim_end());
+        }
     }
     text
+}
+
+/// The widest line of a comment.
+const WIDTH: usize = 112;
+
+/// A line in parts that are not too wide; those that follow are set in below the text of a list item.
+fn folded(line: &str) -> Vec<String> {
+    // What is to be copied stays in one piece.
+    if line.starts_with("Example") {
+        return vec![line.to_owned()];
+    }
+    let text = line.trim_start();
+    let item = if text.starts_with("- ") { 2 } else { 0 };
+    let indent = " ".repeat(line.len() - text.len() + item);
+    let mut parts = vec![line[..line.len() - text.len()].to_owned()];
+    for (place, word) in text.split(' ').enumerate() {
+        let Some(last) = parts.last_mut() else { continue };
+        if last.len() + 1 + word.len() > WIDTH && last.trim().len() > item {
+            parts.push(format!("{indent}{word}"));
+        } else {
+            last.push_str(if place == 0 { "" } else { " " });
+            last.push_str(word);
+        }
+    }
+    parts
 }
 
 /// ASCII for the signs of the trade; a question mark for what has no such form.

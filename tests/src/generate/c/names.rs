@@ -3,153 +3,27 @@
 use overslab::operation::Port;
 use overslab::quantity::System;
 
-/// Words that an argument may not be called by: keywords of C, C++ and Rust, macros of common system headers, and the
-/// arguments that every function of a shape has.
-const TAKEN: &[&str] = &[
-    // C and C++
-    "alignas",
-    "alignof",
-    "and",
-    "asm",
-    "auto",
-    "bitand",
-    "bitor",
-    "bool",
-    "break",
-    "case",
-    "catch",
-    "char",
-    "class",
-    "compl",
-    "concept",
-    "const",
-    "constexpr",
-    "continue",
-    "decltype",
-    "default",
-    "delete",
-    "do",
-    "double",
-    "else",
-    "enum",
-    "explicit",
-    "export",
-    "extern",
-    "false",
-    "float",
-    "for",
-    "friend",
-    "goto",
-    "if",
-    "inline",
-    "int",
-    "long",
-    "mutable",
-    "namespace",
-    "new",
-    "noexcept",
-    "not",
-    "nullptr",
-    "operator",
-    "or",
-    "private",
-    "protected",
-    "public",
-    "register",
-    "requires",
-    "restrict",
-    "return",
-    "short",
-    "signed",
-    "sizeof",
-    "static",
-    "struct",
-    "switch",
-    "template",
-    "this",
-    "throw",
-    "true",
-    "try",
-    "typedef",
-    "typeid",
-    "typename",
-    "typeof",
-    "union",
-    "unsigned",
-    "using",
-    "virtual",
-    "void",
-    "volatile",
-    "wchar_t",
-    "while",
-    "xor",
-    // Rust
-    "abstract",
-    "as",
-    "async",
-    "await",
-    "become",
-    "box",
-    "crate",
-    "dyn",
-    "final",
-    "fn",
-    "gen",
-    "impl",
-    "in",
-    "let",
-    "loop",
-    "macro",
-    "match",
-    "mod",
-    "move",
-    "mut",
-    "override",
-    "priv",
-    "pub",
-    "ref",
-    "self",
-    "super",
-    "trait",
-    "type",
-    "unsafe",
-    "unsized",
-    "use",
-    "where",
-    "yield",
-    // macros of system headers
-    "far",
-    "linux",
-    "max",
-    "min",
-    "near",
-    "small",
-    "stderr",
-    "stdin",
-    "stdout",
-    "unix",
-    // arguments of ours
-    "bad_index",
-    "count",
-    "given",
-    "msg",
-    "msg_len",
-    "n",
-    "needed",
-    "notes",
-    "notes_len",
-    "options_json",
-    "options_len",
-    "results",
-    "results_len",
-    "status",
-    "text",
-    "text_len",
-];
+/// Words that an argument may not be called by: keywords of C and C++, keywords of Rust, macros of system headers, and the
+/// arguments and variables that every function of a shape has.
+const TAKEN: &str = "\
+    alignas alignof and asm auto bitand bitor bool break case catch char class compl concept const constexpr continue \
+    decltype default delete do double else enum explicit export extern false float for friend goto if inline int long \
+    mutable namespace new noexcept not nullptr operator or private protected public register requires restrict return \
+    short signed sizeof static struct switch template this throw true try typedef typeid typename typeof union unsigned \
+    using virtual void volatile wchar_t while xor \
+    abstract as async await become box crate dyn final fn gen impl in let loop macro match mod move mut override priv pub \
+    ref self super trait type unsafe unsized use where yield \
+    far linux max min near small stderr stdin stdout unix \
+    arrays bad_index given msg msg_len n needed notes notes_len options_json options_len request results results_len \
+    status text text_len";
 
 /// An argument's name, out of the way of what is taken.
 pub(super) fn argument(name: &str) -> String {
-    if TAKEN.contains(&name) { format!("{name}_value") } else { name.to_owned() }
+    if TAKEN.split_whitespace().any(|taken| taken == name) {
+        format!("{name}_value")
+    } else {
+        name.to_owned()
+    }
 }
 
 /// The name of a port as an argument, with its unit.
@@ -177,6 +51,21 @@ pub(super) fn constant(parts: &[&str]) -> String {
 /// The Rust constant of a row.
 pub(super) fn row(operation: &str) -> String {
     operation.to_ascii_uppercase()
+}
+
+/// A record as the argument of its own functions, out of the way of their other arguments.
+pub(super) fn itself(record: &str) -> String {
+    match record {
+        "cells" | "column" | "field" | "json" | "out" | "row" | "rows" | "values" => {
+            format!("{record}_value")
+        }
+        _ => argument(record),
+    }
+}
+
+/// The Rust constant of a record type.
+pub(super) fn record(record: &str) -> String {
+    format!("{}_TYPE", record.to_ascii_uppercase())
 }
 
 /// The variant of a system in Rust.

@@ -26,9 +26,8 @@ enum Plain {
 fn plain(row: &Operation, port: &Port) -> Plain {
     match port.kind {
         Kind::Number(_) => Plain::Double,
-        Kind::Count(least, greatest) => {
-            let fits = i32::try_from(least).is_ok() && i32::try_from(greatest).is_ok();
-            assert!(fits, "{}: {} does not fit an int", row.name, port.name);
+        Kind::Count(..) => {
+            doc::fits_int(row, port);
             Plain::Int
         }
         Kind::Choice(_) => Plain::Int,
@@ -128,8 +127,10 @@ fn array(row: &'static Operation, system: System) -> Function {
         names::row(row.name),
         names::system(system)
     );
-    let mut lines = vec![format!("{} for each of `n` elements.", name(row, system)), String::new()];
-    lines.extend(port_lines(row, system, &inputs, &results));
+    let mut lines = vec![
+        format!("{} for each of `n` elements; an array may be input and result at once.", name(row, system)),
+        String::new(),
+    ];
     lines.push("- `notes`, out: the number of each element's note, or 0; may be null.".to_owned());
     lines.push("- `n`: how many elements each array has; with 0 the arrays may be null.".to_owned());
     lines.push("- `bad_index`, out: the place of the first bad element, or -1; may be null.".to_owned());
@@ -155,12 +156,11 @@ fn why(row: &'static Operation, system: System) -> Function {
     );
     let mut lines = vec![
         format!(
-            "Why {} refuses these inputs, in full; where it does not, the meaning of its note or nothing.",
+            "Why {} refuses these inputs, in full; else the meaning of its note, or nothing.",
             name(row, system)
         ),
         String::new(),
     ];
-    lines.extend(port_lines(row, system, &inputs, &[]));
     lines.extend(why_lines());
     let arguments = inputs.into_iter().chain(why_arguments()).collect();
     Function {

@@ -1,0 +1,179 @@
+//! The statuses and the notes.
+//!
+//! Made from the table of operations: change the table and run `cargo run -p overslab-tests`.
+
+use std::ffi::c_int;
+
+/// Status: the unit is not known.
+pub const OVS_UNIT_UNKNOWN: c_int = 10;
+
+/// Status: a number stands without its unit.
+pub const OVS_UNIT_MISSING: c_int = 11;
+
+/// Status: the unit belongs to another quantity.
+pub const OVS_UNIT_WRONG: c_int = 12;
+
+/// Status: the text cannot be read as a quantity.
+pub const OVS_NOT_READABLE: c_int = 13;
+
+/// Status: a comma stands where it could be a decimal comma.
+pub const OVS_DECIMAL_COMMA: c_int = 14;
+
+/// Status: the number is not finite.
+pub const OVS_NOT_FINITE: c_int = 15;
+
+/// Status: the quantity cannot be below zero.
+pub const OVS_NEGATIVE: c_int = 16;
+
+/// Status: the value lies outside its range.
+pub const OVS_OUT_OF_RANGE: c_int = 17;
+
+/// Status: an empty cell or a blank where a value is wanted.
+pub const OVS_EMPTY_CELL: c_int = 18;
+
+/// Status: a zero in a place where an empty cell is more likely.
+pub const OVS_ZERO_REFUSED: c_int = 19;
+
+/// Status: the word is not one of the choices.
+pub const OVS_WORD_UNKNOWN: c_int = 20;
+
+/// Status: a whole number is wanted.
+pub const OVS_NOT_A_COUNT: c_int = 21;
+
+/// Status: the list is empty.
+pub const OVS_EMPTY_LIST: c_int = 22;
+
+/// Status: lists that belong together differ in length.
+pub const OVS_LENGTH_MISMATCH: c_int = 23;
+
+/// Status: the value is of another kind than the port takes.
+pub const OVS_KIND_MISMATCH: c_int = 24;
+
+/// Status: the key is not known.
+pub const OVS_KEY_UNKNOWN: c_int = 25;
+
+/// Status: a required value is missing.
+pub const OVS_KEY_MISSING: c_int = 26;
+
+/// Status: the text is not valid TOML or JSON.
+pub const OVS_SYNTAX: c_int = 27;
+
+/// Status: a name is given twice.
+pub const OVS_KEY_REPEATED: c_int = 28;
+
+/// Status: the schema version is not known.
+pub const OVS_VERSION_UNKNOWN: c_int = 29;
+
+/// Status: two values say the same thing differently.
+pub const OVS_CONTRADICTION: c_int = 30;
+
+/// Status: the outline crosses itself.
+pub const OVS_OUTLINE_CROSSES: c_int = 40;
+
+/// Status: the outline has too few corners or no area.
+pub const OVS_OUTLINE_TOO_FEW: c_int = 41;
+
+/// Status: a hole leaves the outline or meets another hole.
+pub const OVS_HOLE_OUTSIDE: c_int = 42;
+
+/// Status: the wall lengths do not close.
+pub const OVS_OUTLINE_OPEN: c_int = 43;
+
+/// Status: no figure has these sides and diagonals.
+pub const OVS_DIAGONAL_IMPOSSIBLE: c_int = 44;
+
+/// Status: two heights stand at one place.
+pub const OVS_TWO_HEIGHTS: c_int = 45;
+
+/// Status: a shot lies outside the outline.
+pub const OVS_SHOT_OUTSIDE: c_int = 46;
+
+/// Status: too few shots for a surface.
+pub const OVS_TOO_FEW_SHOTS: c_int = 47;
+
+/// Status: all shots lie on one line.
+pub const OVS_COLLINEAR_SHOTS: c_int = 48;
+
+/// Status: the level book does not close within its tolerance.
+pub const OVS_CLOSURE_EXCEEDED: c_int = 49;
+
+/// Status: the level book lacks a reading it needs.
+pub const OVS_BOOK_INCOMPLETE: c_int = 50;
+
+/// Status: the work reaches too far beyond the shots.
+pub const OVS_BEYOND_SHOTS: c_int = 51;
+
+/// Status: a step in the old slab is not described well enough.
+pub const OVS_STEP_UNRESOLVED: c_int = 52;
+
+/// Status: a zone leaves the surveyed outline.
+pub const OVS_REGION_OUTSIDE: c_int = 53;
+
+/// Status: no edge of the outline has this name.
+pub const OVS_EDGE_UNKNOWN: c_int = 60;
+
+/// Status: the finish is not determined by what was given.
+pub const OVS_FINISH_UNDETERMINED: c_int = 61;
+
+/// Status: the finish is given in two ways.
+pub const OVS_FINISH_TWICE: c_int = 62;
+
+/// Status: a pointer is null.
+pub const OVS_NULL_POINTER: c_int = 90;
+
+/// Status: a length or a count passed over the border is negative.
+pub const OVS_LENGTH_NEGATIVE: c_int = 91;
+
+/// Status: the bytes are not UTF-8.
+pub const OVS_NOT_TEXT: c_int = 92;
+
+/// Status: no operation has this name.
+pub const OVS_OPERATION_UNKNOWN: c_int = 93;
+
+/// Status: the buffer for the results is too short.
+pub const OVS_BUFFER_SHORT: c_int = 94;
+
+/// Status: a fault of the library itself.
+pub const OVS_INTERNAL: c_int = 99;
+
+/// Note: the result lies outside the range the formula is stated for.
+pub const OVS_NOTE_OUTSIDE_FORMULA: c_int = 1;
+
+/// Note: part of the work lies beyond the shots, its height is extended.
+pub const OVS_NOTE_BEYOND_SHOTS: c_int = 2;
+
+/// Note: more than 30 % of the work lies beyond the shots.
+pub const OVS_NOTE_MUCH_BEYOND_SHOTS: c_int = 3;
+
+/// Note: part of the work lies in triangles that leave the outline.
+pub const OVS_NOTE_UNSURVEYED: c_int = 4;
+
+/// Note: shots at one place were taken as their mean.
+pub const OVS_NOTE_PLACES_MERGED: c_int = 5;
+
+/// Note: a shot a little outside the outline was used.
+pub const OVS_NOTE_SHOT_NEAR_OUTLINE: c_int = 6;
+
+/// Note: a line between two shots on a wall was split.
+pub const OVS_NOTE_EDGE_SPLIT: c_int = 7;
+
+/// Note: the old slab stands above the finish somewhere.
+pub const OVS_NOTE_HIGH_SPOTS: c_int = 8;
+
+/// Note: the value is under the published guidance.
+pub const OVS_NOTE_BELOW_GUIDANCE: c_int = 9;
+
+/// Note: heights were rounded to what can be set out.
+pub const OVS_NOTE_ROUNDED: c_int = 10;
+
+/// Note: measurements that do not agree were adjusted.
+pub const OVS_NOTE_ADJUSTED: c_int = 11;
+
+/// Note: a value was taken, not measured.
+pub const OVS_NOTE_ASSUMED: c_int = 12;
+
+/// Note: the last truck carries a small load.
+pub const OVS_NOTE_SHORT_LOAD: c_int = 13;
+
+/// Note: a limit could not be read in its source: confirm locally.
+pub const OVS_NOTE_CONFIRM_LOCALLY: c_int = 14;
