@@ -1,10 +1,17 @@
 //! The table: every public operation, gathered from beside its module.
 
 use crate::operation::{Kind, Operation, RecordType};
-use crate::{grade, order};
+use crate::{grade, order, survey};
 
 /// Every operation, in the order of the job.
 pub static OPERATIONS: &[&Operation] = &[
+    &survey::operations::ROD_ELEVATION,
+    &survey::operations::LEVEL_BOOK,
+    &survey::operations::OUTLINE_FROM_CORNERS,
+    &survey::operations::OUTLINE_FROM_SIDES,
+    &survey::operations::SURVEY_FROM_SHOTS,
+    &survey::operations::SURVEY_FROM_GRID,
+    &survey::operations::SURVEY_FROM_RODS,
     &grade::operations::FALL,
     &grade::operations::DROP,
     &grade::operations::TRIANGULAR_PRISM,

@@ -1,8 +1,11 @@
 //! From rod readings to the surface of the old slab.
 
 mod fixed;
+pub mod input;
 pub mod level_book;
 pub mod names;
+pub mod old_slab;
+pub mod operations;
 pub mod outline;
 pub mod precision;
 pub mod surface;
@@ -11,4 +14,5 @@ mod tolerance;
 mod varied;
 mod words;
 
+pub use old_slab::Survey;
 pub use tolerance::Tolerance;

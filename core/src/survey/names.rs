@@ -21,6 +21,12 @@ pub fn shot_name(row: u32, column: u32) -> String {
     format!("{}{}", row_letters(row), u64::from(column) + 1)
 }
 
+/// [`shot_name`] for places in a list.
+#[must_use]
+pub(crate) fn grid_shot(row: usize, column: usize) -> String {
+    shot_name(u32::try_from(row).unwrap_or(u32::MAX), u32::try_from(column).unwrap_or(u32::MAX))
+}
+
 /// The row and column, from 0, of a name that [`shot_name`] could have made, small letters allowed; none for any other.
 #[must_use]
 pub fn row_and_column(name: &str) -> Option<(u32, u32)> {

@@ -36,6 +36,7 @@ mod names;
 mod readings;
 mod reduce;
 mod reduced;
+mod rod;
 mod slip;
 #[cfg(test)]
 mod tests;
@@ -45,4 +46,5 @@ pub use entries::{Backsight, Benchmark, LevelBook, NAIL_ELEVATION, SetUp, Sight}
 pub use readings::{ELEVATION, ROD};
 pub use reduce::reduce;
 pub use reduced::{Closure, Line, PageCheck, PointKind, Recheck, ReducedBook, ReducedPoint, ReducedSetUp};
+pub use rod::{ReducedShot, rod_elevation};
 pub use slip::{Slip, booking_slip};

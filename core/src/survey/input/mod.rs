@@ -1,0 +1,73 @@
+//! The survey as a job file or a record's JSON says it: an outline, and either rods or elevations.
+
+mod level;
+mod outline;
+mod rods;
+
+pub use level::{BenchmarkInput, FiledBook, LevelInput, Placed, RowInput, SetUpInput, ShotInput, SightInput};
+pub use outline::{BuiltOutline, CornerInput, HoleInput, OutlineInput, SideInput};
+pub use rods::RodInput;
+
+use super::old_slab::{Instrument, Texture};
+use crate::quantity::{Elevation, Given, Length};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// A survey: an outline with its level book, or with elevations by grid or by shots.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SurveyInput {
+    /// The plan edge of the work.
+    pub outline: OutlineInput,
+    /// Rod readings.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub level: Option<LevelInput>,
+    /// Elevations by rows and columns.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub grid: Option<GridInput>,
+    /// Elevations one by one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub shots: Option<Vec<ElevationInput>>,
+    /// What the readings were taken with.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub instrument: Option<Instrument>,
+    /// What the old floor feels like.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub texture: Option<Texture>,
+    /// Whether the work may reach more than 4 ft beyond the shots.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub beyond_allowed: bool,
+}
+
+/// Elevations by rows and columns, as a crew shoots them.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct GridInput {
+    /// Distance of each column from the left wall.
+    pub columns: Vec<Given<Length>>,
+    /// Distance of each row from the front wall.
+    pub rows: Vec<Given<Length>>,
+    /// Row by row; `none` for a place that was not shot.
+    pub elevations: Vec<RodInput<Elevation>>,
+}
+
+/// One shot with its elevation.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ElevationInput {
+    /// Its name in the report.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub name: Option<String>,
+    /// Distance from the left.
+    pub x: Given<Length>,
+    /// Distance from the front.
+    pub y: Given<Length>,
+    /// Height above the job datum.
+    pub elevation: Given<Elevation>,
+    /// Outside the outline on purpose: approach, walk.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub outside: bool,
+    /// One side of a step.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub step: bool,
+}

@@ -1,0 +1,177 @@
+//! From an outline and shots to the surveyed slab.
+
+use super::refusal::{grid_refused, note, refused};
+use super::{Grid, Instrument, Marks, Shots, Survey, Texture};
+use crate::failure::{Code, Failure, Result};
+use crate::note::Note;
+use crate::quantity::Typed;
+use crate::survey::input::{ElevationInput, GridInput, LevelInput, SurveyInput};
+use crate::survey::level_book::{ReducedBook, reduce};
+use crate::survey::outline::Outline;
+use crate::survey::surface::{Rules, Shot, Surface};
+
+/// How the shots are to be taken.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Settings {
+    /// What the readings were taken with.
+    pub instrument: Option<Instrument>,
+    /// What the old floor feels like.
+    pub texture: Option<Texture>,
+    /// Whether the work may reach more than 4 ft beyond the shots.
+    pub beyond_allowed: bool,
+}
+
+impl Settings {
+    fn rules(self) -> Rules {
+        let reading =
+            self.instrument.map_or(Rules::DEFAULT.reading_error, |word| word.reading_deviation().base());
+        Rules { beyond_allowed: self.beyond_allowed, reading_error: reading, ..Rules::DEFAULT }
+    }
+}
+
+impl Survey {
+    /// The old slab under an outline through these shots.
+    ///
+    /// # Errors
+    /// Shots that do not make a surface: see the codes of the survey family.
+    pub fn new(outline: Outline, shots: Shots, settings: Settings) -> Result<Self> {
+        let rules = settings.rules();
+        let surface = match &shots {
+            Shots::Grid(grid) => {
+                grid_refused(grid)?;
+                Surface::from_rows(&grid.columns, &grid.rows, &grid.heights, outline.region(), &rules)
+            }
+            Shots::Scattered(marks) => Surface::from_shots(&marks.shots, outline.region(), &rules),
+        };
+        let surface = surface.map_err(|error| refused(&error, &shots, &outline))?;
+        let notes = surface.notes().iter().map(|about| note(about, &shots, &outline)).collect();
+        Ok(Self { outline, shots, surface, settings, book: None, squareness: None, notes })
+    }
+
+    /// The old slab as an input says it.
+    ///
+    /// # Errors
+    /// Whatever the outline, the book or the shots are refused for.
+    pub fn from_input(input: &SurveyInput) -> Result<Self> {
+        let built = input.outline.build().map_err(|failure| failure.under("outline"))?;
+        let settings = Settings {
+            instrument: input.instrument,
+            texture: input.texture,
+            beyond_allowed: input.beyond_allowed,
+        };
+        let mut survey = match (&input.level, &input.grid, &input.shots) {
+            (Some(level), None, None) => Self::from_level(built.outline, level, settings)?,
+            (None, Some(grid), None) => Self::new(built.outline, Shots::Grid(grid.into()), settings)
+                .map_err(|failure| failure.under("grid"))?,
+            (None, None, Some(shots)) => Self::new(built.outline, Shots::Scattered(marks(shots)), settings)
+                .map_err(|failure| failure.under("shots"))?,
+            (None, None, None) => {
+                let remedy = "give rods under level, or elevations under grid or shots";
+                return Err(Failure::new(Code::KeyMissing, "level")
+                    .allowed("level, grid or shots")
+                    .remedy(remedy));
+            }
+            _ => {
+                let remedy = "keep one of level, grid and shots";
+                return Err(Failure::new(Code::Contradiction, "level").allowed("one of them").remedy(remedy));
+            }
+        };
+        survey.squareness = built.squareness;
+        survey.notes.splice(0..0, built.notes);
+        Ok(survey)
+    }
+
+    /// The old slab from rods. Shots that fill a grid are triangulated by rows and columns.
+    fn from_level(outline: Outline, level: &LevelInput, settings: Settings) -> Result<Self> {
+        let settings = Settings {
+            instrument: settings.instrument.or(level.instrument),
+            texture: settings.texture.or(level.texture),
+            beyond_allowed: settings.beyond_allowed || level.beyond_allowed,
+        };
+        let filed = level.book().map_err(|failure| failure.under("level"))?;
+        let book = reduce(&filed.book).map_err(|failure| filed.in_file(failure).under("level"))?;
+        let shots = shots_of(level, &filed.placed, &book);
+        let mut survey = Self::new(outline, shots, settings).map_err(|failure| failure.under("level"))?;
+        survey.notes.extend(closure_notes(&book));
+        survey.book = Some(book);
+        Ok(survey)
+    }
+}
+
+/// The placed shots with the elevations of the book.
+fn shots_of(level: &LevelInput, placed: &[crate::survey::input::Placed], book: &ReducedBook) -> Shots {
+    let elevations =
+        placed.iter().zip(book.slab_shots()).map(|(place, point)| (place, point.elevation.base()));
+    let rows: Vec<f64> =
+        level.setups.iter().flat_map(|setup| &setup.rows).map(|row| row.y.value.base()).collect();
+    if placed.iter().all(|place| place.grid.is_some()) && !placed.is_empty() {
+        let columns: Vec<f64> = level.columns.iter().map(|given| given.value.base()).collect();
+        let mut heights = vec![None; rows.len() * columns.len()];
+        for (place, elevation) in elevations {
+            if let Some((row, column)) = place.grid {
+                heights[row * columns.len() + column] = Some(elevation);
+            }
+        }
+        return Shots::Grid(Grid { columns, rows, heights });
+    }
+    let (shots, names) = elevations
+        .map(|(place, z)| {
+            let (x, y) = (place.x.base(), place.y.base());
+            (Shot { x, y, z, outside_allowed: place.outside, step: place.step }, Some(place.name.clone()))
+        })
+        .unzip();
+    Shots::Scattered(Marks { shots, names })
+}
+
+/// What the book leaves over and how it was shared out.
+fn closure_notes(book: &ReducedBook) -> Vec<Note> {
+    use crate::note::NoteCode;
+    use crate::quantity::feet_and_inches;
+    let off = |length: crate::quantity::Length| feet_and_inches(length, 32);
+    let lines =
+        book.lines.iter().filter_map(|line| line.closure.as_ref()).filter(|c| c.misclosure.base() != 0.0);
+    let lines = lines.map(|closure| {
+        let text = format!(
+            "the line closes on {} {} off, shared out by set-ups",
+            closure.on,
+            off(closure.misclosure)
+        );
+        Note::new(NoteCode::Adjusted, text)
+    });
+    let again = book.setups.iter().filter_map(|setup| setup.recheck.as_ref().map(|recheck| (setup, recheck)));
+    let again = again.filter(|(_, recheck)| recheck.difference.base() != 0.0).map(|(setup, recheck)| {
+        let text =
+            format!("{} read again {} off, the mean is used", setup.backsight_point, off(recheck.difference));
+        Note::new(NoteCode::Adjusted, text)
+    });
+    lines.chain(again).collect()
+}
+
+impl From<&GridInput> for Grid {
+    fn from(input: &GridInput) -> Self {
+        Self {
+            columns: input.columns.iter().map(|given| given.value.base()).collect(),
+            rows: input.rows.iter().map(|given| given.value.base()).collect(),
+            heights: input
+                .elevations
+                .iter()
+                .map(|rod| rod.0.as_ref().map(|given| given.value.base()))
+                .collect(),
+        }
+    }
+}
+
+fn marks(shots: &[ElevationInput]) -> Marks {
+    let shot = |input: &ElevationInput| Shot {
+        x: input.x.value.base(),
+        y: input.y.value.base(),
+        z: input.elevation.value.base(),
+        outside_allowed: input.outside,
+        step: input.step,
+    };
+    let named = shots.iter().any(|input| input.name.is_some());
+    Marks {
+        shots: shots.iter().map(shot).collect(),
+        names: if named { shots.iter().map(|input| input.name.clone()).collect() } else { Vec::new() },
+    }
+}

@@ -1,0 +1,16 @@
+//! The rows of the survey.
+
+mod book;
+mod outline;
+mod slab;
+
+pub use book::{LEVEL_BOOK, ROD_ELEVATION};
+pub use outline::{OUTLINE, OUTLINE_FROM_CORNERS, OUTLINE_FROM_SIDES};
+pub use slab::{SURVEY_FROM_GRID, SURVEY_FROM_RODS, SURVEY_FROM_SHOTS};
+
+use crate::quantity::Range;
+
+/// A plan coordinate: within 100 km.
+pub(super) const PLACE: Range = Range::closed(-1.0e5, 1.0e5);
+/// A height: within 10 km of the datum.
+pub(super) const HEIGHT: Range = Range::closed(-1.0e4, 1.0e4);
