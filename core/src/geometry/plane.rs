@@ -74,6 +74,12 @@ impl Plane {
         self.height_at(Point::default())
     }
 
+    /// The place the plane is held about.
+    #[must_use]
+    pub const fn origin(&self) -> Point {
+        self.origin
+    }
+
     /// Rise per unit of x.
     #[must_use]
     pub const fn b(&self) -> f64 {

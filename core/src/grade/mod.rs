@@ -1,6 +1,8 @@
 //! Where the new surface goes.
 
 pub mod fall;
+pub mod finish;
 pub mod operations;
 pub mod prism;
+pub mod thickness;
 pub mod thickness_field;

@@ -6,7 +6,7 @@ mod slab;
 
 pub use book::{LEVEL_BOOK, ROD_ELEVATION};
 pub use outline::{OUTLINE, OUTLINE_FROM_CORNERS, OUTLINE_FROM_SIDES};
-pub use slab::{SURVEY_FROM_GRID, SURVEY_FROM_RODS, SURVEY_FROM_SHOTS};
+pub use slab::{Allowed, SURVEY_FROM_GRID, SURVEY_FROM_RODS, SURVEY_FROM_SHOTS};
 
 use crate::quantity::Range;
 

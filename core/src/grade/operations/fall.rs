@@ -1,8 +1,8 @@
-//! The rows of the finish.
+//! The rows of falls and of single triangles.
 
-use super::{fall, prism};
 use crate::basis::BasisId;
 use crate::failure::Code;
+use crate::grade::{fall, prism};
 use crate::operation::Operation;
 use crate::quantity::{Area, Length, Slope, Typed};
 use crate::{number, scalar};

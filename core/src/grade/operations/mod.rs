@@ -1,0 +1,9 @@
+//! The rows of the grade.
+
+mod fall;
+mod finish;
+mod thickness;
+
+pub use fall::{DROP, FALL, TRIANGULAR_PRISM};
+pub use finish::{FINISH_AT_LEAST, FINISH_FROM_POINTS, FINISH_LEVEL, FINISH_TO_EDGE};
+pub use thickness::THICKNESS;

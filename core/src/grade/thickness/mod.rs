@@ -1,0 +1,118 @@
+//! The thickness of the overlay: finish less old slab, exactly.
+
+use super::finish::Finish;
+use super::thickness_field::ThicknessField;
+use crate::failure::{Code, Failure, Result, check};
+use crate::geometry::Region;
+use crate::note::{Note, NoteCode};
+use crate::quantity::{Area, Length, Range, Typed, Volume, inches, number_in};
+use crate::survey::Survey;
+use crate::survey::surface::{Cut, Extreme};
+
+/// A depth asked about: within 100 m.
+pub const DEPTH: Range = Range::closed(-100.0, 100.0);
+
+/// A thickness and where it is.
+#[derive(Clone, Debug, PartialEq)]
+pub struct At {
+    /// The thickness.
+    pub thickness: Length,
+    /// Distance from the left.
+    pub x: Length,
+    /// Distance from the front.
+    pub y: Length,
+    /// The number of the shot it is at, if it is at one; the survey has its name.
+    pub shot: Option<usize>,
+}
+
+/// The thickness over an area.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Thickness {
+    /// The area.
+    pub area: Area,
+    /// Volume between old slab and finish, high spots taken off.
+    pub net: Volume,
+    /// Volume of fill: where the finish is above the old slab.
+    pub fill: Volume,
+    /// Volume of the old slab that stands above the finish.
+    pub high: Volume,
+    /// Net volume over area.
+    pub mean: Length,
+    /// The least thickness over the whole area.
+    pub least: At,
+    /// The least thickness between the shots, where the finish binds.
+    pub least_measured: Option<At>,
+    /// The greatest thickness over the whole area.
+    pub greatest: At,
+    /// Area thinner than the depth asked about.
+    pub thinner: Option<Area>,
+}
+
+impl Thickness {
+    /// The thickness under a finish over the whole survey, and the area thinner than a depth.
+    ///
+    /// # Errors
+    /// A depth that is not finite.
+    pub fn of(survey: &Survey, finish: &Finish, thinner_than: Option<Length>) -> Result<Self> {
+        Self::over(survey.surface().whole(), finish, thinner_than)
+    }
+
+    /// The same within a zone.
+    ///
+    /// # Errors
+    /// A zone that shares no area with the outline.
+    pub fn within(
+        survey: &Survey,
+        zone: &Region,
+        finish: &Finish,
+        thinner_than: Option<Length>,
+    ) -> Result<Self> {
+        let cut = survey.surface().within(zone).map_err(|error| {
+            Failure::new(Code::RegionOutside, "zone")
+                .written(error.to_string())
+                .remedy("check the zone's corners")
+        })?;
+        Self::over(&cut, finish, thinner_than)
+    }
+
+    fn over(cut: &Cut, finish: &Finish, thinner_than: Option<Length>) -> Result<Self> {
+        let depth = thinner_than.map(|depth| check("thinner_than", depth, DEPTH)).transpose()?;
+        let field = ThicknessField::new(cut, *finish.plane()).map_err(|error| {
+            Failure::new(Code::NotFinite, "finish").written(error.to_string()).remedy("check the finish")
+        })?;
+        Ok(Self {
+            area: Area::from_base(field.area()),
+            net: Volume::from_base(field.net()),
+            fill: Volume::from_base(field.fill()),
+            high: Volume::from_base(field.high_spots()),
+            mean: Length::from_base(field.mean()),
+            least: at(&field.least()),
+            least_measured: field.least_between_shots().as_ref().map(at),
+            greatest: at(&field.greatest()),
+            thinner: depth.map(|depth| Area::from_base(field.area_thinner_than(depth.base()))),
+        })
+    }
+
+    /// What the reader must know.
+    #[must_use]
+    pub fn notes(&self) -> Vec<Note> {
+        if self.high.base() <= 0.0 {
+            return Vec::new();
+        }
+        let over = inches(-self.least.thickness, 8);
+        let volume = number_in(self.high, &crate::quantity::volume::unit::cubic_yard, 2);
+        vec![Note::new(
+            NoteCode::HighSpots,
+            format!("the old slab stands up to {over} above the finish, {volume} in all"),
+        )]
+    }
+}
+
+fn at(extreme: &Extreme) -> At {
+    At {
+        thickness: Length::from_base(extreme.value),
+        x: Length::from_base(extreme.at.x),
+        y: Length::from_base(extreme.at.y),
+        shot: extreme.shot,
+    }
+}
