@@ -13,6 +13,7 @@ pub mod caution;
 pub mod failure;
 pub mod geometry;
 pub mod grade;
+pub mod job;
 pub mod note;
 pub mod operation;
 pub mod operations;

@@ -1,7 +1,7 @@
 //! The table: every public operation, gathered from beside its module.
 
 use crate::operation::{Kind, Operation, RecordType};
-use crate::{grade, order, survey};
+use crate::{grade, job, order, survey};
 
 /// Every operation, in the order of the job.
 pub static OPERATIONS: &[&Operation] = &[
@@ -23,6 +23,7 @@ pub static OPERATIONS: &[&Operation] = &[
     &order::operations::PRISMOID,
     &order::operations::TRUCKS,
     &order::operations::ORDER,
+    &job::operations::REPORT,
 ];
 
 /// The table with the test-only operations behind it, where they are built in.

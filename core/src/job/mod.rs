@@ -1,0 +1,46 @@
+//! A whole job: one description in, one report out.
+//!
+//! ```
+//! let job = overslab::job::Job::from_toml(r#"
+//! schema_version = 1
+//! [job]
+//! name = "Tool shed (invented)"
+//! [outline]
+//! sides = [{ name = "front", length = "10 ft" }, { name = "right", length = "8 ft" },
+//!          { name = "back", length = "10 ft" }, { name = "left", length = "8 ft" }]
+//! [level]
+//! benchmarks = [{ name = "nail", elevation = "100 ft" }]
+//! columns = ["1 ft", "9 ft"]
+//! [[level.setups]]
+//! on = "nail"
+//! rod = "4' 2\""
+//! rows = [{ y = "1 ft", rods = ["5' 1\"", "5' 1 1/4\""] }, { y = "7 ft", rods = ["5' 0\"", "5' 0 1/2\""] }]
+//! [finish]
+//! least = "3 in"
+//! falls_to = "front"
+//! fall = "1/8 in/ft"
+//! "#)?;
+//! let report = job.report()?;
+//! assert!(report.to_text().contains("Tool shed (invented)"));
+//! # Ok::<(), Box<overslab::failure::Failure>>(())
+//! ```
+
+mod finish;
+mod input;
+mod locate;
+pub mod operations;
+mod read;
+mod report;
+mod run;
+mod say;
+mod schema;
+mod taken;
+mod text;
+
+pub use finish::FinishDemand;
+pub use input::{AboutInput, AllowanceInput, ExtraInput, Job, LimitInput, OrderInput, SCHEMA_VERSION};
+pub use report::{
+    EdgeHeights, FallReport, FinishReport, FitReport, LevelReport, Measure, OldFloor, OrderLine, OrderReport,
+    PlaceReport, Report, RoundingReport, SaidBasis, SaidNote, TakenReport, ThicknessReport,
+};
+pub use schema::{job_schema, report_schema};

@@ -1,0 +1,81 @@
+//! Quantities in the words of the site: feet, inches and eighths, quarter yards.
+
+use super::report::{Measure, PlaceReport};
+use crate::quantity::{
+    Area, Elevation, Length, Slope, Typed, Volume, area, elevation, feet_and_inches, inches, length,
+    number_in, slope, volume,
+};
+use crate::survey::old_slab::SlabPlace;
+
+/// A plan distance or a rod reading: `4' 9"`.
+pub(super) fn distance(value: Length) -> Measure {
+    Measure::new(value, &length::unit::foot, &length::unit::meter, feet_and_inches(value, 8))
+}
+
+/// A rod reading to the sixteenth, for heights before rounding: `4' 9 1/16"`.
+pub(super) fn fine_distance(value: Length) -> Measure {
+    Measure::new(value, &length::unit::foot, &length::unit::meter, feet_and_inches(value, 16))
+}
+
+/// A thickness or a small difference: `3 3/8 in`.
+pub(super) fn thickness(value: Length) -> Measure {
+    Measure::new(value, &length::unit::inch, &length::unit::millimeter, inches(value, 8))
+}
+
+/// The same to the sixteenth.
+pub(super) fn fine_thickness(value: Length) -> Measure {
+    Measure::new(value, &length::unit::inch, &length::unit::millimeter, inches(value, 16))
+}
+
+/// An elevation: `99.52 ft`.
+pub(super) fn height(value: Elevation) -> Measure {
+    let text = number_in(value, &elevation::unit::foot, 2);
+    Measure::new(value, &elevation::unit::foot, &elevation::unit::meter, text)
+}
+
+/// An area: `640 ft2`.
+pub(super) fn surface(value: Area) -> Measure {
+    let text = number_in(value, &area::unit::square_foot, 0);
+    Measure::new(value, &area::unit::square_foot, &area::unit::square_meter, text)
+}
+
+/// A volume: `8.66 yd3`.
+pub(super) fn body(value: Volume) -> Measure {
+    let text = number_in(value, &volume::unit::cubic_yard, 2);
+    Measure::new(value, &volume::unit::cubic_yard, &volume::unit::cubic_meter, text)
+}
+
+/// A volume as the plant sells it: `9 3/4 yd3` where it is a whole number of eighths, decimals where not.
+pub(super) fn sold(value: Volume) -> Measure {
+    let yards = (volume::unit::cubic_yard.from_base)(value.base());
+    let eighths = (yards * 8.0).round();
+    let text = if (yards * 8.0 - eighths).abs() < 1.0e-6 && eighths.abs() < 1.0e9 {
+        inches(Length::from_base(eighths / 8.0 * 0.0254), 8).replace(" in", " yd3")
+    } else {
+        number_in(value, &volume::unit::cubic_yard, 2)
+    };
+    Measure::new(value, &volume::unit::cubic_yard, &volume::unit::cubic_meter, text)
+}
+
+/// A fall: `1/8 in per ft (1.04 %)` where it is a whole number of sixteenths, `0.12 in per ft (1.00 %)` where not.
+pub(super) fn fall(value: Slope) -> Measure {
+    let per_foot = (slope::unit::inch_per_foot.from_base)(value.base());
+    let sixteenths = (per_foot * 16.0).round();
+    let whole = (per_foot * 16.0 - sixteenths).abs() < 1.0e-6;
+    let us = if whole && sixteenths > 0.0 {
+        inches(Length::from_base(per_foot * 0.0254), 16)
+    } else {
+        format!("{per_foot:.2} in")
+    };
+    let percent = (slope::unit::percent.from_base)(value.base());
+    let text = format!("{us} per ft ({percent:.2} %)");
+    Measure::new(value, &slope::unit::inch_per_foot, &slope::unit::percent, text)
+}
+
+/// A place in words: `13' 0" from the left, 6" in (A3)`.
+pub(super) fn place(place: &SlabPlace) -> PlaceReport {
+    let (x, y) = (distance(place.x), distance(place.y));
+    let shot = place.shot.as_ref().map(|shot| format!(" ({shot})")).unwrap_or_default();
+    let text = format!("{} from left, {} in{shot}", x.text, y.text);
+    PlaceReport { x, y, shot: place.shot.clone(), text }
+}

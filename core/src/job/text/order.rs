@@ -1,0 +1,29 @@
+//! What to order, and what rounding and margin cost.
+
+use super::Page;
+use crate::job::Report;
+
+pub(super) fn order(page: &mut Page, report: &Report) {
+    let order = &report.order;
+    for (index, line) in order.lines.iter().enumerate() {
+        let label = if index == 0 { "ORDER" } else { "" };
+        let remark = if line.taken { "assumed" } else { "" };
+        page.row(label, &line.name, &line.volume.text, remark);
+    }
+    let trucks = match order.trucks {
+        1 => format!("one truck of {}", order.capacity.text),
+        many => format!("{many} trucks of {}, the last with {}", order.capacity.text, order.last.text),
+    };
+    page.row("", "figured", &order.figured.text, &format!("ORDER {}, {trucks}", order.ordered.text));
+}
+
+pub(super) fn rounding(page: &mut Page, report: &Report) {
+    let Some(rounding) = &report.rounding else { return };
+    page.section(
+        "ROUNDING",
+        &format!(
+            "Heights to {} cost {}; the margin costs {}.",
+            rounding.step.text, rounding.rounding.text, rounding.margin.text
+        ),
+    );
+}

@@ -1,0 +1,98 @@
+//! The old floor, the new floor, and what lies between.
+
+use super::Page;
+use crate::job::{EdgeHeights, Report};
+
+pub(super) fn old_floor(page: &mut Page, report: &Report) {
+    let floor = &report.old_floor;
+    let setups = match floor.setups {
+        1 => "one set-up".to_owned(),
+        many => format!("{many} set-ups"),
+    };
+    page.section("OLD FLOOR", &format!("{} shots, {setups}, {}.", floor.shots, report.level.closure));
+    page.line(&format!(
+        "High: {}. Low: {}, {} lower.",
+        floor.highest.text, floor.lowest.text, floor.out_of_level.text
+    ));
+    if floor.beyond_percent > 0.0 {
+        page.line(&format!("{:.0} % of the floor lies beyond the last shots.", floor.beyond_percent));
+    }
+    if floor.unsurveyed.us >= 0.5 {
+        page.line(&format!(
+            "{} was not surveyed: no shot at the corners of a notch or a hole.",
+            floor.unsurveyed.text
+        ));
+    }
+    if let Some(squareness) = &floor.squareness {
+        page.line(&format!("Outline: {squareness}."));
+    }
+}
+
+pub(super) fn new_floor(page: &mut Page, report: &Report) {
+    let finish = &report.finish;
+    let fall = &finish.fall;
+    let mut words = Vec::new();
+    if let (Some(least), Some(margin)) = (&finish.least, &finish.margin) {
+        words.push(format!("Least {} + {} margin.", least.text, margin.text));
+    }
+    match &finish.falls_to {
+        Some(edge) => words.push(format!(
+            "Falls {} in {} ({}) to the {edge}.",
+            fall.drop.text, fall.run.text, fall.fall.text
+        )),
+        None if fall.drop.us > 0.0 => {
+            words.push(format!("Falls {} in {} ({}).", fall.drop.text, fall.run.text, fall.fall.text));
+        }
+        None => words.push("Level: water may stand.".to_owned()),
+    }
+    page.section("NEW FLOOR", &words.join(" "));
+    for edge in &finish.edges {
+        page.line(&edge_line(edge));
+    }
+    page.line(&format!(
+        "Check first: {}, rod {}. Add any difference to every rod.",
+        report.level.benchmark, report.level.rod.text
+    ));
+    if let Some(at) = &finish.fixed_at {
+        page.line(&format!("The height is fixed at {}: read it again before you order.", at.text));
+    }
+}
+
+fn edge_line(edge: &EdgeHeights) -> String {
+    if edge.level {
+        return format!("{:<12} LEVEL   rod {}", edge.edge, edge.rod_from.text);
+    }
+    format!("{:<12} rod {} to {}", edge.edge, edge.rod_from.text, edge.rod_to.text)
+}
+
+pub(super) fn thickness(page: &mut Page, report: &Report) {
+    let thickness = &report.thickness;
+    page.section("THICKNESS", &format!("Thinnest  {}  at {}", thickness.least.text, thickness.least_at.text));
+    page.line(&format!("Thickest  {}  at {}", thickness.greatest.text, thickness.greatest_at.text));
+    let high = match thickness.high.us > 0.0 {
+        true => format!("High spots above the new floor: {}.", thickness.high.text),
+        false => "No high spot stands above the new floor.".to_owned(),
+    };
+    page.line(&format!("Mean      {}  {high}", thickness.mean.text));
+    if thickness.least_with_edges.us + 1.0 / 32.0 < thickness.least.us {
+        page.line(&format!(
+            "Past the last shots it may get down to {}: look at the edges.",
+            thickness.least_with_edges.text
+        ));
+    }
+    if let (Some(depth), Some(area)) = (&thickness.thinner_than, &thickness.thinner) {
+        page.line(&format!("Thinner than {}: {}", depth.text, area.text));
+    }
+}
+
+pub(super) fn fits(page: &mut Page, report: &Report) {
+    for (index, fit) in report.fits.iter().enumerate() {
+        let label = if index == 0 { "FITS" } else { "" };
+        let (how, verdict) = match fit.kept {
+            true => ("below", "ok"),
+            false => ("ABOVE", "DOES NOT FIT"),
+        };
+        let by = fit.below.text.trim_start_matches('-');
+        page.section(label, &format!("{:<12} {by} {how} its {}   {verdict}", fit.name, fit.called));
+    }
+}
