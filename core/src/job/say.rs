@@ -22,7 +22,25 @@ pub(super) fn thickness(value: Length) -> Measure {
     Measure::new(value, &length::unit::inch, &length::unit::millimeter, inches(value, 8))
 }
 
-/// The same to the sixteenth.
+/// A thickness that must not be promised too much: rounded down to the eighth.
+pub(super) fn at_least(value: Length) -> Measure {
+    Measure { text: inches(eighths(value, f64::floor), 8), ..thickness(value) }
+}
+
+/// A thickness that must not be promised too little: rounded up to the eighth.
+pub(super) fn at_most(value: Length) -> Measure {
+    Measure { text: inches(eighths(value, f64::ceil), 8), ..thickness(value) }
+}
+
+/// Whole eighths of an inch below or above; a hair off a whole eighth is that eighth.
+fn eighths(value: Length, whole: fn(f64) -> f64) -> Length {
+    const EIGHTH: f64 = 0.0254 / 8.0;
+    let eighths = value.base() / EIGHTH;
+    let nearest = eighths.round();
+    Length::from_base(EIGHTH * if (eighths - nearest).abs() < 1.0e-6 { nearest } else { whole(eighths) })
+}
+
+/// A small difference to the sixteenth.
 pub(super) fn fine_thickness(value: Length) -> Measure {
     Measure::new(value, &length::unit::inch, &length::unit::millimeter, inches(value, 16))
 }
@@ -57,7 +75,7 @@ pub(super) fn sold(value: Volume) -> Measure {
     Measure::new(value, &volume::unit::cubic_yard, &volume::unit::cubic_meter, text)
 }
 
-/// A fall: `1/8 in per ft (1.04 %)` where it is a whole number of sixteenths, `0.12 in per ft (1.00 %)` where not.
+/// A fall: `1/8 in per ft, 1.04 %` where it is a whole number of sixteenths, `0.12 in per ft, 1.00 %` where not.
 pub(super) fn fall(value: Slope) -> Measure {
     let per_foot = (slope::unit::inch_per_foot.from_base)(value.base());
     let sixteenths = (per_foot * 16.0).round();
@@ -68,7 +86,7 @@ pub(super) fn fall(value: Slope) -> Measure {
         format!("{per_foot:.2} in")
     };
     let percent = (slope::unit::percent.from_base)(value.base());
-    let text = format!("{us} per ft ({percent:.2} %)");
+    let text = format!("{us} per ft, {percent:.2} %");
     Measure::new(value, &slope::unit::inch_per_foot, &slope::unit::percent, text)
 }
 

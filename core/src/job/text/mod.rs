@@ -32,8 +32,8 @@ impl Report {
         );
         let silent = |note: &&super::SaidNote| note.text == self.finish.fall.text;
         let notes = self.notes.iter().filter(|note| !silent(note));
-        page.list("NOTES", notes.map(|note| note.text.clone()));
-        page.section("NOT YET", &format!("not answered: {}", self.not_answered.join("; ")));
+        page.list("NOTES", notes.map(|note| format!("- {}", note.text)));
+        page.section("NOT YET", &format!("answered: {}.", self.not_answered.join("; ")));
         page.section("CARE", &self.cautions.join(" "));
         page.text
     }

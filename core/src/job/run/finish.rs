@@ -1,0 +1,85 @@
+//! The finish of a job, the heights along its edges, and what rounding and margin cost.
+
+use crate::failure::Result;
+use crate::grade::finish::Finish;
+use crate::grade::thickness::Thickness;
+use crate::job::finish::{Datum, Made};
+use crate::job::input::Job;
+use crate::job::report::{EdgeHeights, FallReport, FinishReport, Measure, RoundingReport};
+use crate::job::say;
+use crate::quantity::{Length, Typed, Volume};
+use crate::survey::Survey;
+
+impl Job {
+    pub(super) fn finish_report(
+        &self,
+        survey: &Survey,
+        made: &Made,
+        datum: Datum,
+        fall: FallReport,
+    ) -> FinishReport {
+        let by_least = self.finish.least.as_ref();
+        FinishReport {
+            least: by_least.map(|least| say::thickness(least.value)),
+            margin: by_least.map(|_| say::thickness(self.finish.margin().0)),
+            fixed_at: made.governing.as_ref().map(|governing| say::place(&governing.at)),
+            falls_to: self.finish.falls_to.clone(),
+            fall,
+            edges: edges(survey, &made.finish, datum, say::distance),
+        }
+    }
+
+    pub(super) fn rounding_report(
+        &self,
+        survey: &Survey,
+        made: &Made,
+        datum: Datum,
+        net: Volume,
+    ) -> Result<Option<RoundingReport>> {
+        let (Some(governing), Some(unrounded), Some(bare)) =
+            (&made.governing, &made.unrounded, &made.without_margin)
+        else {
+            return Ok(None);
+        };
+        let with_margin = Thickness::of(survey, unrounded, None)?.net;
+        let without = Thickness::of(survey, bare, None)?.net;
+        Ok(Some(RoundingReport {
+            step: say::thickness(self.finish.round().0),
+            raised: say::fine_thickness(governing.rounded_by),
+            rounding: say::body(net - with_margin),
+            margin: say::body(with_margin - without),
+            unrounded: say::body(with_margin),
+            without_margin: say::body(without),
+            edges: edges(survey, unrounded, datum, say::fine_distance),
+        }))
+    }
+}
+
+/// Heights of a finish along every edge, as rods from the first set-up.
+fn edges(
+    survey: &Survey,
+    finish: &Finish,
+    datum: Datum,
+    rod: impl Fn(Length) -> Measure,
+) -> Vec<EdgeHeights> {
+    let outline = survey.outline();
+    let one = |name: &str| {
+        let runs = outline.edge(name).ok()?;
+        let (from, to) = (runs.first()?.from(), runs.last()?.to());
+        let (low, high) = (finish.height_at(from.x, from.y), finish.height_at(to.x, to.y));
+        let level = runs.iter().all(|run| {
+            let (from, to) =
+                (finish.height_at(run.from().x, run.from().y), finish.height_at(run.to().x, run.to().y));
+            (from - to).base().abs() < 1.0e-6
+        });
+        Some(EdgeHeights {
+            edge: name.to_owned(),
+            level,
+            rod_from: rod(datum.sight - low),
+            rod_to: rod(datum.sight - high),
+            elevation_from: say::height(low),
+            elevation_to: say::height(high),
+        })
+    };
+    outline.edge_names().into_iter().filter_map(one).collect()
+}

@@ -1,0 +1,151 @@
+//! From the job to its report: one file per part of the report.
+
+mod fall;
+mod finish;
+mod fits;
+mod old_floor;
+mod order;
+mod thickness;
+
+use self::old_floor::{datum, level_report, old_floor};
+use super::finish::Made;
+use super::input::Job;
+use super::locate::line_of;
+use super::report::{FallReport, Report, SaidBasis, SaidNote};
+use super::taken::taken;
+use crate::basis::BasisId;
+use crate::caution::Caution;
+use crate::failure::{Place, Result};
+use crate::grade::finish::Finish;
+use crate::grade::thickness::Thickness;
+use crate::note::{Note, NoteCode};
+use crate::order::list::Order;
+use crate::quantity::{Typed, inches};
+use crate::survey::Survey;
+use crate::survey::input::SurveyInput;
+
+impl Job {
+    /// Reads a job and reports on it; a failure found on the way names the line of the text too.
+    ///
+    /// # Errors
+    /// As [`Job::read`] and [`Job::report`].
+    pub fn report_text(text: &str) -> Result<Report> {
+        Self::read(text)?.report().map_err(|failure| match line_of(text, &failure.path) {
+            // An element of a list is named in the path or in the words: the line says more.
+            Some(line) => failure.at(Place::Line(line)),
+            None => failure,
+        })
+    }
+
+    /// Reports on the job.
+    ///
+    /// # Errors
+    /// Whatever the outline, the survey, the finish or the order is refused for, with its path in the job.
+    pub fn report(&self) -> Result<Report> {
+        let survey = self.survey()?;
+        let datum = datum(&survey)?;
+        let made = self.finish.make(&survey, datum).map_err(|failure| failure.under("finish"))?;
+        let depth = self.finish.thinner_than.as_ref().map(|given| given.value);
+        let thickness =
+            Thickness::of(&survey, &made.finish, depth).map_err(|failure| failure.under("finish"))?;
+        let fits = self.fits(&made.finish, datum)?;
+        let order = self.order_for(thickness.fill)?;
+        let facts = survey.facts();
+        let fall = self.fall_report(&survey, &made.finish)?;
+        let mut notes: Vec<Note> = survey.notes().to_vec();
+        notes.extend(thickness.notes());
+        notes.extend(self.own_notes(&fall, &made, &order));
+        Ok(Report {
+            schema_version: super::input::SCHEMA_VERSION,
+            name: self.job.name.clone(),
+            old_floor: old_floor(&survey, &facts),
+            level: level_report(&survey, datum)?,
+            finish: self.finish_report(&survey, &made, datum, fall),
+            thickness: self.thickness_report(&survey, &thickness),
+            fits,
+            order: self.order_report(&order, thickness.fill),
+            rounding: self.rounding_report(&survey, &made, datum, thickness.net)?,
+            taken: taken(self, &survey, &facts, order.net),
+            notes: notes.iter().map(SaidNote::from).collect(),
+            basis: self.bases(),
+            not_answered: ["whether the old slab may stay", "joints", "the day", "the price"]
+                .map(str::to_owned)
+                .to_vec(),
+            cautions: [Caution::Silica, Caution::Caustic, Caution::LocalCode]
+                .map(|c| c.text().to_owned())
+                .to_vec(),
+        })
+    }
+
+    /// The surveyed old slab of the job.
+    ///
+    /// # Errors
+    /// Whatever the outline or the survey is refused for.
+    pub fn survey(&self) -> Result<Survey> {
+        Survey::from_input(&SurveyInput {
+            outline: self.outline.clone(),
+            level: Some(self.level.clone()),
+            grid: None,
+            shots: None,
+            instrument: None,
+            texture: None,
+            beyond_allowed: false,
+        })
+    }
+
+    /// The finish of the job.
+    ///
+    /// # Errors
+    /// Whatever the survey or the finish is refused for.
+    pub fn made_finish(&self) -> Result<Finish> {
+        let survey = self.survey()?;
+        let made = self.finish.make(&survey, datum(&survey)?).map_err(|failure| failure.under("finish"))?;
+        Ok(made.finish)
+    }
+
+    fn own_notes(&self, fall: &FallReport, made: &Made, order: &Order) -> Vec<Note> {
+        let mut notes = Vec::new();
+        if !fall.meets_guidance {
+            notes.push(Note::new(NoteCode::BelowGuidance, fall.text.clone()));
+        }
+        notes.push(Note::new(
+            NoteCode::ConfirmLocally,
+            "the guidance on falls is from memory: confirm locally",
+        ));
+        if let Some(governing) = made.governing.as_ref().filter(|governing| governing.rounded_by.base() > 0.0)
+        {
+            let (by, step) = (inches(governing.rounded_by, 16), inches(self.finish.round().0, 8));
+            notes.push(Note::new(
+                NoteCode::Rounded,
+                format!("heights are rounded up by {by} to whole {step}"),
+            ));
+        }
+        if let Some(code) = order.trucks.note {
+            notes.push(Note::new(code, code.meaning()));
+        }
+        notes
+    }
+
+    fn bases(&self) -> Vec<SaidBasis> {
+        let mut about = vec![
+            ("heights", BasisId::Levelling),
+            ("thickness and volume", BasisId::Geometry),
+            ("fall", BasisId::FallFinishedFloor),
+            ("fall as often given", BasisId::FallInPractice),
+        ];
+        if self.finish.least.is_some() {
+            about.push(("margin", BasisId::ThicknessMargin));
+        }
+        about.extend([
+            ("waste", BasisId::WasteAllowance),
+            ("step", BasisId::PlantStep),
+            ("truck", BasisId::TruckLoad),
+        ]);
+        let said = |(about, basis): (&str, BasisId)| SaidBasis {
+            about: about.to_owned(),
+            basis: basis.name().to_owned(),
+            says: basis.line(),
+        };
+        about.into_iter().map(said).collect()
+    }
+}

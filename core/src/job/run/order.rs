@@ -1,0 +1,96 @@
+//! The order of a job.
+
+use crate::failure::{Code, Failure, Result};
+use crate::job::input::{ExtraInput, Job};
+use crate::job::report::{OrderLine, OrderReport};
+use crate::job::say;
+use crate::order::list::{Allowance, Order, Part, Request, order};
+use crate::quantity::{Share, Typed, Volume};
+
+/// What an allowance for waste is where none is given: 3 %.
+const WASTE: f64 = 0.03;
+/// What a plant's step is where none is given: 1/4 yd3.
+const STEP: f64 = 0.25 * crate::quantity::units::CUBIC_YARD;
+/// What a truck carries where it is not given: 10 yd3.
+const TRUCK: f64 = 10.0 * crate::quantity::units::CUBIC_YARD;
+impl Job {
+    pub(super) fn order_for(&self, floor: Volume) -> Result<Order> {
+        let mut parts = vec![Part { name: "floor".to_owned(), volume: floor }];
+        for (index, extra) in self.order.extras.iter().enumerate() {
+            let volume =
+                extra.volume().map_err(|failure| failure.under(&format!("order.extras[{index}]")))?;
+            parts.push(Part { name: extra.name.clone(), volume });
+        }
+        let allowances = match &self.order.allowances {
+            Some(list) => {
+                list.iter().map(|a| Allowance { name: a.name.clone(), share: a.share.value }).collect()
+            }
+            None => vec![Allowance { name: "waste".to_owned(), share: Share::from_base(WASTE) }],
+        };
+        let step = self.order.step.as_ref().map_or(Volume::from_base(STEP), |given| given.value);
+        let capacity = self.order.truck.as_ref().map_or(Volume::from_base(TRUCK), |given| given.value);
+        order(&Request { parts, allowances, step, capacity })
+            .map_err(|failure| in_job(failure).under("order"))
+    }
+
+    pub(super) fn order_report(&self, order: &Order, floor: Volume) -> OrderReport {
+        let line = |name: &str, volume: Volume, taken: bool| OrderLine {
+            name: name.to_owned(),
+            volume: say::body(volume),
+            taken,
+        };
+        let mut lines = vec![line("floor", floor, false)];
+        lines.extend(
+            self.order.extras.iter().filter_map(|extra| Some(line(&extra.name, extra.volume().ok()?, false))),
+        );
+        let taken = self.order.allowances.is_none();
+        lines.extend(order.allowances.iter().map(|part| line(&part.name, part.volume, taken)));
+        let capacity = self.order.truck.as_ref().map_or(Volume::from_base(TRUCK), |given| given.value);
+        OrderReport {
+            lines,
+            net: say::body(order.net),
+            figured: say::body(order.figured),
+            ordered: say::sold(order.ordered),
+            spare: say::body(order.spare),
+            trucks: order.trucks.loads,
+            capacity: say::sold(capacity),
+            last: say::sold(order.trucks.last),
+        }
+    }
+}
+
+/// The paths of the order in the words of the job: the floor is the first part, the extras follow it.
+fn in_job(mut failure: Box<Failure>) -> Box<Failure> {
+    if failure.path == "capacity" {
+        "truck".clone_into(&mut failure.path);
+    }
+    if let Some(rest) = failure.path.strip_prefix("parts[").map(str::to_owned)
+        && let Some((index, tail)) = rest.split_once(']')
+        && let Some(extra) = index.parse::<usize>().ok().and_then(|index| index.checked_sub(1))
+    {
+        failure.path = format!("extras[{extra}]{tail}");
+    }
+    failure
+}
+
+impl ExtraInput {
+    /// Its volume, or length x width x mean depth.
+    pub(super) fn volume(&self) -> Result<Volume> {
+        use crate::order::list::PART;
+        let volume = match (&self.volume, &self.length, &self.width, &self.mean) {
+            (Some(volume), None, None, None) => volume.value,
+            (None, Some(length), Some(width), Some(mean)) => {
+                for (name, given) in [("length", length), ("width", width), ("mean", mean)] {
+                    crate::failure::check(name, given.value, crate::order::volume::LENGTH)?;
+                }
+                length.value * width.value * mean.value
+            }
+            _ => {
+                return Err(Failure::new(Code::Contradiction, "")
+                    .allowed("volume; or length, width and mean")
+                    .remedy("give one of the two, whole"));
+            }
+        };
+        crate::failure::check("volume", volume, PART)
+    }
+}
