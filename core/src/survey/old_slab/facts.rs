@@ -66,7 +66,7 @@ impl Survey {
             Some(relief) => (relief.highest, relief.lowest),
             None => self.shot_extremes(),
         };
-        let (less, more) = whole.ambiguity();
+        let doubt = self.surface().ambiguity();
         Facts {
             area: Area::from_base(whole.area()),
             shots: self.shots().count(),
@@ -79,7 +79,7 @@ impl Survey {
             unevenness: Length::from_base(fit.rms),
             beyond: Area::from_base(whole.area_of(Ground::Beyond)),
             unsurveyed: Area::from_base(whole.area_of(Ground::Spanning)),
-            ambiguity: [Volume::from_base(less), Volume::from_base(more)],
+            ambiguity: [Volume::from_base(doubt.less), Volume::from_base(doubt.more)],
         }
     }
 
