@@ -13,3 +13,4 @@ pub mod answer;
 mod border;
 pub mod call;
 pub mod generated;
+pub mod sheet;

@@ -180,14 +180,10 @@ fn or_empty(rows: Rows) -> Rows {
     if rows.is_empty() { vec![vec![Json::Null]] } else { rows }
 }
 
-/// What there is to say of an answer: nothing, or its notes.
+/// What there is to say of an answer that was not refused: its notes, or nothing.
 #[must_use]
 pub fn why(answer: &Answer) -> String {
-    let notes = answer.notes.iter().map(|note| {
-        let same = note.text == note.code.meaning();
-        if same { format!("note {}", note.text) } else { format!("note {}: {}", note.code.name(), note.text) }
-    });
-    notes.collect::<Vec<_>>().join("; ")
+    answer.notes.iter().map(|note| note.text.as_str()).collect::<Vec<_>>().join("; ")
 }
 
 impl Block {

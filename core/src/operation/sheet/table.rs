@@ -11,11 +11,14 @@ use crate::quantity::System;
 use crate::quantity::unit::Unit;
 use std::borrow::Cow;
 
+/// A column of a range and the unit of its bare numbers.
+type At = (usize, Option<&'static Unit>);
+
 /// Where the columns of a table lie in a range.
 #[derive(Debug)]
 pub(super) struct Layout {
     /// For each column of the type, its column in the range and the unit of its bare numbers.
-    columns: Vec<Option<(usize, Option<&'static Unit>)>>,
+    columns: Vec<Option<At>>,
     /// How many rows stand above the first row of values.
     above: usize,
     /// Whether the range lay on its side.
@@ -108,11 +111,7 @@ pub(super) fn layout(table: &TableType, cells: &Cells, system: System) -> Result
     Ok(Layout { columns, above, lying })
 }
 
-fn in_order(
-    table: &TableType,
-    rows: &[Vec<Cell>],
-    system: System,
-) -> Result<Vec<Option<(usize, Option<&'static Unit>)>>> {
+fn in_order(table: &TableType, rows: &[Vec<Cell>], system: System) -> Result<Vec<Option<At>>> {
     for (index, row) in rows.iter().enumerate() {
         if let Some(stray) = row.iter().skip(table.columns.len()).position(|cell| !cell.is_empty()) {
             let at = table.columns.len() + stray;
@@ -148,7 +147,7 @@ fn by_header(
     rows: &[Vec<Cell>],
     system: System,
     lying: bool,
-) -> Result<Vec<Option<(usize, Option<&'static Unit>)>>> {
+) -> Result<Vec<Option<At>>> {
     let mut columns = vec![None; table.columns.len()];
     for (at, cell) in header.iter().enumerate() {
         let place = if lying { Place::Cell(1, 1) } else { Place::Cell(1, at + 1) };

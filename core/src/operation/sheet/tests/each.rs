@@ -57,7 +57,7 @@ fn ranges_that_do_not_fit_are_refused() {
 fn the_reason_holds_the_notes() {
     assert_eq!(why("specimen_scalar", json!([1, 4, "red"])), json!([[""]]));
     let noted = why("specimen_scalar", json!([1, 400, "red"]));
-    assert_eq!(noted, json!([["note the result lies outside the range the formula is stated for"]]));
+    assert_eq!(noted, json!([["the result lies outside the range the formula is stated for"]]));
     let block = why("specimen_scalar", json!([1, [[4], [400]], "red"]));
     assert_eq!(block, json!([[""], [noted[0][0]]]));
 }

@@ -13,7 +13,7 @@ fn what_else_belongs_to_an_answer_is_had_by_reserved_words() {
     assert_eq!(get(MAKE, "basis", odd), json!([[null]]));
     assert_eq!(get(MAKE, "notes", json!([[[1], [2]], "oak"])), json!([[null]]));
     assert_eq!(get("fall", "basis", json!([2, 20])), json!([["all", "plane and solid geometry: derived"]]));
-    assert_eq!(why(MAKE, json!([[[1]]])), json!([["note ASSUMED: an odd number of rows"]]));
+    assert_eq!(why(MAKE, json!([[[1]]])), json!([["an odd number of rows"]]));
 }
 
 #[test]
