@@ -45,6 +45,26 @@
 #define OVS_MESSAGE_SIZE 201
 
 /**
+ * A cell with nothing in it.
+ */
+#define OVS_CELL_EMPTY 0
+
+/**
+ * A cell with a number.
+ */
+#define OVS_CELL_NUMBER 1
+
+/**
+ * A cell with a text.
+ */
+#define OVS_CELL_TEXT 2
+
+/**
+ * A cell whose inputs are refused, among others that are not; its number is the status.
+ */
+#define OVS_CELL_REFUSED 3
+
+/**
  * Status: the unit is not known.
  */
 #define OVS_UNIT_UNKNOWN 10
@@ -782,6 +802,48 @@ int ovs_call_si(const char *operation,
                 int *needed,
                 char *msg,
                 int msg_len);
+
+/**
+ * Calls any operation as a spreadsheet does: cells in, cells out.
+ *
+ * - `request`, `request_len`: `{"operation": its name, "system": "us" | "si", "want": "value" | "why" | "get", "result":
+ *   a name, "empty": "null" | "zero", "arguments": [...]}`. An argument is a cell (null, number, text, truth value) or rows
+ *   of cells; one per port, those at the end may be left out. `result` goes with `get`. `empty` says how the sheet hands
+ *   over a lone empty cell; left out, as a zero, which is then refused where an empty cell is likelier.
+ * - `answer`, `answer_len`, `needed`: `{"cells": rows}`, where a refused place among others is `{"code": status}`; or
+ *   `{"failure": {"code", "name", "path", "line", "sentence"}}` with `row` and `column` of the range where they are known.
+ *
+ * Returns 0, OVS_BUFFER_SHORT, or the code of the failure, which then stands in the answer.
+ */
+int ovs_sheet(const char *request,
+              int request_len,
+              char *answer,
+              int answer_len,
+              int *needed);
+
+/**
+ * Calls any operation as ovs_sheet does, for callers that do not read JSON: the cells come back in arrays, row by row.
+ *
+ * - `request`, `request_len`: as for ovs_sheet.
+ * - `numbers`, `kinds`, `capacity`: the number and the kind of each cell, OVS_CELL_...; `capacity` elements each.
+ * - `rows`, `columns`, out: how many; written also where the capacity or the buffer is too short.
+ * - `texts`, `texts_len`, `needed`, out: the texts of all text cells in order, with a line feed between; a line feed
+ *   within a text comes as a blank.
+ *
+ * Returns 0, OVS_BUFFER_SHORT, or the code of the failure, which `msg` then tells.
+ */
+int ovs_sheet_values(const char *request,
+                     int request_len,
+                     double *numbers,
+                     int *kinds,
+                     int capacity,
+                     int *rows,
+                     int *columns,
+                     char *texts,
+                     int texts_len,
+                     int *needed,
+                     char *msg,
+                     int msg_len);
 
 /**
  * The fall of a surface that loses a height over a run.

@@ -4,7 +4,9 @@
 //! in `tests/specimen` or beside the shipped ones under the feature `specimen`.
 
 pub mod c;
+pub mod calc;
 pub mod header;
+pub mod words;
 
 use std::path::{Path, PathBuf};
 
@@ -34,5 +36,5 @@ pub fn root() -> PathBuf {
 /// Every generated file, in the order of generation.
 #[must_use]
 pub fn files() -> Vec<Generated> {
-    [c::files(), header::files()].concat()
+    [c::files(), header::files(), calc::files()].concat()
 }

@@ -60,7 +60,7 @@ pub(super) fn fits_int(row: &Operation, port: &Port) {
 }
 
 /// The unit of a port in brackets, where it has one.
-pub(super) fn unit(port: &Port, system: System) -> String {
+pub(in crate::generate) fn unit(port: &Port, system: System) -> String {
     match &port.kind {
         Kind::Number(kind) => format!(" ({})", kind.unit(system).symbol),
         _ => String::new(),
@@ -81,7 +81,8 @@ pub(super) fn may_be(port: &Port, system: System) -> String {
     }
 }
 
-fn range(kind: &NumberKind, system: System) -> String {
+/// The bounds of a number in words, in the unit of a system.
+pub(in crate::generate) fn range(kind: &NumberKind, system: System) -> String {
     // The bounds are exact in base units; in others the last digits would be noise.
     let unit = kind.unit(system);
     let say = |base: f64| format!("{} {}", rounded((unit.from_base)(base)), unit.symbol);
@@ -117,7 +118,7 @@ fn words(port: &Port) -> String {
 }
 
 /// The codes that the ports and the stated refusals of a row lead to, by number.
-pub(super) fn codes(row: &Operation) -> Vec<Code> {
+pub(in crate::generate) fn codes(row: &Operation) -> Vec<Code> {
     let mut codes: Vec<Code> = row.ports.iter().flat_map(port_codes).collect();
     // A scalar function takes numbers only: what the reading of a text would refuse cannot come up.
     let reached = |change: &str| !row.is_scalar() || decode::decode(row, &changed(row, change), None).is_ok();
@@ -145,7 +146,7 @@ fn port_codes(port: &Port) -> Vec<Code> {
 }
 
 /// The inputs of a row's example.
-pub(super) fn example(row: &Operation) -> Map<String, Json> {
+pub(in crate::generate) fn example(row: &Operation) -> Map<String, Json> {
     object(row, row.example)
 }
 
@@ -163,6 +164,6 @@ fn object(row: &Operation, text: &str) -> Map<String, Json> {
 }
 
 /// The answer to the example.
-pub(super) fn answer(row: &'static Operation) -> Result<Answer> {
+pub(in crate::generate) fn answer(row: &'static Operation) -> Result<Answer> {
     call::invoke(row, decode::decode(row, &example(row), None)?)
 }

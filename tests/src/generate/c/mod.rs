@@ -5,7 +5,7 @@
 #![expect(clippy::panic, reason = "a generator stops at what it does not know rather than pass it over")]
 
 mod constants;
-mod doc;
+pub(super) mod doc;
 mod function;
 mod imports;
 mod names;

@@ -1,0 +1,182 @@
+"""The Calc add-in: cells go to the library as they are, its answer comes back as cells.
+
+Made from the table of operations; do not edit. All computing, reading of texts and checking is done by the library, which
+lies beside this file in `lib`; it is found by this file's own place and by nothing else.
+
+A value function raises where the library refuses, so that the cell is an error and every total that uses it too; the
+function of the same name with _WHY gives the reason as text.
+"""
+
+import ctypes
+import json
+import os
+import struct
+import sys
+import urllib.parse
+import urllib.request
+
+import unohelper
+from com.sun.star.lang import IllegalArgumentException, XServiceInfo
+from com.sun.star.uno import RuntimeException
+from org.overslab.calc import XOverslab
+
+IMPLEMENTATION = "org.overslab.calc.Functions"
+SERVICES = ("com.sun.star.sheet.AddIn",)
+ABI = 0
+LIBRARIES = {"win32": "overslab-0.dll", "darwin": "liboverslab.0.dylib"}
+LIBRARY = LIBRARIES.get(sys.platform, "liboverslab.so.0")
+
+# The first part of the methods' names, and the operation.
+OPERATIONS = (
+    ("ovsFall", "fall"),
+    ("ovsDrop", "drop"),
+    ("ovsTriangularPrism", "triangular_prism"),
+    ("ovsPrismoid", "prismoid"),
+    ("ovsTrucks", "trucks"),
+    ("ovsOrder", "order"),
+)
+SYSTEMS = ("us", "si")
+
+# The number that Calc shows as Err:502, the same error as for a refused call: its code in a NaN.
+REFUSED = struct.unpack("<d", struct.pack("<Q", 0x7FF8000000000000 | 502))[0]
+
+ROOM = 16384
+_loaded = None
+
+
+class Unusable(Exception):
+    """The library cannot be used; the message is one line and names the file."""
+
+
+def _folder():
+    place = __file__
+    if place.startswith("file:"):
+        place = urllib.request.url2pathname(urllib.parse.urlparse(place).path)
+    return os.path.dirname(os.path.abspath(place))
+
+
+def _library():
+    global _loaded
+    if _loaded is None:
+        _loaded = _load(os.path.join(_folder(), "lib", LIBRARY))
+    return _loaded
+
+
+def _load(path):
+    if not os.path.isfile(path):
+        raise Unusable(f"OVERSLAB: {path} is missing: install the add-in anew")
+    try:
+        library = ctypes.CDLL(path)
+        abi = library.ovs_abi_version()
+        library.ovs_sheet.argtypes = [ctypes.c_char_p, ctypes.c_int, ctypes.c_char_p, ctypes.c_int, ctypes.c_void_p]
+    except (OSError, AttributeError) as error:
+        raise Unusable(f"OVERSLAB: {path} cannot be used: {' '.join(str(error).split())}") from None
+    if abi != ABI:
+        raise Unusable(f"OVERSLAB: {path} has ABI {abi}, this add-in needs {ABI}: install both from one package")
+    return library
+
+
+def _version():
+    text = ctypes.create_string_buffer(64)
+    _library().ovs_version(text, len(text))
+    return text.value.decode("utf-8")
+
+
+def _ask(request):
+    """One call of the library; it keeps nothing between calls."""
+    library = _library()
+    text = json.dumps(request).encode("ascii")
+    room = ROOM
+    while True:
+        answer = ctypes.create_string_buffer(room)
+        needed = ctypes.c_int(0)
+        status = library.ovs_sheet(text, len(text), answer, room, ctypes.byref(needed))
+        if needed.value <= room:
+            break
+        room = needed.value
+    if not answer.value:
+        raise Unusable(f"OVERSLAB: {LIBRARY} gives the status {status} and no answer: report this fault")
+    return json.loads(answer.value.decode("utf-8"))
+
+
+def _call(component, operation, system, want, arguments):
+    """The body of every function."""
+    request = {"operation": operation, "system": system, "want": want}
+    if want == "get":
+        request["result"], arguments = _word(arguments[0]), arguments[1:]
+    request["arguments"] = _given(arguments)
+    try:
+        answer = _ask(request)
+    except Unusable as unusable:
+        if want == "why":
+            return ((str(unusable),),)
+        raise RuntimeException(str(unusable), component) from None
+    if "cells" in answer:
+        return tuple(tuple(_cell(cell) for cell in row) for row in answer["cells"])
+    sentence = answer["failure"]["sentence"]
+    if want == "why":
+        return ((sentence,),)
+    raise IllegalArgumentException(sentence, component, 0)
+
+
+def _given(arguments):
+    """The arguments but for those left out at the end. A lone empty cell arrives as 0.0, in a range as an empty text."""
+    given = list(arguments)
+    while given and given[-1] is None:
+        given.pop()
+    return given
+
+
+def _word(argument):
+    """The name of a result: a text, perhaps as the only cell of a range."""
+    while isinstance(argument, tuple) and len(argument) == 1:
+        argument = argument[0]
+    return argument if isinstance(argument, str) else ""
+
+
+def _cell(cell):
+    """A cell of an answer. Nothing must not become a zero, so an empty one is an empty text."""
+    if cell is None:
+        return ""
+    if isinstance(cell, dict):
+        return REFUSED
+    return cell if isinstance(cell, str) else float(cell)
+
+
+class Functions(unohelper.Base, XOverslab, XServiceInfo):
+    """All functions of the add-in."""
+
+    def __init__(self, context):
+        pass
+
+    def ovsVersion(self):
+        try:
+            return ((_version(),),)
+        except Unusable as unusable:
+            return ((str(unusable),),)
+
+    def getImplementationName(self):
+        return IMPLEMENTATION
+
+    def supportsService(self, name):
+        return name in SERVICES
+
+    def getSupportedServiceNames(self):
+        return SERVICES
+
+
+def _method(operation, system, want):
+    def method(self, *arguments):
+        return _call(self, operation, system, want, arguments)
+
+    return method
+
+
+for _stem, _operation in OPERATIONS:
+    for _system in SYSTEMS:
+        for _want in ("value", "why", "get"):
+            _end = "" if _want == "value" else _want.capitalize()
+            setattr(Functions, _stem + _system.capitalize() + _end, _method(_operation, _system, _want))
+
+g_ImplementationHelper = unohelper.ImplementationHelper()
+g_ImplementationHelper.addImplementation(Functions, IMPLEMENTATION, SERVICES)

@@ -1,0 +1,86 @@
+//! What is said of ports to the reader of a sheet.
+
+use super::c::doc;
+use overslab::operation::{Kind, Need, NumberKind, Operation, Port, RecordType};
+use overslab::operations;
+use overslab::quantity::System;
+
+/// What a port takes, in one line: meaning, unit, what it may be, what happens without it, what a zero is taken for.
+#[must_use]
+pub fn argument(port: &Port, system: System) -> String {
+    let mut parts = vec![format!("{}{}", port.meaning, doc::unit(port, system)), takes(port, system)];
+    match port.need {
+        Need::Required => {}
+        Need::Optional => parts.push("may be left out".to_owned()),
+        Need::Fallback { value, why } => parts.push(format!("left out: {value}, because {why}")),
+    }
+    parts.extend(zero(port, system));
+    parts.retain(|part| !part.is_empty());
+    parts.join("; ")
+}
+
+/// What a port may be.
+#[must_use]
+pub fn takes(port: &Port, system: System) -> String {
+    match &port.kind {
+        Kind::Number(kind) => doc::range(kind, system),
+        Kind::Count(least, greatest) => format!("a whole number from {least} to {greatest}"),
+        Kind::Choice(words) => one_of(words),
+        Kind::Text => "a text".to_owned(),
+        Kind::Table(table) => {
+            let columns = table.columns.iter().map(|column| column_name(column, system));
+            format!("a range with the columns {}", columns.collect::<Vec<_>>().join(", "))
+        }
+        Kind::Record(record) => format!("a range of path, value, unit{}", made_by(record, system)),
+    }
+}
+
+/// A column of a table with its unit; in brackets where it may be empty.
+fn column_name(column: &Port, system: System) -> String {
+    let name = column.unit_name(system);
+    if column.need == Need::Required { name } else { format!("[{name}]") }
+}
+
+fn made_by(record: &RecordType, system: System) -> String {
+    let makes = |row: &&Operation| row.makes().is_some_and(|made| made.name == record.name);
+    let makers: Vec<String> = operations::all()
+        .into_iter()
+        .filter(makes)
+        .map(|row| super::calc::names::shown(row.name, system))
+        .collect();
+    if makers.is_empty() { String::new() } else { format!(", as {} gives", makers.join(" or ")) }
+}
+
+/// What a lone zero is taken for where a sheet cannot tell it from an empty cell; nothing where it is a zero.
+/// The engine's reading of sheets decides; a test asks it.
+#[must_use]
+pub fn zero(port: &Port, system: System) -> Option<String> {
+    let optional = port.need != Need::Required;
+    match &port.kind {
+        Kind::Number(NumberKind { zero_rare, .. }) if *zero_rare || optional => {
+            let Kind::Number(kind) = &port.kind else { return None };
+            let symbol = kind.unit(system).symbol;
+            Some(format!("a zero is refused, it may be an empty cell: if meant write 0 {symbol} as a text"))
+        }
+        Kind::Count(..) if optional => {
+            Some("a zero is refused, it may be an empty cell: if meant write it as a text".to_owned())
+        }
+        _ => None,
+    }
+}
+
+/// `red, dark blue or green`.
+#[must_use]
+pub fn one_of(words: &[&str]) -> String {
+    match words {
+        [] => String::new(),
+        [only] => (*only).to_owned(),
+        [first @ .., last] => format!("{} or {last}", first.join(", ")),
+    }
+}
+
+/// A result in one line: its name with unit, and its meaning.
+#[must_use]
+pub fn result(port: &Port, system: System) -> String {
+    format!("{} ({})", port.unit_name(system), port.meaning)
+}
