@@ -23,6 +23,7 @@ pub static OPERATIONS: &[&Operation] = &[
     &order::operations::PRISMOID,
     &order::operations::TRUCKS,
     &order::operations::ORDER,
+    &job::operations::JOB_FROM_TEXT,
     &job::operations::REPORT,
 ];
 

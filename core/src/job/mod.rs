@@ -25,6 +25,7 @@
 //! # Ok::<(), Box<overslab::failure::Failure>>(())
 //! ```
 
+mod file;
 mod finish;
 mod input;
 mod locate;
@@ -37,6 +38,7 @@ mod schema;
 mod taken;
 mod text;
 
+pub use file::{JOB, JobFile};
 pub use finish::FinishDemand;
 pub use input::{AboutInput, AllowanceInput, ExtraInput, Job, LimitInput, OrderInput, SCHEMA_VERSION};
 pub use report::{

@@ -1,51 +1,86 @@
-//! The row of the whole job.
+//! The rows of the whole job.
 
-use super::Job;
+use super::file::{JOB, JobFile};
 use crate::basis::BasisId;
 use crate::failure::{Code, Failure, Result};
-use crate::number;
 use crate::operation::{Answer, Args, Call, Kind, Operation, Value};
-use crate::port;
-use crate::quantity::{Range, Typed, volume};
+use crate::quantity::{Length, Range, Typed, Volume, length, volume};
+use crate::{number, port};
+
+/// A job from a text.
+pub static JOB_FROM_TEXT: Operation = Operation {
+    name: "job_from_text",
+    module: "job",
+    since: "0.1.0",
+    meaning: "Reads a job description from TOML or JSON.",
+    equation: "none",
+    assumes: "a text whose first sign is a brace is JSON, any other TOML",
+    ports: &[port!(text: Kind::Text, "the job description")],
+    results: &[port!(job: Kind::Record(&JOB), "the job")],
+    basis: &[],
+    example: include_str!("example_text.json"),
+    refusals: &[
+        (r#"{"text": "schema_version = 1"}"#, Code::KeyMissing),
+        (r#"{"text": "not a job"}"#, Code::Syntax),
+        (r#"{"text": ""}"#, Code::KeyMissing),
+        (r#"{"text": "schema_version = 1\n[jobb]\nname = \"shed\""}"#, Code::KeyUnknown),
+    ],
+    call: Call::Record(|args| {
+        // A path of the file stands as it is: that is where the reader looks.
+        let job = JobFile::read(args.required_text(0)?);
+        let job =
+            job.map_err(|failure| if failure.path.is_empty() { failure.under("text") } else { failure })?;
+        Ok(Answer::of([Value::record(job)]))
+    }),
+};
 
 /// A report from a job.
 pub static REPORT: Operation = Operation {
     name: "report",
     module: "job",
     since: "0.1.0",
-    meaning: "The report of a whole job, as text for the site and as JSON for a program.",
-    equation: "survey, finish, thickness, order, one after the other",
+    meaning: "The report of a whole job: its main figures, as text for the site, and as JSON for a program.",
+    equation: "survey, finish, thickness and order, one after the other",
     assumes: "what the report lists as taken",
-    ports: &[port!(job: Kind::Text, "the job description, TOML or JSON")],
+    ports: &[port!(job: Kind::Record(&JOB), "the job")],
     results: &[
         number!(ordered: volume in cubic_yard | cubic_meter, Range::POSITIVE, "concrete to order"),
+        number!(figured: volume in cubic_yard | cubic_meter, Range::POSITIVE, "net volume of all parts and allowances"),
+        port!(loads: Kind::Count(1, 10_000_000), "truck loads"),
         number!(net: volume in cubic_yard | cubic_meter, Range::ANY, "volume of the floor, net"),
         number!(least: length in inch | millimeter, Range::ANY, "least thickness between the shots"),
+        number!(greatest: length in inch | millimeter, Range::ANY, "greatest thickness"),
+        number!(mean: length in inch | millimeter, Range::ANY, "mean thickness"),
         port!(text: Kind::Text, "the report for the site"),
         port!(json: Kind::Text, "the report as JSON"),
     ],
     basis: &[BasisId::Levelling, BasisId::Geometry],
-    example: include_str!("example.json"),
+    example: concat!(r#"{"job": "#, include_str!("example.json"), "}"),
     refusals: &[
-        (r#"{"job": "schema_version = 1"}"#, Code::KeyMissing),
-        (r#"{"job": "not a job"}"#, Code::Syntax),
-        (r#"{"job": ""}"#, Code::KeyMissing),
+        (r#"{"job": {"schema_version": 1}}"#, Code::KeyMissing),
+        (r#"{"job": 3}"#, Code::KindMismatch),
     ],
     call: Call::Record(report),
 };
 
 fn report(args: &Args<'_>) -> Result<Answer> {
-    let report = Job::report_text(args.required_text(0)?).map_err(|failure| failure.under("job"))?;
+    let job: &JobFile = args.required_record(0)?;
+    let report = job.report()?;
     let json = serde_json::to_string_pretty(&report).map_err(|error| {
         Failure::new(Code::Internal, "report").written(error.to_string()).remedy("report this fault")
     })?;
-    let yards = |measure: &super::Measure| Value::Number((volume::unit::cubic_meter.to_base)(measure.si));
-    let least =
-        crate::quantity::Length::new::<crate::quantity::length::millimeter>(report.thickness.least.si);
+    let body =
+        |measure: &super::Measure| Value::Number(Volume::new::<volume::cubic_meter>(measure.si).base());
+    let depth =
+        |measure: &super::Measure| Value::Number(Length::new::<length::millimeter>(measure.si).base());
     Ok(Answer::of([
-        yards(&report.order.ordered),
-        yards(&report.thickness.net),
-        Value::Number(least.base()),
+        body(&report.order.ordered),
+        body(&report.order.figured),
+        Value::Count(i64::from(report.order.trucks)),
+        body(&report.thickness.net),
+        depth(&report.thickness.least),
+        depth(&report.thickness.greatest),
+        depth(&report.thickness.mean),
         Value::Text(report.to_text()),
         Value::Text(json),
     ]))

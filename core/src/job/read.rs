@@ -51,7 +51,8 @@ impl Job {
         if text.trim_start().starts_with('{') { Self::from_json(text) } else { Self::from_toml(text) }
     }
 
-    fn known_version(self) -> Result<Self> {
+    /// The job, if its schema version is known.
+    pub(super) fn known_version(self) -> Result<Self> {
         if self.schema_version == SCHEMA_VERSION {
             return Ok(self);
         }

@@ -10,12 +10,11 @@ mod thickness;
 use self::old_floor::{datum, level_report, old_floor};
 use super::finish::Made;
 use super::input::Job;
-use super::locate::line_of;
 use super::report::{FallReport, Report, SaidBasis, SaidNote};
 use super::taken::taken;
 use crate::basis::BasisId;
 use crate::caution::Caution;
-use crate::failure::{Place, Result};
+use crate::failure::Result;
 use crate::grade::finish::Finish;
 use crate::grade::thickness::Thickness;
 use crate::note::{Note, NoteCode};
@@ -25,18 +24,6 @@ use crate::survey::Survey;
 use crate::survey::input::SurveyInput;
 
 impl Job {
-    /// Reads a job and reports on it; a failure found on the way names the line of the text too.
-    ///
-    /// # Errors
-    /// As [`Job::read`] and [`Job::report`].
-    pub fn report_text(text: &str) -> Result<Report> {
-        Self::read(text)?.report().map_err(|failure| match line_of(text, &failure.path) {
-            // An element of a list is named in the path or in the words: the line says more.
-            Some(line) => failure.at(Place::Line(line)),
-            None => failure,
-        })
-    }
-
     /// Reports on the job.
     ///
     /// # Errors
