@@ -64,6 +64,18 @@ impl Family {
             Self::Border => "Border",
         }
     }
+
+    /// What its codes are about.
+    #[must_use]
+    pub const fn meaning(self) -> &'static str {
+        match self {
+            Self::Quantity => "A number, a unit or a text that cannot be used as given.",
+            Self::Form => "The form of the input: keys, kinds, lengths of lists.",
+            Self::Survey => "The survey or the outline contradicts itself or does not suffice.",
+            Self::Grade => "The finish cannot be made as asked.",
+            Self::Border => "The border between the engine and its caller was used wrongly.",
+        }
+    }
 }
 
 codes! {

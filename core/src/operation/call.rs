@@ -205,7 +205,11 @@ fn check_number(path: &str, kind: &NumberKind, base: f64) -> Result<()> {
     }
 }
 
-fn check_count(path: &str, count: i64, least: i64, greatest: i64) -> Result<()> {
+/// Refuses a whole number outside its bounds.
+///
+/// # Errors
+/// `OUT_OF_RANGE`.
+pub fn check_count(path: &str, count: i64, least: i64, greatest: i64) -> Result<()> {
     if (least..=greatest).contains(&count) {
         return Ok(());
     }

@@ -45,7 +45,7 @@ impl Range {
     /// The bounds in words, in a unit: `more than 0 ft, at most 1000 ft`.
     #[must_use]
     pub fn words(&self, unit: &Unit) -> String {
-        let say = |base: f64| format!("{} {}", shortest((unit.from_base)(base)), unit.symbol);
+        let say = |base: f64| format!("{} {}", shortest(even((unit.from_base)(base))), unit.symbol);
         let low = match (self.least.is_finite(), self.open) {
             (false, _) => None,
             (true, true) => Some(format!("more than {}", say(self.least))),
@@ -58,6 +58,11 @@ impl Range {
             (None, None) => "a finite number".to_owned(),
         }
     }
+}
+
+/// A bound to twelve digits: 10 000 ft are 3048 m, and 3048 m are 9999.999999999998 ft only to a double.
+fn even(bound: f64) -> f64 {
+    format!("{bound:.11e}").parse().unwrap_or(bound)
 }
 
 /// The code for a number that a range refuses.

@@ -6,6 +6,7 @@
 pub mod c;
 pub mod calc;
 pub mod header;
+pub mod python;
 pub mod words;
 
 use std::path::{Path, PathBuf};
@@ -36,5 +37,5 @@ pub fn root() -> PathBuf {
 /// Every generated file, in the order of generation.
 #[must_use]
 pub fn files() -> Vec<Generated> {
-    [c::files(), header::files(), calc::files()].concat()
+    [c::files(), header::files(), calc::files(), python::files()].concat()
 }

@@ -1,0 +1,86 @@
+"""What can go wrong: one exception for each family of codes. Made from the table of codes; do not edit."""
+
+from overslab._failure import OverslabError
+
+__all__ = [
+    "OverslabError",
+    "QuantityError",
+    "FormError",
+    "SurveyError",
+    "GradeError",
+    "BorderError",
+]
+
+
+class QuantityError(OverslabError, ValueError):
+    """A number, a unit or a text that cannot be used as given.
+
+    10 UNIT_UNKNOWN: the unit is not known.
+    11 UNIT_MISSING: a number stands without its unit.
+    12 UNIT_WRONG: the unit belongs to another quantity.
+    13 NOT_READABLE: the text cannot be read as a quantity.
+    14 DECIMAL_COMMA: a comma stands where it could be a decimal comma.
+    15 NOT_FINITE: the number is not finite.
+    16 NEGATIVE: the quantity cannot be below zero.
+    17 OUT_OF_RANGE: the value lies outside its range.
+    18 EMPTY_CELL: an empty cell or a blank where a value is wanted.
+    19 ZERO_REFUSED: a zero in a place where an empty cell is more likely.
+    """
+
+
+class FormError(OverslabError, ValueError):
+    """The form of the input: keys, kinds, lengths of lists.
+
+    20 WORD_UNKNOWN: the word is not one of the choices.
+    21 NOT_A_COUNT: a whole number is wanted.
+    22 EMPTY_LIST: the list is empty.
+    23 LENGTH_MISMATCH: lists that belong together differ in length.
+    24 KIND_MISMATCH: the value is of another kind than the port takes.
+    25 KEY_UNKNOWN: the key is not known.
+    26 KEY_MISSING: a required value is missing.
+    27 SYNTAX: the text is not valid TOML or JSON.
+    28 KEY_REPEATED: a name is given twice.
+    29 VERSION_UNKNOWN: the schema version is not known.
+    30 CONTRADICTION: two values say the same thing differently.
+    """
+
+
+class SurveyError(OverslabError, ValueError):
+    """The survey or the outline contradicts itself or does not suffice.
+
+    40 OUTLINE_CROSSES: the outline crosses itself.
+    41 OUTLINE_TOO_FEW: the outline has too few corners or no area.
+    42 HOLE_OUTSIDE: a hole leaves the outline or meets another hole.
+    43 OUTLINE_OPEN: the wall lengths do not close.
+    44 DIAGONAL_IMPOSSIBLE: no figure has these sides and diagonals.
+    45 TWO_HEIGHTS: two heights stand at one place.
+    46 SHOT_OUTSIDE: a shot lies outside the outline.
+    47 TOO_FEW_SHOTS: too few shots for a surface.
+    48 COLLINEAR_SHOTS: all shots lie on one line.
+    49 CLOSURE_EXCEEDED: the level book does not close within its tolerance.
+    50 BOOK_INCOMPLETE: the level book lacks a reading it needs.
+    51 BEYOND_SHOTS: the work reaches too far beyond the shots.
+    52 STEP_UNRESOLVED: a step in the old slab is not described well enough.
+    53 REGION_OUTSIDE: a zone leaves the surveyed outline.
+    """
+
+
+class GradeError(OverslabError, ValueError):
+    """The finish cannot be made as asked.
+
+    60 EDGE_UNKNOWN: no edge of the outline has this name.
+    61 FINISH_UNDETERMINED: the finish is not determined by what was given.
+    62 FINISH_TWICE: the finish is given in two ways.
+    """
+
+
+class BorderError(OverslabError, RuntimeError):
+    """The border between the engine and its caller was used wrongly.
+
+    90 NULL_POINTER: a pointer is null.
+    91 LENGTH_NEGATIVE: a length or a count passed over the border is negative.
+    92 NOT_TEXT: the bytes are not UTF-8.
+    93 OPERATION_UNKNOWN: no operation has this name.
+    94 BUFFER_SHORT: the buffer for the results is too short.
+    99 INTERNAL: a fault of the library itself.
+    """
