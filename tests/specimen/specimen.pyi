@@ -17,6 +17,8 @@ __all__ = [
     "specimen_from_table",
     "specimen_every_kind",
     "SpecimenEveryKind",
+    "specimen_numbers",
+    "SpecimenNumbers",
 ]
 
 @final
@@ -290,3 +292,72 @@ class SpecimenEveryKind(AnswerResult):
     @property
     def specimen(self) -> Specimen:
         r"""the last record given."""
+
+def specimen_numbers(
+    specimen: Specimen | RecordLike,
+    *,
+    gap: Quantity | None = None,
+    units: Units | None = None,
+) -> SpecimenNumbers:
+    r"""Test only: numbers, counts and words out of a record and an option.
+
+    Rule: half = size / 2.
+    Takes for granted: nothing.
+
+    Args:
+        specimen: a record; a Specimen
+        gap: an optional length [in | mm]; at least 0 in, at most 3937.00787402 in (at least 0 mm, at
+            most 100000 mm); may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        SpecimenNumbers, with the attributes
+            half_in, half_mm: half of its size [in | mm]
+            letters: letters of its label
+            colour: dark blue with a gap, red without: red, dark blue
+            gap_ft, gap_m: the gap, where it was given [ft | m]
+        and notes, basis and taken.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); an empty cell or a blank where a
+            value is wanted (EMPTY_CELL)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab._overslab import specimen_numbers
+        >>> answer = specimen_numbers(specimen={"size": "3 in", "label": "ash"}, gap="1/2 in")
+        >>> round(answer.half_in, 4)
+        1.5
+
+    Since 0.1.0.
+    """
+
+@final
+class SpecimenNumbers(AnswerResult):
+    r"""What `specimen_numbers` gives."""
+
+    @property
+    def half_in(self) -> float:
+        r"""half of its size [in]."""
+
+    @property
+    def half_mm(self) -> float:
+        r"""half of its size [mm]."""
+
+    @property
+    def letters(self) -> int:
+        r"""letters of its label."""
+
+    @property
+    def colour(self) -> Literal["red", "dark blue"]:
+        r"""dark blue with a gap, red without."""
+
+    @property
+    def gap_ft(self) -> float | None:
+        r"""the gap, where it was given [ft]."""
+
+    @property
+    def gap_m(self) -> float | None:
+        r"""the gap, where it was given [m]."""

@@ -297,6 +297,94 @@ impl SpecimenEveryKind {
     }
 }
 
+static SPECIMEN_NUMBERS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::specimen::OPERATIONS, "specimen_numbers"),
+    class: "SpecimenNumbers",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(SpecimenNumbers))?.into_any()),
+};
+
+/// Test only: numbers, counts and words out of a record and an option.
+///
+/// Rule: half = size / 2.
+/// Takes for granted: nothing.
+///
+/// Args:
+///     specimen: a record; a Specimen
+///     gap: an optional length [in | mm]; at least 0 in, at most 3937.00787402 in (at least 0 mm, at
+///         most 100000 mm); may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     SpecimenNumbers, with the attributes
+///         half_in, half_mm: half of its size [in | mm]
+///         letters: letters of its label
+///         colour: dark blue with a gap, red without: red, dark blue
+///         gap_ft, gap_m: the gap, where it was given [ft | m]
+///     and notes, basis and taken.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE); an empty cell or a blank where a
+///         value is wanted (EMPTY_CELL)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab._overslab import specimen_numbers
+///     >>> answer = specimen_numbers(specimen={"size": "3 in", "label": "ash"}, gap="1/2 in")
+///     >>> round(answer.half_in, 4)
+///     1.5
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (specimen, *, gap=None, units=crate::units::Units(None)), text_signature = "(specimen, *, gap=None, units=None)")]
+fn specimen_numbers(
+    py: Python<'_>,
+    specimen: &Bound<'_, PyAny>,
+    gap: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &SPECIMEN_NUMBERS, &[Some(specimen), gap], units)
+}
+
+/// What `specimen_numbers` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab._overslab")]
+pub(crate) struct SpecimenNumbers;
+
+#[pymethods]
+impl SpecimenNumbers {
+    /// Half of its size [in].
+    #[getter]
+    fn get_half_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Half of its size [mm].
+    #[getter]
+    fn get_half_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Si)
+    }
+    /// Letters of its label.
+    #[getter]
+    fn get_letters<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Dark blue with a gap, red without: red, dark blue.
+    #[getter]
+    fn get_colour<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// The gap, where it was given [ft].
+    #[getter]
+    fn get_gap_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// The gap, where it was given [m].
+    #[getter]
+    fn get_gap_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+}
+
 /// A test-only record.
 #[pyclass(frozen, extends = crate::records::Record, module = "overslab._overslab")]
 pub(crate) struct Specimen;
@@ -334,7 +422,7 @@ impl Specimen {
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&SPECIMEN_SCALAR];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&SPECIMEN_FROM_TABLE, &SPECIMEN_EVERY_KIND];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&SPECIMEN_FROM_TABLE, &SPECIMEN_EVERY_KIND, &SPECIMEN_NUMBERS];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "specimen", class: |py| py.get_type::<Specimen>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Specimen))?.into_any()) }];
@@ -347,6 +435,8 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(self::specimen_from_table, module)?)?;
     module.add_function(wrap_pyfunction!(self::specimen_every_kind, module)?)?;
     module.add_class::<SpecimenEveryKind>()?;
+    module.add_function(wrap_pyfunction!(self::specimen_numbers, module)?)?;
+    module.add_class::<SpecimenNumbers>()?;
     module.add_class::<Specimen>()?;
     Ok(())
 }
