@@ -5,9 +5,11 @@ Made from the table of operations; do not edit.
 """
 
 from overslab import failures, results, typing
-from overslab import grade, order
+from overslab import survey, grade, order, job
 from overslab._overslab import OPERATIONS, __version__
 from overslab.failures import OverslabError, QuantityError, FormError, SurveyError, GradeError, BorderError
+from overslab.survey import Outline, Survey
+from overslab.grade import Finish
 
 __all__ = [
     "OPERATIONS",
@@ -15,12 +17,17 @@ __all__ = [
     "failures",
     "results",
     "typing",
+    "survey",
     "grade",
     "order",
+    "job",
     "OverslabError",
     "QuantityError",
     "FormError",
     "SurveyError",
     "GradeError",
     "BorderError",
+    "Outline",
+    "Survey",
+    "Finish",
 ]

@@ -7,6 +7,19 @@ from overslab.results import ArrayResult as ArrayResult
 from overslab.results import Record as Record
 from overslab.results import ScalarResult as ScalarResult
 from overslab.typing import Row
+from overslab.survey import Outline as Outline
+from overslab.survey import Survey as Survey
+from overslab.survey import rod_elevation as rod_elevation
+from overslab.survey import RodElevation as RodElevation
+from overslab.survey import RodElevationArray as RodElevationArray
+from overslab.survey import level_book as level_book
+from overslab.survey import LevelBook as LevelBook
+from overslab.survey import outline_from_corners as outline_from_corners
+from overslab.survey import outline_from_sides as outline_from_sides
+from overslab.survey import survey_from_shots as survey_from_shots
+from overslab.survey import survey_from_grid as survey_from_grid
+from overslab.survey import survey_from_rods as survey_from_rods
+from overslab.grade import Finish as Finish
 from overslab.grade import fall as fall
 from overslab.grade import Fall as Fall
 from overslab.grade import FallArray as FallArray
@@ -16,6 +29,12 @@ from overslab.grade import DropArray as DropArray
 from overslab.grade import triangular_prism as triangular_prism
 from overslab.grade import TriangularPrism as TriangularPrism
 from overslab.grade import TriangularPrismArray as TriangularPrismArray
+from overslab.grade import finish_level as finish_level
+from overslab.grade import finish_from_points as finish_from_points
+from overslab.grade import finish_to_edge as finish_to_edge
+from overslab.grade import finish_at_least as finish_at_least
+from overslab.grade import thickness as thickness
+from overslab.grade import Thickness as Thickness
 from overslab.order import prismoid as prismoid
 from overslab.order import Prismoid as Prismoid
 from overslab.order import PrismoidArray as PrismoidArray
@@ -24,6 +43,8 @@ from overslab.order import Trucks as Trucks
 from overslab.order import TrucksArray as TrucksArray
 from overslab.order import order as order
 from overslab.order import Order as Order
+from overslab.job import report as report
+from overslab.job import Report as Report
 
 __version__: Final[str]
 OPERATIONS: Final[dict[str, Row]]

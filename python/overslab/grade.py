@@ -1,6 +1,7 @@
 """The operations of `grade`: made from the table of operations; do not edit."""
 
 from overslab._overslab import (
+    Finish,
     fall,
     Fall,
     FallArray,
@@ -10,9 +11,16 @@ from overslab._overslab import (
     triangular_prism,
     TriangularPrism,
     TriangularPrismArray,
+    finish_level,
+    finish_from_points,
+    finish_to_edge,
+    finish_at_least,
+    thickness,
+    Thickness,
 )
 
 __all__ = [
+    "Finish",
     "fall",
     "Fall",
     "FallArray",
@@ -22,4 +30,10 @@ __all__ = [
     "triangular_prism",
     "TriangularPrism",
     "TriangularPrismArray",
+    "finish_level",
+    "finish_from_points",
+    "finish_to_edge",
+    "finish_at_least",
+    "thickness",
+    "Thickness",
 ]

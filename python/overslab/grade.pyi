@@ -5,11 +5,14 @@ from typing import final, overload
 import numpy as np
 import numpy.typing as npt
 
-from overslab.results import ArrayResult, ScalarResult
+from overslab.results import AnswerResult, ArrayResult, Record, ScalarResult
 
-from overslab.typing import Errors, Quantities, Quantity, Units
+from overslab.typing import Errors, Quantities, Quantity, RecordLike, Table, Units
+from overslab.survey import Survey
+from overslab.survey import Outline
 
 __all__ = [
+    "Finish",
     "fall",
     "Fall",
     "FallArray",
@@ -19,7 +22,49 @@ __all__ = [
     "triangular_prism",
     "TriangularPrism",
     "TriangularPrismArray",
+    "finish_level",
+    "finish_from_points",
+    "finish_to_edge",
+    "finish_at_least",
+    "thickness",
+    "Thickness",
 ]
+
+@final
+class Finish(Record):
+    r"""The new top surface, one plane."""
+
+    @property
+    def elevation_ft(self) -> float:
+        r"""its height at the origin of the axes [ft]."""
+
+    @property
+    def elevation_m(self) -> float:
+        r"""its height at the origin of the axes [m]."""
+
+    @property
+    def rise_x_in_per_ft(self) -> float:
+        r"""rise along x [in/ft]."""
+
+    @property
+    def rise_x_percent(self) -> float:
+        r"""rise along x [%]."""
+
+    @property
+    def rise_y_in_per_ft(self) -> float:
+        r"""rise along y [in/ft]."""
+
+    @property
+    def rise_y_percent(self) -> float:
+        r"""rise along y [%]."""
+
+    @property
+    def fall_in_per_ft(self) -> float:
+        r"""steepest fall [in/ft]."""
+
+    @property
+    def fall_percent(self) -> float:
+        r"""steepest fall [%]."""
 
 @overload
 def fall(  # type: ignore[overload-overlap]
@@ -290,3 +335,349 @@ class TriangularPrismArray(ArrayResult):
     @property
     def high_m3(self) -> npt.NDArray[np.float64]:
         r"""old slab above the finish [m3]."""
+
+def finish_level(
+    elevation: Quantity,
+    *,
+    units: Units | None = None,
+) -> Finish:
+    r"""A level finish.
+
+    Rule: z = elevation.
+    Takes for granted: water may stand.
+
+    Args:
+        elevation: its elevation [ft | m]; at least -32808.3989501 ft, at most 32808.3989501 ft (at
+            least -10000 m, at most 10000 m)
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Finish: The new top surface, one plane. It has notes, basis and taken besides.
+
+    Raises:
+        QuantityError: a number stands without its unit (UNIT_MISSING); the value lies outside its range
+            (OUT_OF_RANGE)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import finish_level
+        >>> answer = finish_level(elevation="99.55 ft")
+        >>> round(answer.elevation_ft, 4)
+        99.55
+
+    Since 0.1.0.
+    """
+
+def finish_from_points(
+    points: Table,
+    *,
+    units: Units | None = None,
+) -> Finish:
+    r"""The plane finish through three points.
+
+    Rule: z = a + b x + c y through the three.
+    Takes for granted: one plane.
+
+    Args:
+        points: three points that are not on one line; a table of at least 1 row, each a point of the
+            finish, with the columns
+            x: distance from the left [ft | m]; a finite number
+            y: distance from the front [ft | m]; a finite number
+            elevation: height there [ft | m]; at least -32808.3989501 ft, at most 32808.3989501 ft (at
+                least -10000 m, at most 10000 m)
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Finish: The new top surface, one plane. It has notes, basis and taken besides.
+
+    Raises:
+        GradeError: the finish is not determined by what was given (FINISH_UNDETERMINED)
+        FormError: the list is empty (EMPTY_LIST)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import finish_from_points
+        >>> answer = finish_from_points(
+        ...     points={"x": ["0 ft", "20 ft", "0 ft"], "y": ["0 ft", "0 ft", "24 ft"], "elevation": ["100.0 ft", "99.8 ft", "99.88 ft"]},
+        ... )
+        >>> round(answer.elevation_ft, 4)
+        100.0
+
+    Since 0.1.0.
+    """
+
+def finish_to_edge(
+    survey: Survey | RecordLike,
+    edge: str,
+    elevation: Quantity,
+    fall: Quantity,
+    *,
+    units: Units | None = None,
+) -> Finish:
+    r"""The plane finish that stands level along an edge and falls square to it.
+
+    Rule: z = elevation + fall x distance from the edge.
+    Takes for granted: the edge is straight; water leaves over it.
+
+    Args:
+        survey: the old slab with the edge; a Survey
+        edge: name of the edge; a text
+        elevation: height of the finish at the edge [ft | m]; at least -32808.3989501 ft, at most
+            32808.3989501 ft (at least -10000 m, at most 10000 m)
+        fall: fall towards the edge [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least 0 %, at
+            most 100 %)
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Finish: The new top surface, one plane. It has notes, basis and taken besides.
+
+    Raises:
+        GradeError: no edge of the outline has this name (EDGE_UNKNOWN)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+            quantity (UNIT_WRONG)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import finish_to_edge
+        >>> answer = finish_to_edge(
+        ...     survey={"outline": {"sides": [{"name": "front", "length": "20 ft"}, {"name": "right", "length": "32 ft"}, {"name": "back", "length": "20 ft"}, {"name": "left", "length": "32 ft"}]}, "grid": {"columns": ["1 ft", "10 ft", "19 ft"], "rows": ["1 ft", "16 ft", "31 ft"], "elevations": ["99.20 ft", "99.22 ft", "99.18 ft", "99.25 ft", "99.26 ft", "99.24 ft", "99.35 ft", "99.33 ft", "99.36 ft"]}},
+        ...     edge="front",
+        ...     elevation="99.5 ft",
+        ...     fall="1/8 in/ft",
+        ... )
+        >>> round(answer.elevation_ft, 4)
+        99.5
+
+    Since 0.1.0.
+    """
+
+def finish_at_least(
+    survey: Survey | RecordLike,
+    least: Quantity,
+    *,
+    edge: str | None = None,
+    fall: Quantity | None = None,
+    round: Quantity | None = None,
+    datum: Quantity | None = None,
+    units: Units | None = None,
+) -> Finish:
+    r"""The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
+
+    Rule: elevation at the edge = greatest of (old slab + least - fall x distance from the edge).
+    Takes for granted: ground beyond the shots is extended, not measured: it does not bind.
+
+    Args:
+        survey: the old slab; a Survey
+        least: least thickness, any margin in it [in | mm]; at least 0 in, at most 120 in (at least 0
+            mm, at most 3048 mm)
+        edge: the edge it falls to; none for a level finish; a text; may be left out
+        fall: fall towards the edge [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least 0 %, at
+            most 100 %); where it is not given 1/8 in/ft is taken: the least for a well-finished floor
+        round: heights are rounded up to whole steps of this [in | mm]; at least 0 in, at most 12 in (at
+            least 0 mm, at most 304.8 mm); may be left out
+        datum: the height the steps are counted from, usually the benchmark [ft | m]; at least
+            -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); where it
+            is not given 0 ft is taken: the job datum
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Finish: The new top surface, one plane. It has notes, basis and taken besides.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+            quantity (UNIT_WRONG)
+        GradeError: no edge of the outline has this name (EDGE_UNKNOWN)
+
+    Basis:
+        plane and solid geometry: derived
+        at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums
+            (several), finished floors, from memory: confirm
+
+    Example:
+        >>> from overslab.grade import finish_at_least
+        >>> answer = finish_at_least(
+        ...     survey={"outline": {"sides": [{"name": "front", "length": "20 ft"}, {"name": "right", "length": "32 ft"}, {"name": "back", "length": "20 ft"}, {"name": "left", "length": "32 ft"}]}, "grid": {"columns": ["1 ft", "10 ft", "19 ft"], "rows": ["1 ft", "16 ft", "31 ft"], "elevations": ["99.20 ft", "99.22 ft", "99.18 ft", "99.25 ft", "99.26 ft", "99.24 ft", "99.35 ft", "99.33 ft", "99.36 ft"]}},
+        ...     least="3 3/8 in",
+        ...     edge="front",
+        ...     fall="1/8 in/ft",
+        ... )
+        >>> round(answer.elevation_ft, 4)
+        99.4908
+
+    Since 0.1.0.
+    """
+
+def thickness(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    *,
+    thinner_than: Quantity | None = None,
+    zone: Outline | RecordLike | None = None,
+    units: Units | None = None,
+) -> Thickness:
+    r"""The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
+
+    Rule: net = integral of (finish - old slab); fill = its positive part; high = its negative part;
+        mean = net / area.
+    Takes for granted: old slab plane over each triangle, finish one plane.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the new top surface; a Finish
+        thinner_than: the area thinner than this is told [in | mm]; at least -3937.00787402 in, at most
+            3937.00787402 in (at least -100000 mm, at most 100000 mm); may be left out
+        zone: only within this outline; a Outline; may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Thickness, with the attributes
+            area_ft2, area_m2: plan area [ft2 | m2]
+            net_yd3, net_m3: fill less high spots [yd3 | m3]
+            fill_yd3, fill_m3: volume where the finish is above the old slab [yd3 | m3]
+            high_yd3, high_m3: volume of old slab above the finish [yd3 | m3]
+            mean_in, mean_mm: net volume over area [in | mm]
+            least_in, least_mm: least thickness [in | mm]
+            least_x_ft, least_x_m: where it is, from the left [ft | m]
+            least_y_ft, least_y_m: where it is, from the front [ft | m]
+            least_measured_in, least_measured_mm: least thickness between the shots [in | mm]
+            greatest_in, greatest_mm: greatest thickness [in | mm]
+            greatest_x_ft, greatest_x_m: where it is, from the left [ft | m]
+            greatest_y_ft, greatest_y_m: where it is, from the front [ft | m]
+            thinner_ft2, thinner_m2: area thinner than the depth asked about [ft2 | m2]
+        and notes, basis and taken.
+
+    Raises:
+        FormError: the key is not known (KEY_UNKNOWN); the value is of another kind than the port takes
+            (KIND_MISMATCH)
+        GradeError: the finish is given in two ways (FINISH_TWICE)
+        QuantityError: a number stands without its unit (UNIT_MISSING)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import thickness
+        >>> answer = thickness(
+        ...     survey={"outline": {"sides": [{"name": "front", "length": "20 ft"}, {"name": "right", "length": "32 ft"}, {"name": "back", "length": "20 ft"}, {"name": "left", "length": "32 ft"}]}, "grid": {"columns": ["1 ft", "10 ft", "19 ft"], "rows": ["1 ft", "16 ft", "31 ft"], "elevations": ["99.20 ft", "99.22 ft", "99.18 ft", "99.25 ft", "99.26 ft", "99.24 ft", "99.35 ft", "99.33 ft", "99.36 ft"]}},
+        ...     finish={"level": "99.7 ft"},
+        ...     thinner_than="5 in",
+        ... )
+        >>> round(answer.area_ft2, 4)
+        640.0
+
+    Since 0.1.0.
+    """
+
+@final
+class Thickness(AnswerResult):
+    r"""What `thickness` gives."""
+
+    @property
+    def area_ft2(self) -> float:
+        r"""plan area [ft2]."""
+
+    @property
+    def area_m2(self) -> float:
+        r"""plan area [m2]."""
+
+    @property
+    def net_yd3(self) -> float:
+        r"""fill less high spots [yd3]."""
+
+    @property
+    def net_m3(self) -> float:
+        r"""fill less high spots [m3]."""
+
+    @property
+    def fill_yd3(self) -> float:
+        r"""volume where the finish is above the old slab [yd3]."""
+
+    @property
+    def fill_m3(self) -> float:
+        r"""volume where the finish is above the old slab [m3]."""
+
+    @property
+    def high_yd3(self) -> float:
+        r"""volume of old slab above the finish [yd3]."""
+
+    @property
+    def high_m3(self) -> float:
+        r"""volume of old slab above the finish [m3]."""
+
+    @property
+    def mean_in(self) -> float:
+        r"""net volume over area [in]."""
+
+    @property
+    def mean_mm(self) -> float:
+        r"""net volume over area [mm]."""
+
+    @property
+    def least_in(self) -> float:
+        r"""least thickness [in]."""
+
+    @property
+    def least_mm(self) -> float:
+        r"""least thickness [mm]."""
+
+    @property
+    def least_x_ft(self) -> float:
+        r"""where it is, from the left [ft]."""
+
+    @property
+    def least_x_m(self) -> float:
+        r"""where it is, from the left [m]."""
+
+    @property
+    def least_y_ft(self) -> float:
+        r"""where it is, from the front [ft]."""
+
+    @property
+    def least_y_m(self) -> float:
+        r"""where it is, from the front [m]."""
+
+    @property
+    def least_measured_in(self) -> float | None:
+        r"""least thickness between the shots [in]."""
+
+    @property
+    def least_measured_mm(self) -> float | None:
+        r"""least thickness between the shots [mm]."""
+
+    @property
+    def greatest_in(self) -> float:
+        r"""greatest thickness [in]."""
+
+    @property
+    def greatest_mm(self) -> float:
+        r"""greatest thickness [mm]."""
+
+    @property
+    def greatest_x_ft(self) -> float:
+        r"""where it is, from the left [ft]."""
+
+    @property
+    def greatest_x_m(self) -> float:
+        r"""where it is, from the left [m]."""
+
+    @property
+    def greatest_y_ft(self) -> float:
+        r"""where it is, from the front [ft]."""
+
+    @property
+    def greatest_y_m(self) -> float:
+        r"""where it is, from the front [m]."""
+
+    @property
+    def thinner_ft2(self) -> float | None:
+        r"""area thinner than the depth asked about [ft2]."""
+
+    @property
+    def thinner_m2(self) -> float | None:
+        r"""area thinner than the depth asked about [m2]."""

@@ -1,7 +1,9 @@
 //! Functions and classes of every module: made from the table of operations by `tests/src/generate/python`; do not edit.
 
+pub(crate) mod survey;
 pub(crate) mod grade;
 pub(crate) mod order;
+pub(crate) mod job;
 #[cfg(feature = "specimen")]
 pub(crate) mod specimen;
 
@@ -9,32 +11,40 @@ use pyo3::prelude::*;
 
 /// The scalar rows of every module.
 pub(crate) static SCALARS: &[&[&crate::scalars::ScalarRow]] = &[
+    survey::SCALARS,
     grade::SCALARS,
     order::SCALARS,
+    job::SCALARS,
     #[cfg(feature = "specimen")]
     specimen::SCALARS,
 ];
 
 /// The rows with records of every module.
 pub(crate) static ANSWERS: &[&[&crate::answers::RecordRow]] = &[
+    survey::ANSWERS,
     grade::ANSWERS,
     order::ANSWERS,
+    job::ANSWERS,
     #[cfg(feature = "specimen")]
     specimen::ANSWERS,
 ];
 
 /// The classes of records of every module.
 pub(crate) static RECORDS: &[&[crate::records::RecordClass]] = &[
+    survey::RECORDS,
     grade::RECORDS,
     order::RECORDS,
+    job::RECORDS,
     #[cfg(feature = "specimen")]
     specimen::RECORDS,
 ];
 
 /// Puts every function and class into the native module.
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
+    survey::register(module)?;
     grade::register(module)?;
     order::register(module)?;
+    job::register(module)?;
     #[cfg(feature = "specimen")]
     specimen::register(module)?;
     Ok(())

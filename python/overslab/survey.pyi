@@ -1,0 +1,712 @@
+"""The operations of `survey`: made from the table of operations; do not edit."""
+
+from typing import Literal, final, overload
+
+import numpy as np
+import numpy.typing as npt
+
+from overslab.results import AnswerResult, ArrayResult, Record, ScalarResult
+
+from overslab.typing import Column, Errors, Quantities, Quantity, RecordLike, Table, Units
+
+__all__ = [
+    "Outline",
+    "Survey",
+    "rod_elevation",
+    "RodElevation",
+    "RodElevationArray",
+    "level_book",
+    "LevelBook",
+    "outline_from_corners",
+    "outline_from_sides",
+    "survey_from_shots",
+    "survey_from_grid",
+    "survey_from_rods",
+]
+
+@final
+class Outline(Record):
+    r"""The plan edge of the work, with holes and named edges."""
+
+    @property
+    def area_ft2(self) -> float:
+        r"""area of the work [ft2]."""
+
+    @property
+    def area_m2(self) -> float:
+        r"""area of the work [m2]."""
+
+    @property
+    def perimeter_ft(self) -> float:
+        r"""length of all its edges [ft]."""
+
+    @property
+    def perimeter_m(self) -> float:
+        r"""length of all its edges [m]."""
+
+    @property
+    def squareness(self) -> str | None:
+        r"""how well the measurements agree."""
+
+    @property
+    def corners(self) -> dict[str, Column]:
+        r"""the corners, with the edge behind each."""
+
+@final
+class Survey(Record):
+    r"""The surveyed old slab: outline, shots and the surface through them."""
+
+    @property
+    def area_ft2(self) -> float:
+        r"""area of the work [ft2]."""
+
+    @property
+    def area_m2(self) -> float:
+        r"""area of the work [m2]."""
+
+    @property
+    def shot_count(self) -> int:
+        r"""how many places were shot."""
+
+    @property
+    def highest_ft(self) -> float:
+        r"""height of the highest point [ft]."""
+
+    @property
+    def highest_m(self) -> float:
+        r"""height of the highest point [m]."""
+
+    @property
+    def highest_x_ft(self) -> float:
+        r"""its distance from the left [ft]."""
+
+    @property
+    def highest_x_m(self) -> float:
+        r"""its distance from the left [m]."""
+
+    @property
+    def highest_y_ft(self) -> float:
+        r"""its distance from the front [ft]."""
+
+    @property
+    def highest_y_m(self) -> float:
+        r"""its distance from the front [m]."""
+
+    @property
+    def highest_shot(self) -> str | None:
+        r"""the shot it is at."""
+
+    @property
+    def lowest_ft(self) -> float:
+        r"""height of the lowest point [ft]."""
+
+    @property
+    def lowest_m(self) -> float:
+        r"""height of the lowest point [m]."""
+
+    @property
+    def lowest_x_ft(self) -> float:
+        r"""its distance from the left [ft]."""
+
+    @property
+    def lowest_x_m(self) -> float:
+        r"""its distance from the left [m]."""
+
+    @property
+    def lowest_y_ft(self) -> float:
+        r"""its distance from the front [ft]."""
+
+    @property
+    def lowest_y_m(self) -> float:
+        r"""its distance from the front [m]."""
+
+    @property
+    def lowest_shot(self) -> str | None:
+        r"""the shot it is at."""
+
+    @property
+    def out_of_level_in(self) -> float:
+        r"""highest less lowest [in]."""
+
+    @property
+    def out_of_level_mm(self) -> float:
+        r"""highest less lowest [mm]."""
+
+    @property
+    def mean_ft(self) -> float:
+        r"""mean height over the area [ft]."""
+
+    @property
+    def mean_m(self) -> float:
+        r"""mean height over the area [m]."""
+
+    @property
+    def rise_x_in_per_ft(self) -> float:
+        r"""rise of the fitted plane along x [in/ft]."""
+
+    @property
+    def rise_x_percent(self) -> float:
+        r"""rise of the fitted plane along x [%]."""
+
+    @property
+    def rise_y_in_per_ft(self) -> float:
+        r"""rise of the fitted plane along y [in/ft]."""
+
+    @property
+    def rise_y_percent(self) -> float:
+        r"""rise of the fitted plane along y [%]."""
+
+    @property
+    def unevenness_in(self) -> float:
+        r"""root mean square of the shots about that plane [in]."""
+
+    @property
+    def unevenness_mm(self) -> float:
+        r"""root mean square of the shots about that plane [mm]."""
+
+    @property
+    def beyond_ft2(self) -> float:
+        r"""area beyond the shots [ft2]."""
+
+    @property
+    def beyond_m2(self) -> float:
+        r"""area beyond the shots [m2]."""
+
+    @property
+    def unsurveyed_ft2(self) -> float:
+        r"""area in triangles that leave the outline [ft2]."""
+
+    @property
+    def unsurveyed_m2(self) -> float:
+        r"""area in triangles that leave the outline [m2]."""
+
+    @property
+    def ambiguity_less_yd3(self) -> float:
+        r"""volume less by other triangulations [yd3]."""
+
+    @property
+    def ambiguity_less_m3(self) -> float:
+        r"""volume less by other triangulations [m3]."""
+
+    @property
+    def ambiguity_more_yd3(self) -> float:
+        r"""volume more by other triangulations [yd3]."""
+
+    @property
+    def ambiguity_more_m3(self) -> float:
+        r"""volume more by other triangulations [m3]."""
+
+    @property
+    def shots(self) -> dict[str, Column]:
+        r"""the shots."""
+
+@overload
+def rod_elevation(  # type: ignore[overload-overlap]
+    benchmark: Quantity,
+    backsight: Quantity,
+    rod: Quantity,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> RodElevation:
+    r"""The elevation of a point from one set-up of the level.
+
+    Rule: height of instrument = benchmark + backsight; elevation = height of instrument - rod.
+    Takes for granted: the line of sight is level and the rod plumb.
+
+    Args:
+        benchmark: elevation of the benchmark [ft | m]; at least -3280.83989501 ft, at most
+            32808.3989501 ft (at least -1000 m, at most 10000 m)
+        backsight: rod on the benchmark [ft | m]; at least 0 ft, at most 32.8083989501 ft (at least 0 m,
+            at most 10 m)
+        rod: rod on the point [ft | m]; at least 0 ft, at most 32.8083989501 ft (at least 0 m, at most
+            10 m)
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+        errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+
+    Returns:
+        RodElevation, with the attributes
+            elevation_ft, elevation_m: elevation of the point [ft | m]
+            height_of_instrument_ft, height_of_instrument_m: height of the line of sight [ft | m]
+        and notes; for arrays RodElevationArray, with arrays of that shape, and note_codes, bad, reasons.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); a number stands without its unit
+            (UNIT_MISSING); a comma stands where it could be a decimal comma (DECIMAL_COMMA)
+
+    Basis:
+        height of instrument = elevation + backsight; elevation = height of instrument - sight:
+            Surveying textbooks, differential levelling (any), height of instrument
+
+    Example:
+        >>> from overslab.survey import rod_elevation
+        >>> answer = rod_elevation(benchmark="2156.77 ft", backsight="2.67 ft", rod="6.72 ft")
+        >>> round(answer.elevation_ft, 4)
+        2152.72
+
+    Since 0.1.0.
+    """
+
+@overload
+def rod_elevation(
+    benchmark: Quantity | Quantities,
+    backsight: Quantity | Quantities,
+    rod: Quantity | Quantities,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> RodElevationArray: ...
+
+@final
+class RodElevation(ScalarResult):
+    r"""What `rod_elevation` gives."""
+
+    @property
+    def elevation_ft(self) -> float:
+        r"""elevation of the point [ft]."""
+
+    @property
+    def elevation_m(self) -> float:
+        r"""elevation of the point [m]."""
+
+    @property
+    def height_of_instrument_ft(self) -> float:
+        r"""height of the line of sight [ft]."""
+
+    @property
+    def height_of_instrument_m(self) -> float:
+        r"""height of the line of sight [m]."""
+
+@final
+class RodElevationArray(ArrayResult):
+    r"""What `rod_elevation` gives for arrays."""
+
+    @property
+    def elevation_ft(self) -> npt.NDArray[np.float64]:
+        r"""elevation of the point [ft]."""
+
+    @property
+    def elevation_m(self) -> npt.NDArray[np.float64]:
+        r"""elevation of the point [m]."""
+
+    @property
+    def height_of_instrument_ft(self) -> npt.NDArray[np.float64]:
+        r"""height of the line of sight [ft]."""
+
+    @property
+    def height_of_instrument_m(self) -> npt.NDArray[np.float64]:
+        r"""height of the line of sight [m]."""
+
+def level_book(
+    page: Table,
+    benchmarks: Table,
+    *,
+    closure_tolerance: Quantity | None = None,
+    recheck_tolerance: Quantity | None = None,
+    units: Units | None = None,
+) -> LevelBook:
+    r"""Reduces a level book: heights of instrument, elevations, closure.
+
+    Rule: height of instrument = elevation + backsight; elevation = height of instrument - sight; sum of
+        backsights - sum of foresights = last - first; misclosure = found - known, shared out by
+        set-ups.
+    Takes for granted: every reading is equally good.
+
+    Args:
+        page: the readings in the order they were booked; a table of at least 1 row, each a point with
+            its backsight, sight, foresight or repeated backsight, with the columns
+            point: name of the point; a text
+            backsight: rod on a known point, opens a set-up [ft | m]; at least 0 ft, at most
+                32.8083989501 ft (at least 0 m, at most 10 m); may be left out
+            sight: rod on any point [ft | m]; at least 0 ft, at most 32.8083989501 ft (at least 0 m, at
+                most 10 m); may be left out
+            foresight: rod on the turning point or closing benchmark [ft | m]; at least 0 ft, at most
+                32.8083989501 ft (at least 0 m, at most 10 m); may be left out
+            close: rod on the backsight point again [ft | m]; at least 0 ft, at most 32.8083989501 ft
+                (at least 0 m, at most 10 m); may be left out
+        benchmarks: the points of known elevation; a table of at least 1 row, each a point of known
+            elevation, with the columns
+            name: its name; a text
+            elevation: its elevation [ft | m]; at least -3280.83989501 ft, at most 32808.3989501 ft (at
+                least -1000 m, at most 10000 m)
+        closure_tolerance: how far a line may be off [in | mm]; at least 0 in (at least 0 mm); may be
+            left out
+        recheck_tolerance: how far a backsight point read again may be off [in | mm]; at least 0 in (at
+            least 0 mm); may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        LevelBook, with the attributes
+            misclosure_in, misclosure_mm: found less known where the line closes [in | mm]
+            backsights_ft, backsights_m: sum of the backsights of the first line [ft | m]
+            foresights_ft, foresights_m: sum of its foresights [ft | m]
+            rise_ft, rise_m: last less first of that line [ft | m]
+            setups: the set-ups, a table of setups
+            points: the points, a table of points
+        and notes, basis and taken.
+
+    Raises:
+        SurveyError: the level book does not close within its tolerance (CLOSURE_EXCEEDED); the level
+            book lacks a reading it needs (BOOK_INCOMPLETE)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+        FormError: the list is empty (EMPTY_LIST)
+
+    Basis:
+        height of instrument = elevation + backsight; elevation = height of instrument - sight:
+            Surveying textbooks, differential levelling (any), height of instrument
+        one set-up closes within 1/8 in, several within 1/4 in: common practice, no source
+
+    Example:
+        >>> from overslab.survey import level_book
+        >>> answer = level_book(
+        ...     page=[{"point": "BM A", "backsight": "3.10 ft"}, {"point": "TP1", "foresight": "9.82 ft", "backsight": "6.44 ft"}, {"point": "TP2", "foresight": "6.96 ft", "backsight": "8.76 ft"}, {"point": "TP3", "foresight": "3.27 ft", "backsight": "7.12 ft"}, {"point": "BM B", "foresight": "10.42 ft"}],
+        ...     benchmarks=[{"name": "BM A", "elevation": "100.00 ft"}, {"name": "BM B", "elevation": "94.91 ft"}],
+        ...     closure_tolerance="0.05 ft",
+        ... )
+        >>> round(answer.misclosure_in, 4)
+        0.48
+
+    Since 0.1.0.
+    """
+
+@final
+class LevelBook(AnswerResult):
+    r"""What `level_book` gives."""
+
+    @property
+    def misclosure_in(self) -> float | None:
+        r"""found less known where the line closes [in]."""
+
+    @property
+    def misclosure_mm(self) -> float | None:
+        r"""found less known where the line closes [mm]."""
+
+    @property
+    def backsights_ft(self) -> float | None:
+        r"""sum of the backsights of the first line [ft]."""
+
+    @property
+    def backsights_m(self) -> float | None:
+        r"""sum of the backsights of the first line [m]."""
+
+    @property
+    def foresights_ft(self) -> float | None:
+        r"""sum of its foresights [ft]."""
+
+    @property
+    def foresights_m(self) -> float | None:
+        r"""sum of its foresights [m]."""
+
+    @property
+    def rise_ft(self) -> float | None:
+        r"""last less first of that line [ft]."""
+
+    @property
+    def rise_m(self) -> float | None:
+        r"""last less first of that line [m]."""
+
+    @property
+    def setups(self) -> dict[str, Column]:
+        r"""the set-ups."""
+
+    @property
+    def points(self) -> dict[str, Column]:
+        r"""the points."""
+
+def outline_from_corners(
+    corners: Table,
+    *,
+    units: Units | None = None,
+) -> Outline:
+    r"""The plan edge of the work from its corners in order.
+
+    Rule: area = 1/2 sum (x_i y_i+1 - x_i+1 y_i).
+    Takes for granted: edges are straight between corners; either way round.
+
+    Args:
+        corners: the corners in order; a table of at least 3 rows, each a corner of the plan edge, with
+            the columns
+            x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m)
+            y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+                (at least -100000 m, at most 100000 m)
+            edge: name of the edge to the next corner; a text; may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Outline: The plan edge of the work, with holes and named edges. It has notes, basis and taken
+            besides.
+
+    Raises:
+        SurveyError: the outline crosses itself (OUTLINE_CROSSES); the outline has too few corners or no
+            area (OUTLINE_TOO_FEW)
+        FormError: the list is empty (EMPTY_LIST); lists that belong together differ in length
+            (LENGTH_MISMATCH)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.survey import outline_from_corners
+        >>> answer = outline_from_corners(
+        ...     corners={"x": ["0 ft", "20 ft", "20 ft", "0 ft"], "y": ["0 ft", "0 ft", "32 ft", "32 ft"], "edge": ["front", "right", "back", "left"]},
+        ... )
+        >>> round(answer.area_ft2, 4)
+        640.0
+
+    Since 0.1.0.
+    """
+
+def outline_from_sides(
+    sides: Table,
+    *,
+    diagonal: Quantity | None = None,
+    second_diagonal: Quantity | None = None,
+    units: Units | None = None,
+) -> Outline:
+    r"""The plan edge of the work from wall lengths in order, with a diagonal or two of four walls.
+
+    Rule: corners square and the closing gap shared out; or the quadrilateral of four sides and its
+        diagonals.
+    Takes for granted: the first wall runs along x from the first corner, the work on its left.
+
+    Args:
+        sides: the walls in order; a table of at least 4 rows, each a wall, with the columns
+            length: its length [ft | m]; more than 0 ft, at most 32808.3989501 ft (more than 0 m, at
+                most 10000 m)
+            name: its name; a text; may be left out
+            turn: the square turn at its end, left where not given; one of "left", "right"; may be left
+                out
+        diagonal: first corner to third, of four walls [ft | m]; more than 0 ft, at most 32808.3989501
+            ft (more than 0 m, at most 10000 m); may be left out
+        second_diagonal: second corner to fourth, of four walls [ft | m]; more than 0 ft, at most
+            32808.3989501 ft (more than 0 m, at most 10000 m); may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Outline: The plan edge of the work, with holes and named edges. It has notes, basis and taken
+            besides.
+
+    Raises:
+        SurveyError: no figure has these sides and diagonals (DIAGONAL_IMPOSSIBLE); the wall lengths do
+            not close (OUTLINE_OPEN)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.survey import outline_from_sides
+        >>> answer = outline_from_sides(
+        ...     sides=[{"name": "front", "length": "20 ft"}, {"name": "right", "length": "32 ft"}, {"name": "back", "length": "20 ft"}, {"name": "left", "length": "32 ft"}],
+        ...     diagonal="37' 8 7/8\"",
+        ... )
+        >>> round(answer.area_ft2, 4)
+        640.0
+
+    Since 0.1.0.
+    """
+
+def survey_from_shots(
+    outline: Outline | RecordLike,
+    shots: Table,
+    *,
+    instrument: Literal["laser", "optical_hundredths", "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"] | None = None,
+    texture: Literal["trowelled", "broomed", "scaled", "rough"] | None = None,
+    beyond_allowed: Literal["no", "yes"] | None = None,
+    units: Units | None = None,
+) -> Survey:
+    r"""The surface of the old slab through shots in any order.
+
+    Rule: Delaunay triangles, each plane; shots on one circle are filled from their mean.
+    Takes for granted: the slab is plane between neighbouring shots.
+
+    Args:
+        outline: the plan edge of the work; a Outline
+        shots: the shots; a table of at least 1 row, each a shot of the old slab, with the columns
+            x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m)
+            y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+                (at least -100000 m, at most 100000 m)
+            elevation: height above the job datum [ft | m]; at least -32808.3989501 ft, at most
+                32808.3989501 ft (at least -10000 m, at most 10000 m)
+            name: its name; a text; may be left out
+            outside: outside the outline on purpose; one of "no", "yes"; may be left out
+            step: one side of a step; one of "no", "yes"; may be left out
+        instrument: what the readings were taken with; one of "laser", "optical_hundredths",
+            "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"; where it
+            is not given laser is taken: most crews have one
+        texture: what the old floor feels like; one of "trowelled", "broomed", "scaled", "rough"; where
+            it is not given broomed is taken: most old slabs are
+        beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
+            where it is not given no is taken: heights that far out are a guess
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Survey: The surveyed old slab: outline, shots and the surface through them. It has notes, basis
+            and taken besides.
+
+    Raises:
+        SurveyError: too few shots for a surface (TOO_FEW_SHOTS); all shots lie on one line
+            (COLLINEAR_SHOTS); two heights stand at one place (TWO_HEIGHTS); a shot lies outside the
+            outline (SHOT_OUTSIDE)
+        FormError: the list is empty (EMPTY_LIST); the word is not one of the choices (WORD_UNKNOWN)
+
+    Basis:
+        plane and solid geometry: derived
+        reading and texture deviations behind the site words: common practice, no source
+
+    Example:
+        >>> from overslab.survey import survey_from_shots
+        >>> answer = survey_from_shots(
+        ...     outline={"sides": [{"length": "12 ft"}, {"length": "10 ft"}, {"length": "12 ft"}, {"length": "10 ft"}]},
+        ...     shots={"x": ["1 ft", "11 ft", "11 ft", "1 ft", "5 ft"], "y": ["1 ft", "1 ft", "9 ft", "9 ft", "4 ft"], "elevation": ["99.20 ft", "99.15 ft", "99.25 ft", "99.22 ft", "99.16 ft"]},
+        ... )
+        >>> round(answer.area_ft2, 4)
+        120.0
+
+    Since 0.1.0.
+    """
+
+def survey_from_grid(
+    outline: Outline | RecordLike,
+    columns: Table,
+    rows: Table,
+    elevations: Table,
+    *,
+    instrument: Literal["laser", "optical_hundredths", "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"] | None = None,
+    texture: Literal["trowelled", "broomed", "scaled", "rough"] | None = None,
+    beyond_allowed: Literal["no", "yes"] | None = None,
+    units: Units | None = None,
+) -> Survey:
+    r"""The surface of the old slab through a grid of elevations, rows and columns spaced from two walls.
+
+    Rule: each cell is four triangles about the mean of its corners.
+    Takes for granted: the slab is plane over each triangle.
+
+    Args:
+        outline: the plan edge of the work; a Outline
+        columns: the grid columns from the left wall; a table of at least 1 row, each a grid column,
+            with the columns
+            x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m)
+        rows: the grid rows from the front wall; a table of at least 1 row, each a grid row, with the
+            columns
+            y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+                (at least -100000 m, at most 100000 m)
+        elevations: the heights, row by row; a table of at least 1 row, each the height of a grid place,
+            row by row, with the columns
+            elevation: height; empty where not shot [ft | m]; at least -32808.3989501 ft, at most
+                32808.3989501 ft (at least -10000 m, at most 10000 m); may be left out
+        instrument: what the readings were taken with; one of "laser", "optical_hundredths",
+            "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"; where it
+            is not given laser is taken: most crews have one
+        texture: what the old floor feels like; one of "trowelled", "broomed", "scaled", "rough"; where
+            it is not given broomed is taken: most old slabs are
+        beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
+            where it is not given no is taken: heights that far out are a guess
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Survey: The surveyed old slab: outline, shots and the surface through them. It has notes, basis
+            and taken besides.
+
+    Raises:
+        FormError: lists that belong together differ in length (LENGTH_MISMATCH); the list is empty
+            (EMPTY_LIST)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+        SurveyError: the work reaches too far beyond the shots (BEYOND_SHOTS)
+
+    Basis:
+        plane and solid geometry: derived
+        reading and texture deviations behind the site words: common practice, no source
+
+    Example:
+        >>> from overslab.survey import survey_from_grid
+        >>> answer = survey_from_grid(
+        ...     outline={"sides": [{"length": "12 ft"}, {"length": "10 ft"}, {"length": "12 ft"}, {"length": "10 ft"}]},
+        ...     columns={"x": ["1 ft", "6 ft", "11 ft"]},
+        ...     rows={"y": ["1 ft", "9 ft"]},
+        ...     elevations={"elevation": ["99.20 ft", "99.18 ft", "99.15 ft", "99.22 ft", "99.19 ft", "99.25 ft"]},
+        ... )
+        >>> round(answer.area_ft2, 4)
+        120.0
+
+    Since 0.1.0.
+    """
+
+def survey_from_rods(
+    outline: Outline | RecordLike,
+    columns: Table,
+    rows: Table,
+    rods: Table,
+    benchmark: Quantity,
+    backsight: Quantity,
+    *,
+    instrument: Literal["laser", "optical_hundredths", "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"] | None = None,
+    texture: Literal["trowelled", "broomed", "scaled", "rough"] | None = None,
+    beyond_allowed: Literal["no", "yes"] | None = None,
+    units: Units | None = None,
+) -> Survey:
+    r"""The surface of the old slab through a grid of rod readings from one set-up.
+
+    Rule: elevation = benchmark + backsight - rod.
+    Takes for granted: one set-up; the slab is plane over each triangle.
+
+    Args:
+        outline: the plan edge of the work; a Outline
+        columns: the grid columns from the left wall; a table of at least 1 row, each a grid column,
+            with the columns
+            x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m)
+        rows: the grid rows from the front wall; a table of at least 1 row, each a grid row, with the
+            columns
+            y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+                (at least -100000 m, at most 100000 m)
+        rods: the readings, row by row; a table of at least 1 row, each the reading on a grid place, row
+            by row, with the columns
+            rod: reading; empty where not shot [ft | m]; at least 0 ft, at most 32.8083989501 ft (at
+                least 0 m, at most 10 m); may be left out
+        benchmark: elevation of the benchmark [ft | m]; at least -3280.83989501 ft, at most
+            32808.3989501 ft (at least -1000 m, at most 10000 m)
+        backsight: rod on the benchmark [ft | m]; at least 0 ft, at most 32.8083989501 ft (at least 0 m,
+            at most 10 m)
+        instrument: what the readings were taken with; one of "laser", "optical_hundredths",
+            "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"; where it
+            is not given laser is taken: most crews have one
+        texture: what the old floor feels like; one of "trowelled", "broomed", "scaled", "rough"; where
+            it is not given broomed is taken: most old slabs are
+        beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
+            where it is not given no is taken: heights that far out are a guess
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Survey: The surveyed old slab: outline, shots and the surface through them. It has notes, basis
+            and taken besides.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+            quantity (UNIT_WRONG)
+        FormError: lists that belong together differ in length (LENGTH_MISMATCH)
+
+    Basis:
+        height of instrument = elevation + backsight; elevation = height of instrument - sight:
+            Surveying textbooks, differential levelling (any), height of instrument
+        plane and solid geometry: derived
+        reading and texture deviations behind the site words: common practice, no source
+
+    Example:
+        >>> from overslab.survey import survey_from_rods
+        >>> answer = survey_from_rods(
+        ...     outline={"sides": [{"length": "12 ft"}, {"length": "10 ft"}, {"length": "12 ft"}, {"length": "10 ft"}]},
+        ...     columns={"x": ["1 ft", "6 ft", "11 ft"]},
+        ...     rows={"y": ["1 ft", "9 ft"]},
+        ...     rods={"rod": ["5' 0 5/8\"", "5' 0 1/2\"", "5' 0 3/8\"", "4' 11 7/8\"", "5' 0\"", "4' 11 7/8\""]},
+        ...     benchmark="100 ft",
+        ...     backsight="4' 2 1/2\"",
+        ... )
+        >>> round(answer.area_ft2, 4)
+        120.0
+
+    Since 0.1.0.
+    """

@@ -1,0 +1,121 @@
+//! The operations of `job`: made from the table of operations by `tests/src/generate/python`; do not edit.
+
+#![allow(clippy::too_many_arguments, reason = "one for each port")]
+
+use pyo3::prelude::*;
+
+static REPORT: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "report"),
+    class: "Report",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Report))?.into_any()),
+};
+
+/// The report of a whole job, as text for the site and as JSON for a program.
+///
+/// Rule: survey, finish, thickness, order, one after the other.
+/// Takes for granted: what the report lists as taken.
+///
+/// Args:
+///     job: the job description, TOML or JSON; a text
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Report, with the attributes
+///         ordered_yd3, ordered_m3: concrete to order [yd3 | m3]
+///         net_yd3, net_m3: volume of the floor, net [yd3 | m3]
+///         least_in, least_mm: least thickness between the shots [in | mm]
+///         text: the report for the site
+///         json: the report as JSON
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: a required value is missing (KEY_MISSING); the text is not valid TOML or JSON
+///         (SYNTAX)
+///
+/// Basis:
+///     height of instrument = elevation + backsight; elevation = height of instrument - sight:
+///         Surveying textbooks, differential levelling (any), height of instrument
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.job import report
+///     >>> answer = report(
+///     ...     job="schema_version = 1\n[job]\nname = \"Tool shed (invented)\"\n[outline]\nsides = [{ name = \"front\", length = \"10 ft\" }, { name = \"right\", length = \"8 ft\" }, { name = \"back\", length = \"10 ft\" }, { name = \"left\", length = \"8 ft\" }]\n[level]\nbenchmarks = [{ name = \"nail\", elevation = \"100 ft\" }]\ncolumns = [\"1 ft\", \"9 ft\"]\n[[level.setups]]\non = \"nail\"\nrod = \"4' 2\\\"\"\nrows = [{ y = \"1 ft\", rods = [\"5' 1\\\"\", \"5' 1 1/4\\\"\"] }, { y = \"7 ft\", rods = [\"5' 0\\\"\", \"5' 0 1/2\\\"\"] }]\n[finish]\nleast = \"3 in\"\nfalls_to = \"front\"\nfall = \"1/8 in/ft\"\n",
+///     ... )
+///     >>> round(answer.ordered_yd3, 4)
+///     1.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (job, *, units=crate::units::Units(None)), text_signature = "(job, *, units=None)")]
+fn report(
+    py: Python<'_>,
+    job: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &REPORT, &[Some(job)], units)
+}
+
+/// What `report` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.job")]
+pub(crate) struct Report;
+
+#[pymethods]
+impl Report {
+    /// Concrete to order [yd3].
+    #[getter]
+    fn get_ordered_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Concrete to order [m3].
+    #[getter]
+    fn get_ordered_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Si)
+    }
+    /// Volume of the floor, net [yd3].
+    #[getter]
+    fn get_net_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Volume of the floor, net [m3].
+    #[getter]
+    fn get_net_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// Least thickness between the shots [in].
+    #[getter]
+    fn get_least_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Least thickness between the shots [mm].
+    #[getter]
+    fn get_least_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// The report for the site.
+    #[getter]
+    fn get_text<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// The report as JSON.
+    #[getter]
+    fn get_json<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+}
+
+/// The scalar rows.
+pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[];
+
+/// The rows with records.
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&REPORT];
+
+/// The classes of records.
+pub(crate) static RECORDS: &[crate::records::RecordClass] = &[];
+
+/// Puts functions and classes into the native module.
+pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
+    module.add_function(wrap_pyfunction!(self::report, module)?)?;
+    module.add_class::<Report>()?;
+    Ok(())
+}

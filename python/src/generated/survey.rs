@@ -1,0 +1,856 @@
+//! The operations of `survey`: made from the table of operations by `tests/src/generate/python`; do not edit.
+
+#![allow(clippy::too_many_arguments, reason = "one for each port")]
+
+use pyo3::prelude::*;
+
+static ROD_ELEVATION: crate::scalars::ScalarRow = crate::scalars::ScalarRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "rod_elevation"),
+    class: "RodElevation",
+    one: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(RodElevation))?.into_any()),
+    many: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(RodElevationArray))?.into_any()),
+};
+
+/// The elevation of a point from one set-up of the level.
+///
+/// Rule: height of instrument = benchmark + backsight; elevation = height of instrument - rod.
+/// Takes for granted: the line of sight is level and the rod plumb.
+///
+/// Args:
+///     benchmark: elevation of the benchmark [ft | m]; at least -3280.83989501 ft, at most
+///         32808.3989501 ft (at least -1000 m, at most 10000 m)
+///     backsight: rod on the benchmark [ft | m]; at least 0 ft, at most 32.8083989501 ft (at least 0 m,
+///         at most 10 m)
+///     rod: rod on the point [ft | m]; at least 0 ft, at most 32.8083989501 ft (at least 0 m, at most
+///         10 m)
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///     errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+///
+/// Returns:
+///     RodElevation, with the attributes
+///         elevation_ft, elevation_m: elevation of the point [ft | m]
+///         height_of_instrument_ft, height_of_instrument_m: height of the line of sight [ft | m]
+///     and notes; for arrays RodElevationArray, with arrays of that shape, and note_codes, bad, reasons.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE); a number stands without its unit
+///         (UNIT_MISSING); a comma stands where it could be a decimal comma (DECIMAL_COMMA)
+///
+/// Basis:
+///     height of instrument = elevation + backsight; elevation = height of instrument - sight:
+///         Surveying textbooks, differential levelling (any), height of instrument
+///
+/// Example:
+///     >>> from overslab.survey import rod_elevation
+///     >>> answer = rod_elevation(benchmark="2156.77 ft", backsight="2.67 ft", rod="6.72 ft")
+///     >>> round(answer.elevation_ft, 4)
+///     2152.72
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (benchmark, backsight, rod, *, units=crate::units::Units(None), errors=crate::units::Errors::Raise), text_signature = "(benchmark, backsight, rod, *, units=None, errors='raise')")]
+fn rod_elevation(
+    py: Python<'_>,
+    benchmark: &Bound<'_, PyAny>,
+    backsight: &Bound<'_, PyAny>,
+    rod: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+    errors: crate::units::Errors,
+) -> PyResult<Py<PyAny>> {
+    crate::scalars::call(py, &ROD_ELEVATION, &[benchmark, backsight, rod], units, errors)
+}
+
+/// What `rod_elevation` gives.
+#[pyclass(frozen, extends = crate::scalars::ScalarResult, module = "overslab.survey")]
+pub(crate) struct RodElevation;
+
+#[pymethods]
+impl RodElevation {
+    /// Elevation of the point [ft].
+    #[getter]
+    fn get_elevation_ft(slf: &Bound<'_, Self>) -> f64 {
+        slf.as_super().get().number(0, overslab::quantity::System::Us)
+    }
+    /// Elevation of the point [m].
+    #[getter]
+    fn get_elevation_m(slf: &Bound<'_, Self>) -> f64 {
+        slf.as_super().get().number(0, overslab::quantity::System::Si)
+    }
+    /// Height of the line of sight [ft].
+    #[getter]
+    fn get_height_of_instrument_ft(slf: &Bound<'_, Self>) -> f64 {
+        slf.as_super().get().number(1, overslab::quantity::System::Us)
+    }
+    /// Height of the line of sight [m].
+    #[getter]
+    fn get_height_of_instrument_m(slf: &Bound<'_, Self>) -> f64 {
+        slf.as_super().get().number(1, overslab::quantity::System::Si)
+    }
+}
+
+/// What `rod_elevation` gives for arrays.
+#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.survey")]
+pub(crate) struct RodElevationArray;
+
+#[pymethods]
+impl RodElevationArray {
+    /// Elevation of the point [ft].
+    #[getter]
+    fn get_elevation_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+        slf.as_super().get().numbers(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Elevation of the point [m].
+    #[getter]
+    fn get_elevation_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+        slf.as_super().get().numbers(slf.py(), 0, overslab::quantity::System::Si)
+    }
+    /// Height of the line of sight [ft].
+    #[getter]
+    fn get_height_of_instrument_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+        slf.as_super().get().numbers(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Height of the line of sight [m].
+    #[getter]
+    fn get_height_of_instrument_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+        slf.as_super().get().numbers(slf.py(), 1, overslab::quantity::System::Si)
+    }
+}
+
+static LEVEL_BOOK: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "level_book"),
+    class: "LevelBook",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(LevelBook))?.into_any()),
+};
+
+/// Reduces a level book: heights of instrument, elevations, closure.
+///
+/// Rule: height of instrument = elevation + backsight; elevation = height of instrument - sight; sum of
+///     backsights - sum of foresights = last - first; misclosure = found - known, shared out by
+///     set-ups.
+/// Takes for granted: every reading is equally good.
+///
+/// Args:
+///     page: the readings in the order they were booked; a table of at least 1 row, each a point with
+///         its backsight, sight, foresight or repeated backsight, with the columns
+///         point: name of the point; a text
+///         backsight: rod on a known point, opens a set-up [ft | m]; at least 0 ft, at most
+///             32.8083989501 ft (at least 0 m, at most 10 m); may be left out
+///         sight: rod on any point [ft | m]; at least 0 ft, at most 32.8083989501 ft (at least 0 m, at
+///             most 10 m); may be left out
+///         foresight: rod on the turning point or closing benchmark [ft | m]; at least 0 ft, at most
+///             32.8083989501 ft (at least 0 m, at most 10 m); may be left out
+///         close: rod on the backsight point again [ft | m]; at least 0 ft, at most 32.8083989501 ft
+///             (at least 0 m, at most 10 m); may be left out
+///     benchmarks: the points of known elevation; a table of at least 1 row, each a point of known
+///         elevation, with the columns
+///         name: its name; a text
+///         elevation: its elevation [ft | m]; at least -3280.83989501 ft, at most 32808.3989501 ft (at
+///             least -1000 m, at most 10000 m)
+///     closure_tolerance: how far a line may be off [in | mm]; at least 0 in (at least 0 mm); may be
+///         left out
+///     recheck_tolerance: how far a backsight point read again may be off [in | mm]; at least 0 in (at
+///         least 0 mm); may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     LevelBook, with the attributes
+///         misclosure_in, misclosure_mm: found less known where the line closes [in | mm]
+///         backsights_ft, backsights_m: sum of the backsights of the first line [ft | m]
+///         foresights_ft, foresights_m: sum of its foresights [ft | m]
+///         rise_ft, rise_m: last less first of that line [ft | m]
+///         setups: the set-ups, a table of setups
+///         points: the points, a table of points
+///     and notes, basis and taken.
+///
+/// Raises:
+///     SurveyError: the level book does not close within its tolerance (CLOSURE_EXCEEDED); the level
+///         book lacks a reading it needs (BOOK_INCOMPLETE)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///     FormError: the list is empty (EMPTY_LIST)
+///
+/// Basis:
+///     height of instrument = elevation + backsight; elevation = height of instrument - sight:
+///         Surveying textbooks, differential levelling (any), height of instrument
+///     one set-up closes within 1/8 in, several within 1/4 in: common practice, no source
+///
+/// Example:
+///     >>> from overslab.survey import level_book
+///     >>> answer = level_book(
+///     ...     page=[{"point": "BM A", "backsight": "3.10 ft"}, {"point": "TP1", "foresight": "9.82 ft", "backsight": "6.44 ft"}, {"point": "TP2", "foresight": "6.96 ft", "backsight": "8.76 ft"}, {"point": "TP3", "foresight": "3.27 ft", "backsight": "7.12 ft"}, {"point": "BM B", "foresight": "10.42 ft"}],
+///     ...     benchmarks=[{"name": "BM A", "elevation": "100.00 ft"}, {"name": "BM B", "elevation": "94.91 ft"}],
+///     ...     closure_tolerance="0.05 ft",
+///     ... )
+///     >>> round(answer.misclosure_in, 4)
+///     0.48
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (page, benchmarks, *, closure_tolerance=None, recheck_tolerance=None, units=crate::units::Units(None)), text_signature = "(page, benchmarks, *, closure_tolerance=None, recheck_tolerance=None, units=None)")]
+fn level_book(
+    py: Python<'_>,
+    page: &Bound<'_, PyAny>,
+    benchmarks: &Bound<'_, PyAny>,
+    closure_tolerance: Option<&Bound<'_, PyAny>>,
+    recheck_tolerance: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &LEVEL_BOOK, &[Some(page), Some(benchmarks), closure_tolerance, recheck_tolerance], units)
+}
+
+/// What `level_book` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.survey")]
+pub(crate) struct LevelBook;
+
+#[pymethods]
+impl LevelBook {
+    /// Found less known where the line closes [in].
+    #[getter]
+    fn get_misclosure_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Found less known where the line closes [mm].
+    #[getter]
+    fn get_misclosure_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Si)
+    }
+    /// Sum of the backsights of the first line [ft].
+    #[getter]
+    fn get_backsights_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Sum of the backsights of the first line [m].
+    #[getter]
+    fn get_backsights_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// Sum of its foresights [ft].
+    #[getter]
+    fn get_foresights_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Sum of its foresights [m].
+    #[getter]
+    fn get_foresights_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// Last less first of that line [ft].
+    #[getter]
+    fn get_rise_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// Last less first of that line [m].
+    #[getter]
+    fn get_rise_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// The set-ups, a table of setups.
+    #[getter]
+    fn get_setups<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// The points, a table of points.
+    #[getter]
+    fn get_points<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+}
+
+static OUTLINE_FROM_CORNERS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "outline_from_corners"),
+    class: "Outline",
+    answer: crate::answers::record,
+};
+
+/// The plan edge of the work from its corners in order.
+///
+/// Rule: area = 1/2 sum (x_i y_i+1 - x_i+1 y_i).
+/// Takes for granted: edges are straight between corners; either way round.
+///
+/// Args:
+///     corners: the corners in order; a table of at least 3 rows, each a corner of the plan edge, with
+///         the columns
+///         x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+///             least -100000 m, at most 100000 m)
+///         y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+///             (at least -100000 m, at most 100000 m)
+///         edge: name of the edge to the next corner; a text; may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Outline: The plan edge of the work, with holes and named edges. It has notes, basis and taken
+///         besides.
+///
+/// Raises:
+///     SurveyError: the outline crosses itself (OUTLINE_CROSSES); the outline has too few corners or no
+///         area (OUTLINE_TOO_FEW)
+///     FormError: the list is empty (EMPTY_LIST); lists that belong together differ in length
+///         (LENGTH_MISMATCH)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.survey import outline_from_corners
+///     >>> answer = outline_from_corners(
+///     ...     corners={"x": ["0 ft", "20 ft", "20 ft", "0 ft"], "y": ["0 ft", "0 ft", "32 ft", "32 ft"], "edge": ["front", "right", "back", "left"]},
+///     ... )
+///     >>> round(answer.area_ft2, 4)
+///     640.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (corners, *, units=crate::units::Units(None)), text_signature = "(corners, *, units=None)")]
+fn outline_from_corners(
+    py: Python<'_>,
+    corners: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &OUTLINE_FROM_CORNERS, &[Some(corners)], units)
+}
+
+
+static OUTLINE_FROM_SIDES: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "outline_from_sides"),
+    class: "Outline",
+    answer: crate::answers::record,
+};
+
+/// The plan edge of the work from wall lengths in order, with a diagonal or two of four walls.
+///
+/// Rule: corners square and the closing gap shared out; or the quadrilateral of four sides and its
+///     diagonals.
+/// Takes for granted: the first wall runs along x from the first corner, the work on its left.
+///
+/// Args:
+///     sides: the walls in order; a table of at least 4 rows, each a wall, with the columns
+///         length: its length [ft | m]; more than 0 ft, at most 32808.3989501 ft (more than 0 m, at
+///             most 10000 m)
+///         name: its name; a text; may be left out
+///         turn: the square turn at its end, left where not given; one of "left", "right"; may be left
+///             out
+///     diagonal: first corner to third, of four walls [ft | m]; more than 0 ft, at most 32808.3989501
+///         ft (more than 0 m, at most 10000 m); may be left out
+///     second_diagonal: second corner to fourth, of four walls [ft | m]; more than 0 ft, at most
+///         32808.3989501 ft (more than 0 m, at most 10000 m); may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Outline: The plan edge of the work, with holes and named edges. It has notes, basis and taken
+///         besides.
+///
+/// Raises:
+///     SurveyError: no figure has these sides and diagonals (DIAGONAL_IMPOSSIBLE); the wall lengths do
+///         not close (OUTLINE_OPEN)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.survey import outline_from_sides
+///     >>> answer = outline_from_sides(
+///     ...     sides=[{"name": "front", "length": "20 ft"}, {"name": "right", "length": "32 ft"}, {"name": "back", "length": "20 ft"}, {"name": "left", "length": "32 ft"}],
+///     ...     diagonal="37' 8 7/8\"",
+///     ... )
+///     >>> round(answer.area_ft2, 4)
+///     640.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (sides, *, diagonal=None, second_diagonal=None, units=crate::units::Units(None)), text_signature = "(sides, *, diagonal=None, second_diagonal=None, units=None)")]
+fn outline_from_sides(
+    py: Python<'_>,
+    sides: &Bound<'_, PyAny>,
+    diagonal: Option<&Bound<'_, PyAny>>,
+    second_diagonal: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &OUTLINE_FROM_SIDES, &[Some(sides), diagonal, second_diagonal], units)
+}
+
+
+static SURVEY_FROM_SHOTS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "survey_from_shots"),
+    class: "Survey",
+    answer: crate::answers::record,
+};
+
+/// The surface of the old slab through shots in any order.
+///
+/// Rule: Delaunay triangles, each plane; shots on one circle are filled from their mean.
+/// Takes for granted: the slab is plane between neighbouring shots.
+///
+/// Args:
+///     outline: the plan edge of the work; a Outline
+///     shots: the shots; a table of at least 1 row, each a shot of the old slab, with the columns
+///         x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+///             least -100000 m, at most 100000 m)
+///         y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+///             (at least -100000 m, at most 100000 m)
+///         elevation: height above the job datum [ft | m]; at least -32808.3989501 ft, at most
+///             32808.3989501 ft (at least -10000 m, at most 10000 m)
+///         name: its name; a text; may be left out
+///         outside: outside the outline on purpose; one of "no", "yes"; may be left out
+///         step: one side of a step; one of "no", "yes"; may be left out
+///     instrument: what the readings were taken with; one of "laser", "optical_hundredths",
+///         "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"; where it
+///         is not given laser is taken: most crews have one
+///     texture: what the old floor feels like; one of "trowelled", "broomed", "scaled", "rough"; where
+///         it is not given broomed is taken: most old slabs are
+///     beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
+///         where it is not given no is taken: heights that far out are a guess
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Survey: The surveyed old slab: outline, shots and the surface through them. It has notes, basis
+///         and taken besides.
+///
+/// Raises:
+///     SurveyError: too few shots for a surface (TOO_FEW_SHOTS); all shots lie on one line
+///         (COLLINEAR_SHOTS); two heights stand at one place (TWO_HEIGHTS); a shot lies outside the
+///         outline (SHOT_OUTSIDE)
+///     FormError: the list is empty (EMPTY_LIST); the word is not one of the choices (WORD_UNKNOWN)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///     reading and texture deviations behind the site words: common practice, no source
+///
+/// Example:
+///     >>> from overslab.survey import survey_from_shots
+///     >>> answer = survey_from_shots(
+///     ...     outline={"sides": [{"length": "12 ft"}, {"length": "10 ft"}, {"length": "12 ft"}, {"length": "10 ft"}]},
+///     ...     shots={"x": ["1 ft", "11 ft", "11 ft", "1 ft", "5 ft"], "y": ["1 ft", "1 ft", "9 ft", "9 ft", "4 ft"], "elevation": ["99.20 ft", "99.15 ft", "99.25 ft", "99.22 ft", "99.16 ft"]},
+///     ... )
+///     >>> round(answer.area_ft2, 4)
+///     120.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (outline, shots, *, instrument=None, texture=None, beyond_allowed=None, units=crate::units::Units(None)), text_signature = "(outline, shots, *, instrument=None, texture=None, beyond_allowed=None, units=None)")]
+fn survey_from_shots(
+    py: Python<'_>,
+    outline: &Bound<'_, PyAny>,
+    shots: &Bound<'_, PyAny>,
+    instrument: Option<&Bound<'_, PyAny>>,
+    texture: Option<&Bound<'_, PyAny>>,
+    beyond_allowed: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &SURVEY_FROM_SHOTS, &[Some(outline), Some(shots), instrument, texture, beyond_allowed], units)
+}
+
+
+static SURVEY_FROM_GRID: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "survey_from_grid"),
+    class: "Survey",
+    answer: crate::answers::record,
+};
+
+/// The surface of the old slab through a grid of elevations, rows and columns spaced from two walls.
+///
+/// Rule: each cell is four triangles about the mean of its corners.
+/// Takes for granted: the slab is plane over each triangle.
+///
+/// Args:
+///     outline: the plan edge of the work; a Outline
+///     columns: the grid columns from the left wall; a table of at least 1 row, each a grid column,
+///         with the columns
+///         x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+///             least -100000 m, at most 100000 m)
+///     rows: the grid rows from the front wall; a table of at least 1 row, each a grid row, with the
+///         columns
+///         y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+///             (at least -100000 m, at most 100000 m)
+///     elevations: the heights, row by row; a table of at least 1 row, each the height of a grid place,
+///         row by row, with the columns
+///         elevation: height; empty where not shot [ft | m]; at least -32808.3989501 ft, at most
+///             32808.3989501 ft (at least -10000 m, at most 10000 m); may be left out
+///     instrument: what the readings were taken with; one of "laser", "optical_hundredths",
+///         "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"; where it
+///         is not given laser is taken: most crews have one
+///     texture: what the old floor feels like; one of "trowelled", "broomed", "scaled", "rough"; where
+///         it is not given broomed is taken: most old slabs are
+///     beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
+///         where it is not given no is taken: heights that far out are a guess
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Survey: The surveyed old slab: outline, shots and the surface through them. It has notes, basis
+///         and taken besides.
+///
+/// Raises:
+///     FormError: lists that belong together differ in length (LENGTH_MISMATCH); the list is empty
+///         (EMPTY_LIST)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///     SurveyError: the work reaches too far beyond the shots (BEYOND_SHOTS)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///     reading and texture deviations behind the site words: common practice, no source
+///
+/// Example:
+///     >>> from overslab.survey import survey_from_grid
+///     >>> answer = survey_from_grid(
+///     ...     outline={"sides": [{"length": "12 ft"}, {"length": "10 ft"}, {"length": "12 ft"}, {"length": "10 ft"}]},
+///     ...     columns={"x": ["1 ft", "6 ft", "11 ft"]},
+///     ...     rows={"y": ["1 ft", "9 ft"]},
+///     ...     elevations={"elevation": ["99.20 ft", "99.18 ft", "99.15 ft", "99.22 ft", "99.19 ft", "99.25 ft"]},
+///     ... )
+///     >>> round(answer.area_ft2, 4)
+///     120.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (outline, columns, rows, elevations, *, instrument=None, texture=None, beyond_allowed=None, units=crate::units::Units(None)), text_signature = "(outline, columns, rows, elevations, *, instrument=None, texture=None, beyond_allowed=None, units=None)")]
+fn survey_from_grid(
+    py: Python<'_>,
+    outline: &Bound<'_, PyAny>,
+    columns: &Bound<'_, PyAny>,
+    rows: &Bound<'_, PyAny>,
+    elevations: &Bound<'_, PyAny>,
+    instrument: Option<&Bound<'_, PyAny>>,
+    texture: Option<&Bound<'_, PyAny>>,
+    beyond_allowed: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &SURVEY_FROM_GRID, &[Some(outline), Some(columns), Some(rows), Some(elevations), instrument, texture, beyond_allowed], units)
+}
+
+
+static SURVEY_FROM_RODS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "survey_from_rods"),
+    class: "Survey",
+    answer: crate::answers::record,
+};
+
+/// The surface of the old slab through a grid of rod readings from one set-up.
+///
+/// Rule: elevation = benchmark + backsight - rod.
+/// Takes for granted: one set-up; the slab is plane over each triangle.
+///
+/// Args:
+///     outline: the plan edge of the work; a Outline
+///     columns: the grid columns from the left wall; a table of at least 1 row, each a grid column,
+///         with the columns
+///         x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+///             least -100000 m, at most 100000 m)
+///     rows: the grid rows from the front wall; a table of at least 1 row, each a grid row, with the
+///         columns
+///         y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+///             (at least -100000 m, at most 100000 m)
+///     rods: the readings, row by row; a table of at least 1 row, each the reading on a grid place, row
+///         by row, with the columns
+///         rod: reading; empty where not shot [ft | m]; at least 0 ft, at most 32.8083989501 ft (at
+///             least 0 m, at most 10 m); may be left out
+///     benchmark: elevation of the benchmark [ft | m]; at least -3280.83989501 ft, at most
+///         32808.3989501 ft (at least -1000 m, at most 10000 m)
+///     backsight: rod on the benchmark [ft | m]; at least 0 ft, at most 32.8083989501 ft (at least 0 m,
+///         at most 10 m)
+///     instrument: what the readings were taken with; one of "laser", "optical_hundredths",
+///         "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"; where it
+///         is not given laser is taken: most crews have one
+///     texture: what the old floor feels like; one of "trowelled", "broomed", "scaled", "rough"; where
+///         it is not given broomed is taken: most old slabs are
+///     beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
+///         where it is not given no is taken: heights that far out are a guess
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Survey: The surveyed old slab: outline, shots and the surface through them. It has notes, basis
+///         and taken besides.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+///         quantity (UNIT_WRONG)
+///     FormError: lists that belong together differ in length (LENGTH_MISMATCH)
+///
+/// Basis:
+///     height of instrument = elevation + backsight; elevation = height of instrument - sight:
+///         Surveying textbooks, differential levelling (any), height of instrument
+///     plane and solid geometry: derived
+///     reading and texture deviations behind the site words: common practice, no source
+///
+/// Example:
+///     >>> from overslab.survey import survey_from_rods
+///     >>> answer = survey_from_rods(
+///     ...     outline={"sides": [{"length": "12 ft"}, {"length": "10 ft"}, {"length": "12 ft"}, {"length": "10 ft"}]},
+///     ...     columns={"x": ["1 ft", "6 ft", "11 ft"]},
+///     ...     rows={"y": ["1 ft", "9 ft"]},
+///     ...     rods={"rod": ["5' 0 5/8\"", "5' 0 1/2\"", "5' 0 3/8\"", "4' 11 7/8\"", "5' 0\"", "4' 11 7/8\""]},
+///     ...     benchmark="100 ft",
+///     ...     backsight="4' 2 1/2\"",
+///     ... )
+///     >>> round(answer.area_ft2, 4)
+///     120.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (outline, columns, rows, rods, benchmark, backsight, *, instrument=None, texture=None, beyond_allowed=None, units=crate::units::Units(None)), text_signature = "(outline, columns, rows, rods, benchmark, backsight, *, instrument=None, texture=None, beyond_allowed=None, units=None)")]
+fn survey_from_rods(
+    py: Python<'_>,
+    outline: &Bound<'_, PyAny>,
+    columns: &Bound<'_, PyAny>,
+    rows: &Bound<'_, PyAny>,
+    rods: &Bound<'_, PyAny>,
+    benchmark: &Bound<'_, PyAny>,
+    backsight: &Bound<'_, PyAny>,
+    instrument: Option<&Bound<'_, PyAny>>,
+    texture: Option<&Bound<'_, PyAny>>,
+    beyond_allowed: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &SURVEY_FROM_RODS, &[Some(outline), Some(columns), Some(rows), Some(rods), Some(benchmark), Some(backsight), instrument, texture, beyond_allowed], units)
+}
+
+
+/// The plan edge of the work, with holes and named edges.
+#[pyclass(frozen, extends = crate::records::Record, module = "overslab.survey")]
+pub(crate) struct Outline;
+
+#[pymethods]
+impl Outline {
+    /// Area of the work [ft2].
+    #[getter]
+    fn get_area_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Area of the work [m2].
+    #[getter]
+    fn get_area_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Si)
+    }
+    /// Length of all its edges [ft].
+    #[getter]
+    fn get_perimeter_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Length of all its edges [m].
+    #[getter]
+    fn get_perimeter_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// How well the measurements agree.
+    #[getter]
+    fn get_squareness<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// The corners, with the edge behind each, a table of corners.
+    #[getter]
+    fn get_corners<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+}
+
+/// The surveyed old slab: outline, shots and the surface through them.
+#[pyclass(frozen, extends = crate::records::Record, module = "overslab.survey")]
+pub(crate) struct Survey;
+
+#[pymethods]
+impl Survey {
+    /// Area of the work [ft2].
+    #[getter]
+    fn get_area_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Area of the work [m2].
+    #[getter]
+    fn get_area_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Si)
+    }
+    /// How many places were shot.
+    #[getter]
+    fn get_shot_count<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Height of the highest point [ft].
+    #[getter]
+    fn get_highest_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Height of the highest point [m].
+    #[getter]
+    fn get_highest_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// Its distance from the left [ft].
+    #[getter]
+    fn get_highest_x_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// Its distance from the left [m].
+    #[getter]
+    fn get_highest_x_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// Its distance from the front [ft].
+    #[getter]
+    fn get_highest_y_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// Its distance from the front [m].
+    #[getter]
+    fn get_highest_y_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Si)
+    }
+    /// The shot it is at.
+    #[getter]
+    fn get_highest_shot<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// Height of the lowest point [ft].
+    #[getter]
+    fn get_lowest_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Us)
+    }
+    /// Height of the lowest point [m].
+    #[getter]
+    fn get_lowest_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Si)
+    }
+    /// Its distance from the left [ft].
+    #[getter]
+    fn get_lowest_x_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 7, overslab::quantity::System::Us)
+    }
+    /// Its distance from the left [m].
+    #[getter]
+    fn get_lowest_x_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 7, overslab::quantity::System::Si)
+    }
+    /// Its distance from the front [ft].
+    #[getter]
+    fn get_lowest_y_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 8, overslab::quantity::System::Us)
+    }
+    /// Its distance from the front [m].
+    #[getter]
+    fn get_lowest_y_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 8, overslab::quantity::System::Si)
+    }
+    /// The shot it is at.
+    #[getter]
+    fn get_lowest_shot<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 9, overslab::quantity::System::Us)
+    }
+    /// Highest less lowest [in].
+    #[getter]
+    fn get_out_of_level_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 10, overslab::quantity::System::Us)
+    }
+    /// Highest less lowest [mm].
+    #[getter]
+    fn get_out_of_level_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 10, overslab::quantity::System::Si)
+    }
+    /// Mean height over the area [ft].
+    #[getter]
+    fn get_mean_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 11, overslab::quantity::System::Us)
+    }
+    /// Mean height over the area [m].
+    #[getter]
+    fn get_mean_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 11, overslab::quantity::System::Si)
+    }
+    /// Rise of the fitted plane along x [in/ft].
+    #[getter]
+    fn get_rise_x_in_per_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 12, overslab::quantity::System::Us)
+    }
+    /// Rise of the fitted plane along x [%].
+    #[getter]
+    fn get_rise_x_percent<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 12, overslab::quantity::System::Si)
+    }
+    /// Rise of the fitted plane along y [in/ft].
+    #[getter]
+    fn get_rise_y_in_per_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 13, overslab::quantity::System::Us)
+    }
+    /// Rise of the fitted plane along y [%].
+    #[getter]
+    fn get_rise_y_percent<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 13, overslab::quantity::System::Si)
+    }
+    /// Root mean square of the shots about that plane [in].
+    #[getter]
+    fn get_unevenness_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 14, overslab::quantity::System::Us)
+    }
+    /// Root mean square of the shots about that plane [mm].
+    #[getter]
+    fn get_unevenness_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 14, overslab::quantity::System::Si)
+    }
+    /// Area beyond the shots [ft2].
+    #[getter]
+    fn get_beyond_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 15, overslab::quantity::System::Us)
+    }
+    /// Area beyond the shots [m2].
+    #[getter]
+    fn get_beyond_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 15, overslab::quantity::System::Si)
+    }
+    /// Area in triangles that leave the outline [ft2].
+    #[getter]
+    fn get_unsurveyed_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 16, overslab::quantity::System::Us)
+    }
+    /// Area in triangles that leave the outline [m2].
+    #[getter]
+    fn get_unsurveyed_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 16, overslab::quantity::System::Si)
+    }
+    /// Volume less by other triangulations [yd3].
+    #[getter]
+    fn get_ambiguity_less_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 17, overslab::quantity::System::Us)
+    }
+    /// Volume less by other triangulations [m3].
+    #[getter]
+    fn get_ambiguity_less_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 17, overslab::quantity::System::Si)
+    }
+    /// Volume more by other triangulations [yd3].
+    #[getter]
+    fn get_ambiguity_more_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 18, overslab::quantity::System::Us)
+    }
+    /// Volume more by other triangulations [m3].
+    #[getter]
+    fn get_ambiguity_more_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 18, overslab::quantity::System::Si)
+    }
+    /// The shots, a table of shots.
+    #[getter]
+    fn get_shots<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 19, overslab::quantity::System::Us)
+    }
+}
+
+/// The scalar rows.
+pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&ROD_ELEVATION];
+
+/// The rows with records.
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&LEVEL_BOOK, &OUTLINE_FROM_CORNERS, &OUTLINE_FROM_SIDES, &SURVEY_FROM_SHOTS, &SURVEY_FROM_GRID, &SURVEY_FROM_RODS];
+
+/// The classes of records.
+pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "outline", class: |py| py.get_type::<Outline>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Outline))?.into_any()) }, crate::records::RecordClass { name: "survey", class: |py| py.get_type::<Survey>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Survey))?.into_any()) }];
+
+/// Puts functions and classes into the native module.
+pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
+    module.add_function(wrap_pyfunction!(self::rod_elevation, module)?)?;
+    module.add_class::<RodElevation>()?;
+    module.add_class::<RodElevationArray>()?;
+    module.add_function(wrap_pyfunction!(self::level_book, module)?)?;
+    module.add_class::<LevelBook>()?;
+    module.add_function(wrap_pyfunction!(self::outline_from_corners, module)?)?;
+    module.add_function(wrap_pyfunction!(self::outline_from_sides, module)?)?;
+    module.add_function(wrap_pyfunction!(self::survey_from_shots, module)?)?;
+    module.add_function(wrap_pyfunction!(self::survey_from_grid, module)?)?;
+    module.add_function(wrap_pyfunction!(self::survey_from_rods, module)?)?;
+    module.add_class::<Outline>()?;
+    module.add_class::<Survey>()?;
+    Ok(())
+}
