@@ -4,9 +4,10 @@
 //! out. Modules follow the questions of the job, see `DEVELOPERS.md`.
 #![forbid(unsafe_code)]
 
+/// The units library behind [`quantity`]: its traits are part of this crate's interface.
 // Its helper macros are found by name only.
 #[macro_use]
-extern crate uom;
+pub extern crate uom;
 
 pub mod basis;
 pub mod caution;

@@ -289,7 +289,7 @@ impl Kind {
     #[must_use]
     pub fn word(&self) -> String {
         match self {
-            Self::Number(kind) => format!("a {}", kind.quantity.name),
+            Self::Number(kind) => kind.quantity.with_article(),
             Self::Count(least, greatest) => format!("a whole number from {least} to {greatest}"),
             Self::Choice(words) => format!("one of {}", words.join(", ")),
             Self::Text => "a text".to_owned(),

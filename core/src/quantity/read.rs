@@ -179,7 +179,7 @@ fn finite(reading: Reading, quantity: &'static QuantityType) -> Result<Reading> 
 }
 
 fn wanted(quantity: &QuantityType) -> String {
-    format!("a {} in {}", quantity.name, quantity.symbols())
+    format!("{} in {}", quantity.with_article(), quantity.symbols())
 }
 
 fn unreadable(quantity: &QuantityType) -> Box<Failure> {

@@ -67,6 +67,13 @@ impl QuantityType {
         symbols.join(", ")
     }
 
+    /// Its name behind `a` or `an`, for messages.
+    #[must_use]
+    pub fn with_article(&self) -> String {
+        let article = if self.name.starts_with(['a', 'e', 'i', 'o', 'u']) { "an" } else { "a" };
+        format!("{article} {}", self.name)
+    }
+
     /// The base unit.
     #[must_use]
     pub fn base_unit(&self) -> &'static Unit {

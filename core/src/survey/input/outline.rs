@@ -151,6 +151,8 @@ fn named(corners: &'static str, names: &'static str) -> impl Fn(Box<Failure>) ->
         failure.path = match path.as_str() {
             "" => corners.to_owned(),
             "names" => names.to_owned(),
+            "diagonal" | "diagonals" | "diagonals.first" => "diagonal".to_owned(),
+            "diagonals.second" => "second_diagonal".to_owned(),
             other => other.replacen("walls", "sides", 1),
         };
         failure

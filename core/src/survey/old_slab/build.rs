@@ -2,7 +2,7 @@
 
 use super::refusal::{grid_refused, note, refused};
 use super::{Grid, Instrument, Marks, Shots, Survey, Texture};
-use crate::failure::{Code, Failure, Result};
+use crate::failure::{Code, Failure, Place, Result};
 use crate::note::Note;
 use crate::quantity::Typed;
 use crate::survey::input::{ElevationInput, GridInput, LevelInput, SurveyInput};
@@ -91,11 +91,25 @@ impl Survey {
         let filed = level.book().map_err(|failure| failure.under("level"))?;
         let book = reduce(&filed.book).map_err(|failure| filed.in_file(failure).under("level"))?;
         let shots = shots_of(level, &filed.placed, &book);
-        let mut survey = Self::new(outline, shots, settings).map_err(|failure| failure.under("level"))?;
+        let mut survey =
+            Self::new(outline, shots, settings).map_err(|failure| in_rows(level, failure).under("level"))?;
         survey.notes.extend(closure_notes(&book));
         survey.book = Some(book);
         Ok(survey)
     }
+}
+
+/// A failure of the grid's rows at the row of the file.
+fn in_rows(level: &LevelInput, mut failure: Box<Failure>) -> Box<Failure> {
+    let rows =
+        level.setups.iter().enumerate().flat_map(|(setup, s)| (0..s.rows.len()).map(move |row| (setup, row)));
+    if let ("rows", Place::Index(index)) = (failure.path.as_str(), failure.place)
+        && let Some((setup, row)) = rows.clone().nth(index)
+    {
+        failure.path = format!("setups[{setup}].rows[{row}].y");
+        failure.place = Place::Unknown;
+    }
+    failure
 }
 
 /// The placed shots with the elevations of the book.

@@ -1,0 +1,10 @@
+//! All benches, in one binary.
+#![expect(missing_docs, reason = "criterion's macros write undocumented functions")]
+
+mod floor;
+mod scalar;
+
+use criterion::{criterion_group, criterion_main};
+
+criterion_group!(benches, scalar::benches, floor::benches);
+criterion_main!(benches);
