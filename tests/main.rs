@@ -1,3 +1,5 @@
 //! All tests that span crates, in one binary.
 
+#[cfg(test)]
+mod bindings;
 mod fresh;

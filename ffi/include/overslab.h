@@ -448,22 +448,14 @@ int ovs_note_text(int note,
  *
  * - `values`, `values_len`, out: as many as there is room for.
  */
-int ovs_answer_values_us(const struct ovs_answer *answer,
-                         double *values,
-                         int values_len,
-                         char *msg,
-                         int msg_len);
+int ovs_answer_values_us(const ovs_answer *answer, double *values, int values_len, char *msg, int msg_len);
 
 /**
  * Every result that is a number, a count or a word, by its place, in SI units; NaN for the others.
  *
  * - `values`, `values_len`, out: as many as there is room for.
  */
-int ovs_answer_values_si(const struct ovs_answer *answer,
-                         double *values,
-                         int values_len,
-                         char *msg,
-                         int msg_len);
+int ovs_answer_values_si(const ovs_answer *answer, double *values, int values_len, char *msg, int msg_len);
 
 /**
  * A result that is a number, in US units.
@@ -471,7 +463,7 @@ int ovs_answer_values_si(const struct ovs_answer *answer,
  * Returns 0, OVS_OUT_OF_RANGE for no such result, OVS_KIND_MISMATCH for another kind, OVS_KEY_MISSING where the answer has
  * none, as do all functions that read one result.
  */
-int ovs_answer_number_us(const struct ovs_answer *answer,
+int ovs_answer_number_us(const ovs_answer *answer,
                          int result,
                          double *number,
                          char *msg,
@@ -480,17 +472,17 @@ int ovs_answer_number_us(const struct ovs_answer *answer,
 /**
  * A result that is a number, in SI units.
  */
-int ovs_answer_number_si(const struct ovs_answer *answer, int result, double *number, char *msg, int msg_len);
+int ovs_answer_number_si(const ovs_answer *answer, int result, double *number, char *msg, int msg_len);
 
 /**
  * A result that is a count, or the number of a word.
  */
-int ovs_answer_count(const struct ovs_answer *answer, int result, int *count, char *msg, int msg_len);
+int ovs_answer_count(const ovs_answer *answer, int result, int *count, char *msg, int msg_len);
 
 /**
  * A result that is a text, or a word.
  */
-int ovs_answer_text(const struct ovs_answer *answer,
+int ovs_answer_text(const ovs_answer *answer,
                     int result,
                     char *text,
                     int text_len,
@@ -501,14 +493,14 @@ int ovs_answer_text(const struct ovs_answer *answer,
 /**
  * How many rows a result that is a table has.
  */
-int ovs_answer_rows(const struct ovs_answer *answer, int result, int *rows, char *msg, int msg_len);
+int ovs_answer_rows(const ovs_answer *answer, int result, int *rows, char *msg, int msg_len);
 
 /**
  * A column of numbers, counts or words of a result that is a table, in US units; NaN for an empty cell.
  *
  * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
  */
-int ovs_answer_column_us(const struct ovs_answer *answer,
+int ovs_answer_column_us(const ovs_answer *answer,
                          int result,
                          int column,
                          double *cells,
@@ -521,7 +513,7 @@ int ovs_answer_column_us(const struct ovs_answer *answer,
  *
  * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
  */
-int ovs_answer_column_si(const struct ovs_answer *answer,
+int ovs_answer_column_si(const ovs_answer *answer,
                          int result,
                          int column,
                          double *cells,
@@ -532,7 +524,7 @@ int ovs_answer_column_si(const struct ovs_answer *answer,
 /**
  * A text, or a word, of a result that is a table; OVS_EMPTY_CELL where that row has none.
  */
-int ovs_answer_column_text(const struct ovs_answer *answer,
+int ovs_answer_column_text(const ovs_answer *answer,
                            int result,
                            int column,
                            int row,
@@ -548,17 +540,12 @@ int ovs_answer_column_text(const struct ovs_answer *answer,
  * - `notes`, `notes_len`, out: as many as there is room for.
  * - `count`, out: how many there are; may be null.
  */
-int ovs_answer_notes(const struct ovs_answer *answer,
-                     int *notes,
-                     int notes_len,
-                     int *count,
-                     char *msg,
-                     int msg_len);
+int ovs_answer_notes(const ovs_answer *answer, int *notes, int notes_len, int *count, char *msg, int msg_len);
 
 /**
  * The sentence of a note, the first being 0.
  */
-int ovs_answer_note_text(const struct ovs_answer *answer,
+int ovs_answer_note_text(const ovs_answer *answer,
                          int note,
                          char *text,
                          int text_len,
@@ -569,7 +556,7 @@ int ovs_answer_note_text(const struct ovs_answer *answer,
 /**
  * The whole answer as JSON, in US units: results, notes, where each result comes from, what was taken, not given.
  */
-int ovs_answer_to_json_us(const struct ovs_answer *answer,
+int ovs_answer_to_json_us(const ovs_answer *answer,
                           char *json,
                           int json_len,
                           int *needed,
@@ -579,7 +566,7 @@ int ovs_answer_to_json_us(const struct ovs_answer *answer,
 /**
  * The whole answer as JSON, in SI units: results, notes, where each result comes from, what was taken, not given.
  */
-int ovs_answer_to_json_si(const struct ovs_answer *answer,
+int ovs_answer_to_json_si(const ovs_answer *answer,
                           char *json,
                           int json_len,
                           int *needed,
@@ -589,7 +576,7 @@ int ovs_answer_to_json_si(const struct ovs_answer *answer,
 /**
  * Frees an answer; null is nothing.
  */
-void ovs_answer_free(struct ovs_answer *answer);
+void ovs_answer_free(ovs_answer *answer);
 
 /**
  * Calls any operation by its name. A bare number in `args_json` is in the unit of its port in US units, as are the results.
@@ -1235,14 +1222,14 @@ int ovs_trucks_si_why(double ordered_m3, double capacity_m3, char *text, int tex
  * Since 0.1.0.
  * Example, as JSON: {"floor":"8.78 yd3","extras":[{"name":"ramp","volume":"0.59 yd3"}]}
  */
-struct ovs_answer *ovs_order_us(double floor_yd3,
-                                const char *options_json,
-                                int options_len,
-                                int *status,
-                                int *notes,
-                                int notes_len,
-                                char *msg,
-                                int msg_len);
+ovs_answer *ovs_order_us(double floor_yd3,
+                         const char *options_json,
+                         int options_len,
+                         int *status,
+                         int *notes,
+                         int notes_len,
+                         char *msg,
+                         int msg_len);
 
 /**
  * What to order: net volume, named allowances, the plant's step, trucks.
@@ -1284,14 +1271,14 @@ struct ovs_answer *ovs_order_us(double floor_yd3,
  * Since 0.1.0.
  * Example, as JSON: {"floor":"8.78 yd3","extras":[{"name":"ramp","volume":"0.59 yd3"}]}
  */
-struct ovs_answer *ovs_order_si(double floor_m3,
-                                const char *options_json,
-                                int options_len,
-                                int *status,
-                                int *notes,
-                                int notes_len,
-                                char *msg,
-                                int msg_len);
+ovs_answer *ovs_order_si(double floor_m3,
+                         const char *options_json,
+                         int options_len,
+                         int *status,
+                         int *notes,
+                         int notes_len,
+                         char *msg,
+                         int msg_len);
 
 /**
  * Why ovs_order_us refuses these inputs, in full; else its notes and what was taken, one a line.

@@ -628,22 +628,14 @@ int ovs_note_text(int note,
  *
  * - `values`, `values_len`, out: as many as there is room for.
  */
-int ovs_answer_values_us(const struct ovs_answer *answer,
-                         double *values,
-                         int values_len,
-                         char *msg,
-                         int msg_len);
+int ovs_answer_values_us(const ovs_answer *answer, double *values, int values_len, char *msg, int msg_len);
 
 /**
  * Every result that is a number, a count or a word, by its place, in SI units; NaN for the others.
  *
  * - `values`, `values_len`, out: as many as there is room for.
  */
-int ovs_answer_values_si(const struct ovs_answer *answer,
-                         double *values,
-                         int values_len,
-                         char *msg,
-                         int msg_len);
+int ovs_answer_values_si(const ovs_answer *answer, double *values, int values_len, char *msg, int msg_len);
 
 /**
  * A result that is a number, in US units.
@@ -651,7 +643,7 @@ int ovs_answer_values_si(const struct ovs_answer *answer,
  * Returns 0, OVS_OUT_OF_RANGE for no such result, OVS_KIND_MISMATCH for another kind, OVS_KEY_MISSING where the answer has
  * none, as do all functions that read one result.
  */
-int ovs_answer_number_us(const struct ovs_answer *answer,
+int ovs_answer_number_us(const ovs_answer *answer,
                          int result,
                          double *number,
                          char *msg,
@@ -660,17 +652,17 @@ int ovs_answer_number_us(const struct ovs_answer *answer,
 /**
  * A result that is a number, in SI units.
  */
-int ovs_answer_number_si(const struct ovs_answer *answer, int result, double *number, char *msg, int msg_len);
+int ovs_answer_number_si(const ovs_answer *answer, int result, double *number, char *msg, int msg_len);
 
 /**
  * A result that is a count, or the number of a word.
  */
-int ovs_answer_count(const struct ovs_answer *answer, int result, int *count, char *msg, int msg_len);
+int ovs_answer_count(const ovs_answer *answer, int result, int *count, char *msg, int msg_len);
 
 /**
  * A result that is a text, or a word.
  */
-int ovs_answer_text(const struct ovs_answer *answer,
+int ovs_answer_text(const ovs_answer *answer,
                     int result,
                     char *text,
                     int text_len,
@@ -681,14 +673,14 @@ int ovs_answer_text(const struct ovs_answer *answer,
 /**
  * How many rows a result that is a table has.
  */
-int ovs_answer_rows(const struct ovs_answer *answer, int result, int *rows, char *msg, int msg_len);
+int ovs_answer_rows(const ovs_answer *answer, int result, int *rows, char *msg, int msg_len);
 
 /**
  * A column of numbers, counts or words of a result that is a table, in US units; NaN for an empty cell.
  *
  * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
  */
-int ovs_answer_column_us(const struct ovs_answer *answer,
+int ovs_answer_column_us(const ovs_answer *answer,
                          int result,
                          int column,
                          double *cells,
@@ -701,7 +693,7 @@ int ovs_answer_column_us(const struct ovs_answer *answer,
  *
  * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
  */
-int ovs_answer_column_si(const struct ovs_answer *answer,
+int ovs_answer_column_si(const ovs_answer *answer,
                          int result,
                          int column,
                          double *cells,
@@ -712,7 +704,7 @@ int ovs_answer_column_si(const struct ovs_answer *answer,
 /**
  * A text, or a word, of a result that is a table; OVS_EMPTY_CELL where that row has none.
  */
-int ovs_answer_column_text(const struct ovs_answer *answer,
+int ovs_answer_column_text(const ovs_answer *answer,
                            int result,
                            int column,
                            int row,
@@ -728,17 +720,12 @@ int ovs_answer_column_text(const struct ovs_answer *answer,
  * - `notes`, `notes_len`, out: as many as there is room for.
  * - `count`, out: how many there are; may be null.
  */
-int ovs_answer_notes(const struct ovs_answer *answer,
-                     int *notes,
-                     int notes_len,
-                     int *count,
-                     char *msg,
-                     int msg_len);
+int ovs_answer_notes(const ovs_answer *answer, int *notes, int notes_len, int *count, char *msg, int msg_len);
 
 /**
  * The sentence of a note, the first being 0.
  */
-int ovs_answer_note_text(const struct ovs_answer *answer,
+int ovs_answer_note_text(const ovs_answer *answer,
                          int note,
                          char *text,
                          int text_len,
@@ -749,7 +736,7 @@ int ovs_answer_note_text(const struct ovs_answer *answer,
 /**
  * The whole answer as JSON, in US units: results, notes, where each result comes from, what was taken, not given.
  */
-int ovs_answer_to_json_us(const struct ovs_answer *answer,
+int ovs_answer_to_json_us(const ovs_answer *answer,
                           char *json,
                           int json_len,
                           int *needed,
@@ -759,7 +746,7 @@ int ovs_answer_to_json_us(const struct ovs_answer *answer,
 /**
  * The whole answer as JSON, in SI units: results, notes, where each result comes from, what was taken, not given.
  */
-int ovs_answer_to_json_si(const struct ovs_answer *answer,
+int ovs_answer_to_json_si(const ovs_answer *answer,
                           char *json,
                           int json_len,
                           int *needed,
@@ -769,7 +756,7 @@ int ovs_answer_to_json_si(const struct ovs_answer *answer,
 /**
  * Frees an answer; null is nothing.
  */
-void ovs_answer_free(struct ovs_answer *answer);
+void ovs_answer_free(ovs_answer *answer);
 
 /**
  * Calls any operation by its name. A bare number in `args_json` is in the unit of its port in US units, as are the results.
@@ -1415,14 +1402,14 @@ int ovs_trucks_si_why(double ordered_m3, double capacity_m3, char *text, int tex
  * Since 0.1.0.
  * Example, as JSON: {"floor":"8.78 yd3","extras":[{"name":"ramp","volume":"0.59 yd3"}]}
  */
-struct ovs_answer *ovs_order_us(double floor_yd3,
-                                const char *options_json,
-                                int options_len,
-                                int *status,
-                                int *notes,
-                                int notes_len,
-                                char *msg,
-                                int msg_len);
+ovs_answer *ovs_order_us(double floor_yd3,
+                         const char *options_json,
+                         int options_len,
+                         int *status,
+                         int *notes,
+                         int notes_len,
+                         char *msg,
+                         int msg_len);
 
 /**
  * What to order: net volume, named allowances, the plant's step, trucks.
@@ -1464,14 +1451,14 @@ struct ovs_answer *ovs_order_us(double floor_yd3,
  * Since 0.1.0.
  * Example, as JSON: {"floor":"8.78 yd3","extras":[{"name":"ramp","volume":"0.59 yd3"}]}
  */
-struct ovs_answer *ovs_order_si(double floor_m3,
-                                const char *options_json,
-                                int options_len,
-                                int *status,
-                                int *notes,
-                                int notes_len,
-                                char *msg,
-                                int msg_len);
+ovs_answer *ovs_order_si(double floor_m3,
+                         const char *options_json,
+                         int options_len,
+                         int *status,
+                         int *notes,
+                         int notes_len,
+                         char *msg,
+                         int msg_len);
 
 /**
  * Why ovs_order_us refuses these inputs, in full; else its notes and what was taken, one a line.
@@ -1508,7 +1495,7 @@ int ovs_order_si_why(double floor_m3,
  * - OVS_SPECIMEN_SIZE (in): its size.
  * - OVS_SPECIMEN_LETTERS: letters of the label.
  */
-int ovs_specimen_values_us(const struct ovs_specimen *specimen,
+int ovs_specimen_values_us(const ovs_specimen *specimen,
                            double *values,
                            int values_len,
                            char *msg,
@@ -1521,7 +1508,7 @@ int ovs_specimen_values_us(const struct ovs_specimen *specimen,
  * - OVS_SPECIMEN_SIZE (mm): its size.
  * - OVS_SPECIMEN_LETTERS: letters of the label.
  */
-int ovs_specimen_values_si(const struct ovs_specimen *specimen,
+int ovs_specimen_values_si(const ovs_specimen *specimen,
                            double *values,
                            int values_len,
                            char *msg,
@@ -1532,7 +1519,7 @@ int ovs_specimen_values_si(const struct ovs_specimen *specimen,
  *
  * - OVS_SPECIMEN_LABEL: its label.
  */
-int ovs_specimen_field_text(const struct ovs_specimen *specimen,
+int ovs_specimen_field_text(const ovs_specimen *specimen,
                             int field,
                             char *text,
                             int text_len,
@@ -1545,11 +1532,7 @@ int ovs_specimen_field_text(const struct ovs_specimen *specimen,
  *
  * - OVS_SPECIMEN_WEIGHTS: two shares.
  */
-int ovs_specimen_field_rows(const struct ovs_specimen *specimen,
-                            int field,
-                            int *rows,
-                            char *msg,
-                            int msg_len);
+int ovs_specimen_field_rows(const ovs_specimen *specimen, int field, int *rows, char *msg, int msg_len);
 
 /**
  * A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
@@ -1557,7 +1540,7 @@ int ovs_specimen_field_rows(const struct ovs_specimen *specimen,
  * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
  * - OVS_SPECIMEN_WEIGHTS_SHARE (%): share.
  */
-int ovs_specimen_field_column_us(const struct ovs_specimen *specimen,
+int ovs_specimen_field_column_us(const ovs_specimen *specimen,
                                  int field,
                                  int column,
                                  double *cells,
@@ -1571,7 +1554,7 @@ int ovs_specimen_field_column_us(const struct ovs_specimen *specimen,
  * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
  * - OVS_SPECIMEN_WEIGHTS_SHARE (%): share.
  */
-int ovs_specimen_field_column_si(const struct ovs_specimen *specimen,
+int ovs_specimen_field_column_si(const ovs_specimen *specimen,
                                  int field,
                                  int column,
                                  double *cells,
@@ -1582,7 +1565,7 @@ int ovs_specimen_field_column_si(const struct ovs_specimen *specimen,
 /**
  * A text, or a word, of a field that is a table; OVS_EMPTY_CELL where that row has none.
  */
-int ovs_specimen_field_column_text(const struct ovs_specimen *specimen,
+int ovs_specimen_field_column_text(const ovs_specimen *specimen,
                                    int field,
                                    int column,
                                    int row,
@@ -1595,7 +1578,7 @@ int ovs_specimen_field_column_text(const struct ovs_specimen *specimen,
 /**
  * Writes the record as JSON, from which it comes back the same to the bit.
  */
-int ovs_specimen_to_json(const struct ovs_specimen *specimen,
+int ovs_specimen_to_json(const ovs_specimen *specimen,
                          char *json,
                          int json_len,
                          int *needed,
@@ -1610,27 +1593,23 @@ int ovs_specimen_to_json(const struct ovs_specimen *specimen,
  * Returns the record, or null.
  * Example: {"size": "3 1/2 in", "label": "oak"}
  */
-struct ovs_specimen *ovs_specimen_from_json(const char *json,
-                                            int json_len,
-                                            int *status,
-                                            char *msg,
-                                            int msg_len);
+ovs_specimen *ovs_specimen_from_json(const char *json, int json_len, int *status, char *msg, int msg_len);
 
 /**
  * A result of an answer that is such a record, as a pointer of its own.
  *
  * - `status`, out: the status of the call; may be null.
  */
-struct ovs_specimen *ovs_answer_record_specimen(const struct ovs_answer *answer,
-                                                int result,
-                                                int *status,
-                                                char *msg,
-                                                int msg_len);
+ovs_specimen *ovs_answer_record_specimen(const ovs_answer *answer,
+                                         int result,
+                                         int *status,
+                                         char *msg,
+                                         int msg_len);
 
 /**
  * Frees the record; null is nothing.
  */
-void ovs_specimen_free(struct ovs_specimen *specimen);
+void ovs_specimen_free(ovs_specimen *specimen);
 
 /**
  * Test only: a scalar row with a number, a count and a choice.
@@ -1753,7 +1732,7 @@ int ovs_specimen_scalar_si_why(double step_mm, int times, int colour, char *text
  * Taken for granted: nothing.
  *
  * - `rows_at_ft` (ft): place; at least 0 ft, at most 328.083989501 ft.
- * - `rows_rows`: how many rows rows has, each a place with what was seen; at least 1.
+ * - `rows_rows`: the rows: how many rows, each a place with what was seen; at least 1.
  * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
  *   - `hits` of `rows`: hits; from 0 to 100; may be left out.
  *   - `colour` of `rows`: colour; 0 red, 1 dark blue; may be left out.
@@ -1770,15 +1749,15 @@ int ovs_specimen_scalar_si_why(double step_mm, int times, int colour, char *text
  * Since 0.1.0.
  * Example, as JSON: {"rows":[{"at":"1 ft"},{"at":"2 ft","hits":3,"colour":"red","remark":"old"}]}
  */
-struct ovs_specimen *ovs_specimen_from_table_us(const double *rows_at_ft,
-                                                int rows_rows,
-                                                const char *options_json,
-                                                int options_len,
-                                                int *status,
-                                                int *notes,
-                                                int notes_len,
-                                                char *msg,
-                                                int msg_len);
+ovs_specimen *ovs_specimen_from_table_us(const double *rows_at_ft,
+                                         int rows_rows,
+                                         const char *options_json,
+                                         int options_len,
+                                         int *status,
+                                         int *notes,
+                                         int notes_len,
+                                         char *msg,
+                                         int msg_len);
 
 /**
  * Test only: a record made from a table, with optional ports.
@@ -1787,7 +1766,7 @@ struct ovs_specimen *ovs_specimen_from_table_us(const double *rows_at_ft,
  * Taken for granted: nothing.
  *
  * - `rows_at_m` (m): place; at least 0 m, at most 100 m.
- * - `rows_rows`: how many rows rows has, each a place with what was seen; at least 1.
+ * - `rows_rows`: the rows: how many rows, each a place with what was seen; at least 1.
  * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
  *   - `hits` of `rows`: hits; from 0 to 100; may be left out.
  *   - `colour` of `rows`: colour; 0 red, 1 dark blue; may be left out.
@@ -1804,15 +1783,15 @@ struct ovs_specimen *ovs_specimen_from_table_us(const double *rows_at_ft,
  * Since 0.1.0.
  * Example, as JSON: {"rows":[{"at":"1 ft"},{"at":"2 ft","hits":3,"colour":"red","remark":"old"}]}
  */
-struct ovs_specimen *ovs_specimen_from_table_si(const double *rows_at_m,
-                                                int rows_rows,
-                                                const char *options_json,
-                                                int options_len,
-                                                int *status,
-                                                int *notes,
-                                                int notes_len,
-                                                char *msg,
-                                                int msg_len);
+ovs_specimen *ovs_specimen_from_table_si(const double *rows_at_m,
+                                         int rows_rows,
+                                         const char *options_json,
+                                         int options_len,
+                                         int *status,
+                                         int *notes,
+                                         int notes_len,
+                                         char *msg,
+                                         int msg_len);
 
 /**
  * Why ovs_specimen_from_table_us refuses these inputs, in full; else its notes and what was taken, one a line.
@@ -1855,7 +1834,7 @@ int ovs_specimen_from_table_si_why(const double *rows_at_m,
  * - `colour`: a colour; 0 red, 1 dark blue.
  * - `label`, `label_len`: a text.
  * - `rows_at_ft` (ft): place; at least 0 ft, at most 328.083989501 ft.
- * - `rows_rows`: how many rows rows has, each a place with what was seen; at least 1.
+ * - `rows_rows`: a table: how many rows, each a place with what was seen; at least 1.
  * - `specimen`: a record.
  * - `other`: an optional record; may be null.
  * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
@@ -1887,22 +1866,22 @@ int ovs_specimen_from_table_si_why(const double *rows_at_m,
  * Since 0.1.0.
  * Example, as JSON: {"volume":"2 yd3","times":2,"colour":"red","label":"a","rows":{"at":["1 ft","2 1/2 ft"],"hits":[null,3],"depth":["1/8 in",null]},"specimen":{"size":"2 in","label":"elm"}}
  */
-struct ovs_answer *ovs_specimen_every_kind_us(double volume_yd3,
-                                              int times,
-                                              int colour,
-                                              const char *label,
-                                              int label_len,
-                                              const double *rows_at_ft,
-                                              int rows_rows,
-                                              const struct ovs_specimen *specimen,
-                                              const struct ovs_specimen *other,
-                                              const char *options_json,
-                                              int options_len,
-                                              int *status,
-                                              int *notes,
-                                              int notes_len,
-                                              char *msg,
-                                              int msg_len);
+ovs_answer *ovs_specimen_every_kind_us(double volume_yd3,
+                                       int times,
+                                       int colour,
+                                       const char *label,
+                                       int label_len,
+                                       const double *rows_at_ft,
+                                       int rows_rows,
+                                       const ovs_specimen *specimen,
+                                       const ovs_specimen *other,
+                                       const char *options_json,
+                                       int options_len,
+                                       int *status,
+                                       int *notes,
+                                       int notes_len,
+                                       char *msg,
+                                       int msg_len);
 
 /**
  * Test only: every kind of port, required and optional, in and out.
@@ -1915,7 +1894,7 @@ struct ovs_answer *ovs_specimen_every_kind_us(double volume_yd3,
  * - `colour`: a colour; 0 red, 1 dark blue.
  * - `label`, `label_len`: a text.
  * - `rows_at_m` (m): place; at least 0 m, at most 100 m.
- * - `rows_rows`: how many rows rows has, each a place with what was seen; at least 1.
+ * - `rows_rows`: a table: how many rows, each a place with what was seen; at least 1.
  * - `specimen`: a record.
  * - `other`: an optional record; may be null.
  * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
@@ -1947,22 +1926,22 @@ struct ovs_answer *ovs_specimen_every_kind_us(double volume_yd3,
  * Since 0.1.0.
  * Example, as JSON: {"volume":"2 yd3","times":2,"colour":"red","label":"a","rows":{"at":["1 ft","2 1/2 ft"],"hits":[null,3],"depth":["1/8 in",null]},"specimen":{"size":"2 in","label":"elm"}}
  */
-struct ovs_answer *ovs_specimen_every_kind_si(double volume_m3,
-                                              int times,
-                                              int colour,
-                                              const char *label,
-                                              int label_len,
-                                              const double *rows_at_m,
-                                              int rows_rows,
-                                              const struct ovs_specimen *specimen,
-                                              const struct ovs_specimen *other,
-                                              const char *options_json,
-                                              int options_len,
-                                              int *status,
-                                              int *notes,
-                                              int notes_len,
-                                              char *msg,
-                                              int msg_len);
+ovs_answer *ovs_specimen_every_kind_si(double volume_m3,
+                                       int times,
+                                       int colour,
+                                       const char *label,
+                                       int label_len,
+                                       const double *rows_at_m,
+                                       int rows_rows,
+                                       const ovs_specimen *specimen,
+                                       const ovs_specimen *other,
+                                       const char *options_json,
+                                       int options_len,
+                                       int *status,
+                                       int *notes,
+                                       int notes_len,
+                                       char *msg,
+                                       int msg_len);
 
 /**
  * Why ovs_specimen_every_kind_us refuses these inputs, in full; else its notes and what was taken, one a line.
@@ -1978,8 +1957,8 @@ int ovs_specimen_every_kind_us_why(double volume_yd3,
                                    int label_len,
                                    const double *rows_at_ft,
                                    int rows_rows,
-                                   const struct ovs_specimen *specimen,
-                                   const struct ovs_specimen *other,
+                                   const ovs_specimen *specimen,
+                                   const ovs_specimen *other,
                                    const char *options_json,
                                    int options_len,
                                    char *text,
@@ -2000,8 +1979,8 @@ int ovs_specimen_every_kind_si_why(double volume_m3,
                                    int label_len,
                                    const double *rows_at_m,
                                    int rows_rows,
-                                   const struct ovs_specimen *specimen,
-                                   const struct ovs_specimen *other,
+                                   const ovs_specimen *specimen,
+                                   const ovs_specimen *other,
                                    const char *options_json,
                                    int options_len,
                                    char *text,
@@ -2029,7 +2008,7 @@ int ovs_specimen_every_kind_si_why(double volume_m3,
  * Since 0.1.0.
  * Example, as JSON: {"specimen":{"size":"3 in","label":"ash"},"gap":"1/2 in"}
  */
-int ovs_specimen_numbers_us(const struct ovs_specimen *specimen,
+int ovs_specimen_numbers_us(const ovs_specimen *specimen,
                             const char *options_json,
                             int options_len,
                             double *results,
@@ -2060,7 +2039,7 @@ int ovs_specimen_numbers_us(const struct ovs_specimen *specimen,
  * Since 0.1.0.
  * Example, as JSON: {"specimen":{"size":"3 in","label":"ash"},"gap":"1/2 in"}
  */
-int ovs_specimen_numbers_si(const struct ovs_specimen *specimen,
+int ovs_specimen_numbers_si(const ovs_specimen *specimen,
                             const char *options_json,
                             int options_len,
                             double *results,
@@ -2077,7 +2056,7 @@ int ovs_specimen_numbers_si(const struct ovs_specimen *specimen,
  *
  * Returns the status of the call itself.
  */
-int ovs_specimen_numbers_us_why(const struct ovs_specimen *specimen,
+int ovs_specimen_numbers_us_why(const ovs_specimen *specimen,
                                 const char *options_json,
                                 int options_len,
                                 char *text,
@@ -2091,7 +2070,7 @@ int ovs_specimen_numbers_us_why(const struct ovs_specimen *specimen,
  *
  * Returns the status of the call itself.
  */
-int ovs_specimen_numbers_si_why(const struct ovs_specimen *specimen,
+int ovs_specimen_numbers_si_why(const ovs_specimen *specimen,
                                 const char *options_json,
                                 int options_len,
                                 char *text,

@@ -1,3 +1,4 @@
 //! The generators of the bindings, and what the tests of several crates share.
 
+pub mod c_header;
 pub mod generate;

@@ -130,7 +130,7 @@ impl Failure {
     #[must_use]
     pub fn in_unit(mut self: Box<Self>, number: f64, unit: &Unit) -> Box<Self> {
         let Some(refused) = self.refused else { return self };
-        self.written = format!("{} {}", crate::quantity::write::shortest(number), unit.symbol);
+        self.written = format!("{} {}", told(number), unit.symbol);
         self.allowed = refused.range.words(unit);
         if self.remedy.is_empty() {
             self.remedy = match self.code {
@@ -140,6 +140,15 @@ impl Failure {
         }
         self
     }
+}
+
+/// A refused number in a few characters: with its exponent where its digits alone would fill the line.
+fn told(number: f64) -> String {
+    let size = number.abs();
+    if number.is_finite() && size != 0.0 && !(1.0e-9..1.0e15).contains(&size) {
+        return format!("{number:e}");
+    }
+    crate::quantity::write::shortest(number)
 }
 
 /// Refuses a quantity outside its range, naming the port.

@@ -455,7 +455,7 @@ static SPECIMEN_FROM_TABLE: &Operation = row(OPERATIONS, "specimen_from_table");
 /// Taken for granted: nothing.
 ///
 /// - `rows_at_ft` (ft): place; at least 0 ft, at most 328.083989501 ft.
-/// - `rows_rows`: how many rows rows has, each a place with what was seen; at least 1.
+/// - `rows_rows`: the rows: how many rows, each a place with what was seen; at least 1.
 /// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
 ///   - `hits` of `rows`: hits; from 0 to 100; may be left out.
 ///   - `colour` of `rows`: colour; 0 red, 1 dark blue; may be left out.
@@ -496,7 +496,7 @@ pub unsafe extern "C" fn ovs_specimen_from_table_us(
 /// Taken for granted: nothing.
 ///
 /// - `rows_at_m` (m): place; at least 0 m, at most 100 m.
-/// - `rows_rows`: how many rows rows has, each a place with what was seen; at least 1.
+/// - `rows_rows`: the rows: how many rows, each a place with what was seen; at least 1.
 /// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
 ///   - `hits` of `rows`: hits; from 0 to 100; may be left out.
 ///   - `colour` of `rows`: colour; 0 red, 1 dark blue; may be left out.
@@ -587,7 +587,7 @@ static SPECIMEN_EVERY_KIND: &Operation = row(OPERATIONS, "specimen_every_kind");
 /// - `colour`: a colour; 0 red, 1 dark blue.
 /// - `label`, `label_len`: a text.
 /// - `rows_at_ft` (ft): place; at least 0 ft, at most 328.083989501 ft.
-/// - `rows_rows`: how many rows rows has, each a place with what was seen; at least 1.
+/// - `rows_rows`: a table: how many rows, each a place with what was seen; at least 1.
 /// - `specimen`: a record.
 /// - `other`: an optional record; may be null.
 /// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
@@ -660,7 +660,7 @@ pub unsafe extern "C" fn ovs_specimen_every_kind_us(
 /// - `colour`: a colour; 0 red, 1 dark blue.
 /// - `label`, `label_len`: a text.
 /// - `rows_at_m` (m): place; at least 0 m, at most 100 m.
-/// - `rows_rows`: how many rows rows has, each a place with what was seen; at least 1.
+/// - `rows_rows`: a table: how many rows, each a place with what was seen; at least 1.
 /// - `specimen`: a record.
 /// - `other`: an optional record; may be null.
 /// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:

@@ -5,6 +5,11 @@ use super::{Generated, c, root};
 use std::fs;
 use std::path::PathBuf;
 
+/// The header that ships.
+pub const SHIPPED: &str = "ffi/include/overslab.h";
+/// The header with the test-only operations.
+pub const SPECIMEN: &str = "tests/specimen/overslab_specimen.h";
+
 /// The shipped header, and the one with the test-only operations.
 #[must_use]
 pub fn files() -> Vec<Generated> {
@@ -12,8 +17,8 @@ pub fn files() -> Vec<Generated> {
     let (shipped, specimen): (Vec<&Generated>, Vec<&Generated>) =
         generated.iter().partition(|file| file.path != c::SPECIMEN);
     vec![
-        Generated::new("ffi/include/overslab.h", header(&shipped)),
-        Generated::new("tests/specimen/overslab_specimen.h", header(&[shipped, specimen].concat())),
+        Generated::new(SHIPPED, header(&shipped)),
+        Generated::new(SPECIMEN, header(&[shipped, specimen].concat())),
     ]
 }
 
@@ -56,7 +61,7 @@ fn config() -> cbindgen::Config {
         include_guard: Some("OVERSLAB_H".to_owned()),
         no_includes: true,
         cpp_compat: true,
-        style: cbindgen::Style::Both,
+        style: cbindgen::Style::Type,
         documentation: true,
         documentation_style: cbindgen::DocumentationStyle::Doxy,
         line_length: 110,

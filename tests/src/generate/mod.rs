@@ -4,6 +4,7 @@
 //! in `tests/specimen` or beside the shipped ones under the feature `specimen`.
 
 pub mod c;
+pub mod c_signatures;
 pub mod calc;
 pub mod header;
 pub mod python;
@@ -37,5 +38,7 @@ pub fn root() -> PathBuf {
 /// Every generated file, in the order of generation.
 #[must_use]
 pub fn files() -> Vec<Generated> {
-    [c::files(), header::files(), calc::files(), python::files()].concat()
+    let headers = header::files();
+    let signatures = c_signatures::files(&headers);
+    [c::files(), headers, signatures, calc::files(), python::files()].concat()
 }

@@ -130,7 +130,7 @@ fn table_part(row: &Operation, place: usize, port: &Port, table: &TableType, sys
         part.arguments.push(argument(name, kind));
     }
     let least = if table.least_rows > 0 { format!("; at least {}", table.least_rows) } else { String::new() };
-    part.lines.push(format!("- `{rows}`: how many rows {} has, each {}{least}.", port.name, table.meaning));
+    part.lines.push(format!("- `{rows}`: {}: how many rows, each {}{least}.", port.meaning, table.meaning));
     part.given = format!("({place}, Given::Table({rows}, &[{}]))", given.join(", "));
     part.arguments.push(argument(rows, Type::Int));
     part
