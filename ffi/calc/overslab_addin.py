@@ -34,6 +34,20 @@ OPERATIONS = (
     ("ovsPrismoid", "prismoid"),
     ("ovsTrucks", "trucks"),
     ("ovsOrder", "order"),
+    ("ovsRodElevation", "rod_elevation"),
+    ("ovsLevelBook", "level_book"),
+    ("ovsOutlineFromCorners", "outline_from_corners"),
+    ("ovsOutlineFromSides", "outline_from_sides"),
+    ("ovsSurveyFromShots", "survey_from_shots"),
+    ("ovsSurveyFromGrid", "survey_from_grid"),
+    ("ovsSurveyFromRods", "survey_from_rods"),
+    ("ovsFinishLevel", "finish_level"),
+    ("ovsFinishFromPoints", "finish_from_points"),
+    ("ovsFinishToEdge", "finish_to_edge"),
+    ("ovsFinishAtLeast", "finish_at_least"),
+    ("ovsThickness", "thickness"),
+    ("ovsJobFromText", "job_from_text"),
+    ("ovsReport", "report"),
 )
 SYSTEMS = ("us", "si")
 

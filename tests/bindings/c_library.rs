@@ -98,8 +98,9 @@ impl Library {
         assert_eq!(names.len(), expected.len(), "{function}: {names:?}, expected {expected:?}");
         for (argument, (expected, arg)) in prototype.arguments.iter().zip(given) {
             let name = argument.name.as_str();
-            let plain = name.strip_suffix("_out").or_else(|| name.strip_suffix("_value"));
-            assert!(name == expected || plain == Some(expected), "{function}: {name}, expected {expected}");
+            let plain = ["_out", "_value"].map(|apart| name.replacen(apart, "", 1));
+            let same = name == expected || plain.iter().any(|plain| plain == expected);
+            assert!(same, "{function}: {name}, expected {expected}");
             let letter = match arg {
                 Arg::Double(_) => 'd',
                 Arg::Int(_) => 'i',

@@ -12,7 +12,7 @@ use overslab_tests::c_header::{Prototype, Type};
 
 /// Whether the argument says how long another one is.
 fn is_length(name: &str) -> bool {
-    name.ends_with("_len") || name.ends_with("_rows") || name == "n"
+    name.ends_with("_len") || name.ends_with("_rows") || name == "n" || name == "capacity"
 }
 
 /// Every argument null or zero, but those of that name.

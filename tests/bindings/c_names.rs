@@ -20,6 +20,8 @@ const FIXED: &[(&str, &str)] = &[
     ("ovs_note_text", "a note in words"),
     ("ovs_call_us", "any operation by its name"),
     ("ovs_call_si", "any operation by its name"),
+    ("ovs_sheet", "any operation from cells"),
+    ("ovs_sheet_values", "any operation from cells"),
     ("ovs_answer_values_us", "reads an answer"),
     ("ovs_answer_values_si", "reads an answer"),
     ("ovs_answer_number_us", "reads an answer"),

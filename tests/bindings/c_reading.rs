@@ -33,7 +33,7 @@ impl Holder {
     }
 
     fn text(&self, function: &str, places: &[(&str, c_int)]) -> (c_int, String) {
-        let mut text = Buffer::of(1000);
+        let mut text = Buffer::of(100_000);
         let outs = [text.arguments("text"), vec![named("needed", Arg::NULL)]].concat();
         (self.read(function, places, outs), text.text())
     }

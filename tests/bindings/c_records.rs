@@ -1,7 +1,7 @@
 //! Record rows through C: the answers, the refusals and the words are the core's.
 
 use super::c_library::{Arg, Arguments, Gives, library};
-use super::c_request::{Prepared, prepare};
+use super::c_request::{Prepared, by_argument, prepare};
 use super::c_values::{Buffer, OLD_INT, OLD_NUMBER, Owned, name, named, rows};
 use overslab::failure::{Code, Failure};
 use overslab::operation::{Answer, Kind, Need, Operation, Port, RecordType, Value, call, encode};
@@ -243,7 +243,7 @@ fn every_stated_refusal_is_refused_alike() {
 #[test]
 fn refused_numbers_are_said_as_they_were_given() {
     for (row, system) in record_rows() {
-        for (place, port) in row.ports.iter().enumerate().filter(|(_, port)| port.need == Need::Required) {
+        for (place, port) in row.ports.iter().enumerate().filter(|(_, port)| by_argument(port)) {
             let mut prepared = prepare(row, system, &example(row), true).unwrap();
             match &port.kind {
                 Kind::Number(kind) => {
@@ -304,7 +304,7 @@ fn results_and_notes_fill_what_room_there_is() {
 #[test]
 fn a_value_given_twice_is_refused() {
     for (row, system) in record_rows() {
-        for port in row.ports.iter().filter(|port| port.need == Need::Required) {
+        for port in row.ports.iter().filter(|port| by_argument(port)) {
             let mut prepared = prepare(row, system, &example(row), true).unwrap();
             let json = prepared.full[port.name].clone();
             prepared.options.insert(port.name.to_owned(), json);

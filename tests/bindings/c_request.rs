@@ -55,7 +55,7 @@ pub(super) fn prepare(
         };
         let port = &row.ports[place];
         let record = pointers && matches!(port.kind, Kind::Record(_));
-        if port.need == Need::Required || record && decode::value(port, json, None).is_ok() {
+        if by_argument(port) || record && decode::value(port, json, None).is_ok() {
             let value = decode::value(port, json, None).ok()?;
             prepared.argue(place, value)?;
         } else {
@@ -68,13 +68,21 @@ pub(super) fn prepare(
         match (&port.kind, port.need) {
             _ if argued => {}
             (Kind::Record(_), _) => prepared.argued.push((place, Argued::Record(None))),
-            (_, Need::Required) => return None,
+            _ if by_argument(port) => return None,
             _ => {}
         }
     }
     // In the order of the header: what is required, then records that are not.
     prepared.argued.sort_by_key(|(place, _)| (row.ports[*place].need != Need::Required, *place));
     Some(prepared)
+}
+
+/// Whether what is required goes by arguments: all but a table without a required column of numbers or words.
+pub(super) fn by_argument(port: &Port) -> bool {
+    let array = |column: &Port| column.need == Need::Required && !matches!(column.kind, Kind::Text);
+    let table =
+        |kind: &Kind| if let Kind::Table(table) = kind { table.columns.iter().any(array) } else { true };
+    port.need == Need::Required && table(&port.kind)
 }
 
 impl Prepared {
@@ -97,6 +105,15 @@ impl Prepared {
                 encode::value(port, &Value::Choice(word), self.system),
             ),
             Value::Text(text) => (Argued::Text(text.clone()), json!(text)),
+            // Arrays of C have one length.
+            Value::Table(columns)
+                if columns
+                    .columns
+                    .iter()
+                    .any(|column| !column.is_empty() && column.len() != columns.rows) =>
+            {
+                return None;
+            }
             Value::Table(columns) => self.table(port, &columns),
             Value::Record(record) => {
                 let Kind::Record(kind) = port.kind else { panic!("{} is no record", port.name) };

@@ -355,6 +355,581 @@
 #define OVS_NOTE_CONFIRM_LOCALLY 14
 
 /**
+ * The field `area` (ft2 or m2): area of the work.
+ */
+#define OVS_OUTLINE_AREA 0
+
+/**
+ * The field `perimeter` (ft or m): length of all its edges.
+ */
+#define OVS_OUTLINE_PERIMETER 1
+
+/**
+ * The field `squareness`: how well the measurements agree.
+ */
+#define OVS_OUTLINE_SQUARENESS 2
+
+/**
+ * The field `corners`: the corners, with the edge behind each.
+ */
+#define OVS_OUTLINE_CORNERS 3
+
+/**
+ * The column `x` of `corners` (ft or m): distance from the left.
+ */
+#define OVS_OUTLINE_CORNERS_X 0
+
+/**
+ * The column `y` of `corners` (ft or m): distance from the front.
+ */
+#define OVS_OUTLINE_CORNERS_Y 1
+
+/**
+ * The column `edge` of `corners`: name of the edge to the next corner.
+ */
+#define OVS_OUTLINE_CORNERS_EDGE 2
+
+/**
+ * How many fields there are.
+ */
+#define OVS_OUTLINE_FIELDS 4
+
+/**
+ * The field `area` (ft2 or m2): area of the work.
+ */
+#define OVS_SURVEY_AREA 0
+
+/**
+ * The field `shot_count`: how many places were shot.
+ */
+#define OVS_SURVEY_SHOT_COUNT 1
+
+/**
+ * The field `highest` (ft or m): height of the highest point.
+ */
+#define OVS_SURVEY_HIGHEST 2
+
+/**
+ * The field `highest_x` (ft or m): its distance from the left.
+ */
+#define OVS_SURVEY_HIGHEST_X 3
+
+/**
+ * The field `highest_y` (ft or m): its distance from the front.
+ */
+#define OVS_SURVEY_HIGHEST_Y 4
+
+/**
+ * The field `highest_shot`: the shot it is at.
+ */
+#define OVS_SURVEY_HIGHEST_SHOT 5
+
+/**
+ * The field `lowest` (ft or m): height of the lowest point.
+ */
+#define OVS_SURVEY_LOWEST 6
+
+/**
+ * The field `lowest_x` (ft or m): its distance from the left.
+ */
+#define OVS_SURVEY_LOWEST_X 7
+
+/**
+ * The field `lowest_y` (ft or m): its distance from the front.
+ */
+#define OVS_SURVEY_LOWEST_Y 8
+
+/**
+ * The field `lowest_shot`: the shot it is at.
+ */
+#define OVS_SURVEY_LOWEST_SHOT 9
+
+/**
+ * The field `out_of_level` (in or mm): highest less lowest.
+ */
+#define OVS_SURVEY_OUT_OF_LEVEL 10
+
+/**
+ * The field `mean` (ft or m): mean height over the area.
+ */
+#define OVS_SURVEY_MEAN 11
+
+/**
+ * The field `rise_x` (in/ft or %): rise of the fitted plane along x.
+ */
+#define OVS_SURVEY_RISE_X 12
+
+/**
+ * The field `rise_y` (in/ft or %): rise of the fitted plane along y.
+ */
+#define OVS_SURVEY_RISE_Y 13
+
+/**
+ * The field `unevenness` (in or mm): root mean square of the shots about that plane.
+ */
+#define OVS_SURVEY_UNEVENNESS 14
+
+/**
+ * The field `beyond` (ft2 or m2): area beyond the shots.
+ */
+#define OVS_SURVEY_BEYOND 15
+
+/**
+ * The field `unsurveyed` (ft2 or m2): area in triangles that leave the outline.
+ */
+#define OVS_SURVEY_UNSURVEYED 16
+
+/**
+ * The field `ambiguity_less` (yd3 or m3): volume less by other triangulations.
+ */
+#define OVS_SURVEY_AMBIGUITY_LESS 17
+
+/**
+ * The field `ambiguity_more` (yd3 or m3): volume more by other triangulations.
+ */
+#define OVS_SURVEY_AMBIGUITY_MORE 18
+
+/**
+ * The field `shots`: the shots.
+ */
+#define OVS_SURVEY_SHOTS 19
+
+/**
+ * The column `name` of `shots`: its name.
+ */
+#define OVS_SURVEY_SHOTS_NAME 0
+
+/**
+ * The column `x` of `shots` (ft or m): distance from the left.
+ */
+#define OVS_SURVEY_SHOTS_X 1
+
+/**
+ * The column `y` of `shots` (ft or m): distance from the front.
+ */
+#define OVS_SURVEY_SHOTS_Y 2
+
+/**
+ * The column `elevation` of `shots` (ft or m): height above the job datum.
+ */
+#define OVS_SURVEY_SHOTS_ELEVATION 3
+
+/**
+ * How many fields there are.
+ */
+#define OVS_SURVEY_FIELDS 20
+
+/**
+ * The field `elevation` (ft or m): its height at the origin of the axes.
+ */
+#define OVS_FINISH_ELEVATION 0
+
+/**
+ * The field `rise_x` (in/ft or %): rise along x.
+ */
+#define OVS_FINISH_RISE_X 1
+
+/**
+ * The field `rise_y` (in/ft or %): rise along y.
+ */
+#define OVS_FINISH_RISE_Y 2
+
+/**
+ * The field `fall` (in/ft or %): steepest fall.
+ */
+#define OVS_FINISH_FALL 3
+
+/**
+ * How many fields there are.
+ */
+#define OVS_FINISH_FIELDS 4
+
+/**
+ * The field `name`: what the job is called.
+ */
+#define OVS_JOB_NAME 0
+
+/**
+ * How many fields there are.
+ */
+#define OVS_JOB_FIELDS 1
+
+/**
+ * The result `misclosure` (in or mm): found less known where the line closes.
+ */
+#define OVS_LEVEL_BOOK_MISCLOSURE 0
+
+/**
+ * The result `backsights` (ft or m): sum of the backsights of the first line.
+ */
+#define OVS_LEVEL_BOOK_BACKSIGHTS 1
+
+/**
+ * The result `foresights` (ft or m): sum of its foresights.
+ */
+#define OVS_LEVEL_BOOK_FORESIGHTS 2
+
+/**
+ * The result `rise` (ft or m): last less first of that line.
+ */
+#define OVS_LEVEL_BOOK_RISE 3
+
+/**
+ * The result `setups`: the set-ups.
+ */
+#define OVS_LEVEL_BOOK_SETUPS 4
+
+/**
+ * The column `backsight_point` of `setups`: the point of its backsight.
+ */
+#define OVS_LEVEL_BOOK_SETUPS_BACKSIGHT_POINT 0
+
+/**
+ * The column `booked` of `setups` (ft or m): height of instrument before the adjustment.
+ */
+#define OVS_LEVEL_BOOK_SETUPS_BOOKED 1
+
+/**
+ * The column `height_of_instrument` of `setups` (ft or m): height of instrument.
+ */
+#define OVS_LEVEL_BOOK_SETUPS_HEIGHT_OF_INSTRUMENT 2
+
+/**
+ * The result `points`: the points.
+ */
+#define OVS_LEVEL_BOOK_POINTS 5
+
+/**
+ * The column `point` of `points`: name of the point.
+ */
+#define OVS_LEVEL_BOOK_POINTS_POINT 0
+
+/**
+ * The column `setup` of `points`: the set-up it was read from.
+ */
+#define OVS_LEVEL_BOOK_POINTS_SETUP 1
+
+/**
+ * The column `rod` of `points` (ft or m): its reading.
+ */
+#define OVS_LEVEL_BOOK_POINTS_ROD 2
+
+/**
+ * The column `booked` of `points` (ft or m): elevation before the adjustment.
+ */
+#define OVS_LEVEL_BOOK_POINTS_BOOKED 3
+
+/**
+ * The column `correction` of `points` (in or mm): what the adjustment adds.
+ */
+#define OVS_LEVEL_BOOK_POINTS_CORRECTION 4
+
+/**
+ * The column `elevation` of `points` (ft or m): elevation.
+ */
+#define OVS_LEVEL_BOOK_POINTS_ELEVATION 5
+
+/**
+ * How many results there are.
+ */
+#define OVS_LEVEL_BOOK_RESULTS 6
+
+/**
+ * The word `left`.
+ */
+#define OVS_OUTLINE_FROM_SIDES_SIDES_TURN_LEFT 0
+
+/**
+ * The word `right`.
+ */
+#define OVS_OUTLINE_FROM_SIDES_SIDES_TURN_RIGHT 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_SHOTS_OUTSIDE_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_SHOTS_OUTSIDE_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_SHOTS_STEP_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_SHOTS_STEP_YES 1
+
+/**
+ * The word `laser`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_INSTRUMENT_LASER 0
+
+/**
+ * The word `optical_hundredths`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_INSTRUMENT_OPTICAL_HUNDREDTHS 1
+
+/**
+ * The word `optical_eighths`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_INSTRUMENT_OPTICAL_EIGHTHS 2
+
+/**
+ * The word `optical_sixteenths`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_INSTRUMENT_OPTICAL_SIXTEENTHS 3
+
+/**
+ * The word `optical_millimetres`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_INSTRUMENT_OPTICAL_MILLIMETRES 4
+
+/**
+ * The word `string`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_INSTRUMENT_STRING 5
+
+/**
+ * The word `water`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_INSTRUMENT_WATER 6
+
+/**
+ * The word `trowelled`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_TEXTURE_TROWELLED 0
+
+/**
+ * The word `broomed`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_TEXTURE_BROOMED 1
+
+/**
+ * The word `scaled`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_TEXTURE_SCALED 2
+
+/**
+ * The word `rough`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_TEXTURE_ROUGH 3
+
+/**
+ * The word `no`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_BEYOND_ALLOWED_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_SURVEY_FROM_SHOTS_BEYOND_ALLOWED_YES 1
+
+/**
+ * The word `laser`.
+ */
+#define OVS_SURVEY_FROM_GRID_INSTRUMENT_LASER 0
+
+/**
+ * The word `optical_hundredths`.
+ */
+#define OVS_SURVEY_FROM_GRID_INSTRUMENT_OPTICAL_HUNDREDTHS 1
+
+/**
+ * The word `optical_eighths`.
+ */
+#define OVS_SURVEY_FROM_GRID_INSTRUMENT_OPTICAL_EIGHTHS 2
+
+/**
+ * The word `optical_sixteenths`.
+ */
+#define OVS_SURVEY_FROM_GRID_INSTRUMENT_OPTICAL_SIXTEENTHS 3
+
+/**
+ * The word `optical_millimetres`.
+ */
+#define OVS_SURVEY_FROM_GRID_INSTRUMENT_OPTICAL_MILLIMETRES 4
+
+/**
+ * The word `string`.
+ */
+#define OVS_SURVEY_FROM_GRID_INSTRUMENT_STRING 5
+
+/**
+ * The word `water`.
+ */
+#define OVS_SURVEY_FROM_GRID_INSTRUMENT_WATER 6
+
+/**
+ * The word `trowelled`.
+ */
+#define OVS_SURVEY_FROM_GRID_TEXTURE_TROWELLED 0
+
+/**
+ * The word `broomed`.
+ */
+#define OVS_SURVEY_FROM_GRID_TEXTURE_BROOMED 1
+
+/**
+ * The word `scaled`.
+ */
+#define OVS_SURVEY_FROM_GRID_TEXTURE_SCALED 2
+
+/**
+ * The word `rough`.
+ */
+#define OVS_SURVEY_FROM_GRID_TEXTURE_ROUGH 3
+
+/**
+ * The word `no`.
+ */
+#define OVS_SURVEY_FROM_GRID_BEYOND_ALLOWED_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_SURVEY_FROM_GRID_BEYOND_ALLOWED_YES 1
+
+/**
+ * The word `laser`.
+ */
+#define OVS_SURVEY_FROM_RODS_INSTRUMENT_LASER 0
+
+/**
+ * The word `optical_hundredths`.
+ */
+#define OVS_SURVEY_FROM_RODS_INSTRUMENT_OPTICAL_HUNDREDTHS 1
+
+/**
+ * The word `optical_eighths`.
+ */
+#define OVS_SURVEY_FROM_RODS_INSTRUMENT_OPTICAL_EIGHTHS 2
+
+/**
+ * The word `optical_sixteenths`.
+ */
+#define OVS_SURVEY_FROM_RODS_INSTRUMENT_OPTICAL_SIXTEENTHS 3
+
+/**
+ * The word `optical_millimetres`.
+ */
+#define OVS_SURVEY_FROM_RODS_INSTRUMENT_OPTICAL_MILLIMETRES 4
+
+/**
+ * The word `string`.
+ */
+#define OVS_SURVEY_FROM_RODS_INSTRUMENT_STRING 5
+
+/**
+ * The word `water`.
+ */
+#define OVS_SURVEY_FROM_RODS_INSTRUMENT_WATER 6
+
+/**
+ * The word `trowelled`.
+ */
+#define OVS_SURVEY_FROM_RODS_TEXTURE_TROWELLED 0
+
+/**
+ * The word `broomed`.
+ */
+#define OVS_SURVEY_FROM_RODS_TEXTURE_BROOMED 1
+
+/**
+ * The word `scaled`.
+ */
+#define OVS_SURVEY_FROM_RODS_TEXTURE_SCALED 2
+
+/**
+ * The word `rough`.
+ */
+#define OVS_SURVEY_FROM_RODS_TEXTURE_ROUGH 3
+
+/**
+ * The word `no`.
+ */
+#define OVS_SURVEY_FROM_RODS_BEYOND_ALLOWED_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_SURVEY_FROM_RODS_BEYOND_ALLOWED_YES 1
+
+/**
+ * The result `area` (ft2 or m2): plan area.
+ */
+#define OVS_THICKNESS_AREA 0
+
+/**
+ * The result `net` (yd3 or m3): fill less high spots.
+ */
+#define OVS_THICKNESS_NET 1
+
+/**
+ * The result `fill` (yd3 or m3): volume where the finish is above the old slab.
+ */
+#define OVS_THICKNESS_FILL 2
+
+/**
+ * The result `high` (yd3 or m3): volume of old slab above the finish.
+ */
+#define OVS_THICKNESS_HIGH 3
+
+/**
+ * The result `mean` (in or mm): net volume over area.
+ */
+#define OVS_THICKNESS_MEAN 4
+
+/**
+ * The result `least` (in or mm): least thickness.
+ */
+#define OVS_THICKNESS_LEAST 5
+
+/**
+ * The result `least_x` (ft or m): where it is, from the left.
+ */
+#define OVS_THICKNESS_LEAST_X 6
+
+/**
+ * The result `least_y` (ft or m): where it is, from the front.
+ */
+#define OVS_THICKNESS_LEAST_Y 7
+
+/**
+ * The result `least_measured` (in or mm): least thickness between the shots.
+ */
+#define OVS_THICKNESS_LEAST_MEASURED 8
+
+/**
+ * The result `greatest` (in or mm): greatest thickness.
+ */
+#define OVS_THICKNESS_GREATEST 9
+
+/**
+ * The result `greatest_x` (ft or m): where it is, from the left.
+ */
+#define OVS_THICKNESS_GREATEST_X 10
+
+/**
+ * The result `greatest_y` (ft or m): where it is, from the front.
+ */
+#define OVS_THICKNESS_GREATEST_Y 11
+
+/**
+ * The result `thinner` (ft2 or m2): area thinner than the depth asked about.
+ */
+#define OVS_THICKNESS_THINNER 12
+
+/**
+ * How many results there are.
+ */
+#define OVS_THICKNESS_RESULTS 13
+
+/**
  * The result `net` (yd3 or m3): sum of what is poured.
  */
 #define OVS_ORDER_NET 0
@@ -403,6 +978,56 @@
  * How many results there are.
  */
 #define OVS_ORDER_RESULTS 7
+
+/**
+ * The result `ordered` (yd3 or m3): concrete to order.
+ */
+#define OVS_REPORT_ORDERED 0
+
+/**
+ * The result `figured` (yd3 or m3): net volume of all parts and allowances.
+ */
+#define OVS_REPORT_FIGURED 1
+
+/**
+ * The result `loads`: truck loads.
+ */
+#define OVS_REPORT_LOADS 2
+
+/**
+ * The result `net` (yd3 or m3): volume of the floor, net.
+ */
+#define OVS_REPORT_NET 3
+
+/**
+ * The result `least` (in or mm): least thickness between the shots.
+ */
+#define OVS_REPORT_LEAST 4
+
+/**
+ * The result `greatest` (in or mm): greatest thickness.
+ */
+#define OVS_REPORT_GREATEST 5
+
+/**
+ * The result `mean` (in or mm): mean thickness.
+ */
+#define OVS_REPORT_MEAN 6
+
+/**
+ * The result `text`: the report for the site.
+ */
+#define OVS_REPORT_TEXT 7
+
+/**
+ * The result `json`: the report as JSON.
+ */
+#define OVS_REPORT_JSON 8
+
+/**
+ * How many results there are.
+ */
+#define OVS_REPORT_RESULTS 9
 
 /**
  * The field `size` (in or mm): its size.
@@ -585,9 +1210,29 @@
 typedef struct ovs_answer ovs_answer;
 
 /**
+ * The new top surface, one plane.
+ */
+typedef struct ovs_finish ovs_finish;
+
+/**
+ * A whole job description.
+ */
+typedef struct ovs_job ovs_job;
+
+/**
+ * The plan edge of the work, with holes and named edges.
+ */
+typedef struct ovs_outline ovs_outline;
+
+/**
  * A test-only record.
  */
 typedef struct ovs_specimen ovs_specimen;
+
+/**
+ * The surveyed old slab: outline, shots and the surface through them.
+ */
+typedef struct ovs_survey ovs_survey;
 
 #ifdef __cplusplus
 extern "C" {
@@ -831,6 +1476,1252 @@ int ovs_sheet_values(const char *request,
                      int *needed,
                      char *msg,
                      int msg_len);
+
+/**
+ * Every field that is a number, a count or a word, by its place; NaN for the others.
+ *
+ * - `values`, `values_len`, out: as many as there is room for.
+ * - OVS_OUTLINE_AREA (ft2): area of the work.
+ * - OVS_OUTLINE_PERIMETER (ft): length of all its edges.
+ */
+int ovs_outline_values_us(const ovs_outline *outline, double *values, int values_len, char *msg, int msg_len);
+
+/**
+ * Every field that is a number, a count or a word, by its place; NaN for the others.
+ *
+ * - `values`, `values_len`, out: as many as there is room for.
+ * - OVS_OUTLINE_AREA (m2): area of the work.
+ * - OVS_OUTLINE_PERIMETER (m): length of all its edges.
+ */
+int ovs_outline_values_si(const ovs_outline *outline, double *values, int values_len, char *msg, int msg_len);
+
+/**
+ * A field that is a text, or a word.
+ *
+ * - OVS_OUTLINE_SQUARENESS: how well the measurements agree.
+ */
+int ovs_outline_field_text(const ovs_outline *outline,
+                           int field,
+                           char *text,
+                           int text_len,
+                           int *needed,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * How many rows a field that is a table has.
+ *
+ * - OVS_OUTLINE_CORNERS: the corners, with the edge behind each.
+ */
+int ovs_outline_field_rows(const ovs_outline *outline, int field, int *rows, char *msg, int msg_len);
+
+/**
+ * A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+ *
+ * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+ * - OVS_OUTLINE_CORNERS_X (ft): distance from the left.
+ * - OVS_OUTLINE_CORNERS_Y (ft): distance from the front.
+ * - OVS_OUTLINE_CORNERS_EDGE: name of the edge to the next corner.
+ */
+int ovs_outline_field_column_us(const ovs_outline *outline,
+                                int field,
+                                int column,
+                                double *cells,
+                                int cells_len,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+ *
+ * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+ * - OVS_OUTLINE_CORNERS_X (m): distance from the left.
+ * - OVS_OUTLINE_CORNERS_Y (m): distance from the front.
+ * - OVS_OUTLINE_CORNERS_EDGE: name of the edge to the next corner.
+ */
+int ovs_outline_field_column_si(const ovs_outline *outline,
+                                int field,
+                                int column,
+                                double *cells,
+                                int cells_len,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * A text, or a word, of a field that is a table; OVS_EMPTY_CELL where that row has none.
+ */
+int ovs_outline_field_column_text(const ovs_outline *outline,
+                                  int field,
+                                  int column,
+                                  int row,
+                                  char *text,
+                                  int text_len,
+                                  int *needed,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * Writes the record as JSON, from which it comes back the same to the bit.
+ */
+int ovs_outline_to_json(const ovs_outline *outline,
+                        char *json,
+                        int json_len,
+                        int *needed,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * Makes the record from its JSON; every quantity in it is a text with its unit.
+ *
+ * - `status`, out: the status of the call; may be null.
+ *
+ * Returns the record, or null.
+ * Example: {"sides": [ {"name": "front", "length": "20 ft"}, {"name": "right", "length": "32 ft"}, {"name": "back", "length": "20 ft"}, {"name": "left", "length": "32 ft"}], "diagonal": "37' 8 7/8\""}
+ */
+ovs_outline *ovs_outline_from_json(const char *json,
+                                   int json_len,
+                                   int *status,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * A result of an answer that is such a record, as a pointer of its own.
+ *
+ * - `status`, out: the status of the call; may be null.
+ */
+ovs_outline *ovs_answer_record_outline(const ovs_answer *answer,
+                                       int result,
+                                       int *status,
+                                       char *msg,
+                                       int msg_len);
+
+/**
+ * Frees the record; null is nothing.
+ */
+void ovs_outline_free(ovs_outline *outline);
+
+/**
+ * Every field that is a number, a count or a word, by its place; NaN for the others.
+ *
+ * - `values`, `values_len`, out: as many as there is room for.
+ * - OVS_SURVEY_AREA (ft2): area of the work.
+ * - OVS_SURVEY_SHOT_COUNT: how many places were shot.
+ * - OVS_SURVEY_HIGHEST (ft): height of the highest point.
+ * - OVS_SURVEY_HIGHEST_X (ft): its distance from the left.
+ * - OVS_SURVEY_HIGHEST_Y (ft): its distance from the front.
+ * - OVS_SURVEY_LOWEST (ft): height of the lowest point.
+ * - OVS_SURVEY_LOWEST_X (ft): its distance from the left.
+ * - OVS_SURVEY_LOWEST_Y (ft): its distance from the front.
+ * - OVS_SURVEY_OUT_OF_LEVEL (in): highest less lowest.
+ * - OVS_SURVEY_MEAN (ft): mean height over the area.
+ * - OVS_SURVEY_RISE_X (in/ft): rise of the fitted plane along x.
+ * - OVS_SURVEY_RISE_Y (in/ft): rise of the fitted plane along y.
+ * - OVS_SURVEY_UNEVENNESS (in): root mean square of the shots about that plane.
+ * - OVS_SURVEY_BEYOND (ft2): area beyond the shots.
+ * - OVS_SURVEY_UNSURVEYED (ft2): area in triangles that leave the outline.
+ * - OVS_SURVEY_AMBIGUITY_LESS (yd3): volume less by other triangulations.
+ * - OVS_SURVEY_AMBIGUITY_MORE (yd3): volume more by other triangulations.
+ */
+int ovs_survey_values_us(const ovs_survey *survey, double *values, int values_len, char *msg, int msg_len);
+
+/**
+ * Every field that is a number, a count or a word, by its place; NaN for the others.
+ *
+ * - `values`, `values_len`, out: as many as there is room for.
+ * - OVS_SURVEY_AREA (m2): area of the work.
+ * - OVS_SURVEY_SHOT_COUNT: how many places were shot.
+ * - OVS_SURVEY_HIGHEST (m): height of the highest point.
+ * - OVS_SURVEY_HIGHEST_X (m): its distance from the left.
+ * - OVS_SURVEY_HIGHEST_Y (m): its distance from the front.
+ * - OVS_SURVEY_LOWEST (m): height of the lowest point.
+ * - OVS_SURVEY_LOWEST_X (m): its distance from the left.
+ * - OVS_SURVEY_LOWEST_Y (m): its distance from the front.
+ * - OVS_SURVEY_OUT_OF_LEVEL (mm): highest less lowest.
+ * - OVS_SURVEY_MEAN (m): mean height over the area.
+ * - OVS_SURVEY_RISE_X (%): rise of the fitted plane along x.
+ * - OVS_SURVEY_RISE_Y (%): rise of the fitted plane along y.
+ * - OVS_SURVEY_UNEVENNESS (mm): root mean square of the shots about that plane.
+ * - OVS_SURVEY_BEYOND (m2): area beyond the shots.
+ * - OVS_SURVEY_UNSURVEYED (m2): area in triangles that leave the outline.
+ * - OVS_SURVEY_AMBIGUITY_LESS (m3): volume less by other triangulations.
+ * - OVS_SURVEY_AMBIGUITY_MORE (m3): volume more by other triangulations.
+ */
+int ovs_survey_values_si(const ovs_survey *survey, double *values, int values_len, char *msg, int msg_len);
+
+/**
+ * A field that is a text, or a word.
+ *
+ * - OVS_SURVEY_HIGHEST_SHOT: the shot it is at.
+ * - OVS_SURVEY_LOWEST_SHOT: the shot it is at.
+ */
+int ovs_survey_field_text(const ovs_survey *survey,
+                          int field,
+                          char *text,
+                          int text_len,
+                          int *needed,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * How many rows a field that is a table has.
+ *
+ * - OVS_SURVEY_SHOTS: the shots.
+ */
+int ovs_survey_field_rows(const ovs_survey *survey, int field, int *rows, char *msg, int msg_len);
+
+/**
+ * A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+ *
+ * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+ * - OVS_SURVEY_SHOTS_NAME: its name.
+ * - OVS_SURVEY_SHOTS_X (ft): distance from the left.
+ * - OVS_SURVEY_SHOTS_Y (ft): distance from the front.
+ * - OVS_SURVEY_SHOTS_ELEVATION (ft): height above the job datum.
+ */
+int ovs_survey_field_column_us(const ovs_survey *survey,
+                               int field,
+                               int column,
+                               double *cells,
+                               int cells_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+ *
+ * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+ * - OVS_SURVEY_SHOTS_NAME: its name.
+ * - OVS_SURVEY_SHOTS_X (m): distance from the left.
+ * - OVS_SURVEY_SHOTS_Y (m): distance from the front.
+ * - OVS_SURVEY_SHOTS_ELEVATION (m): height above the job datum.
+ */
+int ovs_survey_field_column_si(const ovs_survey *survey,
+                               int field,
+                               int column,
+                               double *cells,
+                               int cells_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * A text, or a word, of a field that is a table; OVS_EMPTY_CELL where that row has none.
+ */
+int ovs_survey_field_column_text(const ovs_survey *survey,
+                                 int field,
+                                 int column,
+                                 int row,
+                                 char *text,
+                                 int text_len,
+                                 int *needed,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * Writes the record as JSON, from which it comes back the same to the bit.
+ */
+int ovs_survey_to_json(const ovs_survey *survey,
+                       char *json,
+                       int json_len,
+                       int *needed,
+                       char *msg,
+                       int msg_len);
+
+/**
+ * Makes the record from its JSON; every quantity in it is a text with its unit.
+ *
+ * - `status`, out: the status of the call; may be null.
+ *
+ * Returns the record, or null.
+ * Example: { "outline": {"sides": [ {"name": "front", "length": "20 ft"}, {"name": "right", "length": "32 ft"}, {"name": "back", "length": "20 ft"}, {"name": "left", "length": "32 ft"}]}, "grid": {"columns": ["1 ft", "19 ft"], "rows": ["1 ft", "31 ft"], "elevations": ["99.2 ft", "99.1 ft", "99.4 ft", "99.3 ft"]}}
+ */
+ovs_survey *ovs_survey_from_json(const char *json,
+                                 int json_len,
+                                 int *status,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * A result of an answer that is such a record, as a pointer of its own.
+ *
+ * - `status`, out: the status of the call; may be null.
+ */
+ovs_survey *ovs_answer_record_survey(const ovs_answer *answer,
+                                     int result,
+                                     int *status,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * Frees the record; null is nothing.
+ */
+void ovs_survey_free(ovs_survey *survey);
+
+/**
+ * Every field that is a number, a count or a word, by its place; NaN for the others.
+ *
+ * - `values`, `values_len`, out: as many as there is room for.
+ * - OVS_FINISH_ELEVATION (ft): its height at the origin of the axes.
+ * - OVS_FINISH_RISE_X (in/ft): rise along x.
+ * - OVS_FINISH_RISE_Y (in/ft): rise along y.
+ * - OVS_FINISH_FALL (in/ft): steepest fall.
+ */
+int ovs_finish_values_us(const ovs_finish *finish, double *values, int values_len, char *msg, int msg_len);
+
+/**
+ * Every field that is a number, a count or a word, by its place; NaN for the others.
+ *
+ * - `values`, `values_len`, out: as many as there is room for.
+ * - OVS_FINISH_ELEVATION (m): its height at the origin of the axes.
+ * - OVS_FINISH_RISE_X (%): rise along x.
+ * - OVS_FINISH_RISE_Y (%): rise along y.
+ * - OVS_FINISH_FALL (%): steepest fall.
+ */
+int ovs_finish_values_si(const ovs_finish *finish, double *values, int values_len, char *msg, int msg_len);
+
+/**
+ * Writes the record as JSON, from which it comes back the same to the bit.
+ */
+int ovs_finish_to_json(const ovs_finish *finish,
+                       char *json,
+                       int json_len,
+                       int *needed,
+                       char *msg,
+                       int msg_len);
+
+/**
+ * Makes the record from its JSON; every quantity in it is a text with its unit.
+ *
+ * - `status`, out: the status of the call; may be null.
+ *
+ * Returns the record, or null.
+ * Example: {"level": "99.5 ft"}
+ */
+ovs_finish *ovs_finish_from_json(const char *json, int json_len, int *status, char *msg, int msg_len);
+
+/**
+ * A result of an answer that is such a record, as a pointer of its own.
+ *
+ * - `status`, out: the status of the call; may be null.
+ */
+ovs_finish *ovs_answer_record_finish(const ovs_answer *answer,
+                                     int result,
+                                     int *status,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * Frees the record; null is nothing.
+ */
+void ovs_finish_free(ovs_finish *finish);
+
+/**
+ * Every field that is a number, a count or a word, by its place; NaN for the others.
+ *
+ * - `values`, `values_len`, out: as many as there is room for.
+ */
+int ovs_job_values_us(const ovs_job *job, double *values, int values_len, char *msg, int msg_len);
+
+/**
+ * Every field that is a number, a count or a word, by its place; NaN for the others.
+ *
+ * - `values`, `values_len`, out: as many as there is room for.
+ */
+int ovs_job_values_si(const ovs_job *job, double *values, int values_len, char *msg, int msg_len);
+
+/**
+ * A field that is a text, or a word.
+ *
+ * - OVS_JOB_NAME: what the job is called.
+ */
+int ovs_job_field_text(const ovs_job *job,
+                       int field,
+                       char *text,
+                       int text_len,
+                       int *needed,
+                       char *msg,
+                       int msg_len);
+
+/**
+ * Writes the record as JSON, from which it comes back the same to the bit.
+ */
+int ovs_job_to_json(const ovs_job *job, char *json, int json_len, int *needed, char *msg, int msg_len);
+
+/**
+ * Makes the record from its JSON; every quantity in it is a text with its unit.
+ *
+ * - `status`, out: the status of the call; may be null.
+ *
+ * Returns the record, or null.
+ * Example: { "schema_version": 1, "job": { "name": "Tool shed (invented)" }, "outline": { "sides": [ { "name": "front", "length": "10 ft" }, { "name": "right", "length": "8 ft" }, { "name": "back", "length": "10 ft" }, { "name": "left", "length": "8 ft" } ] }, "level": { "benchmarks": [ { "name": "nail", "elevation": "100 ft" } ], "columns": [ "1 ft", "9 ft" ], "setups": [ { "on": "nail", "rod": "4' 2\"", "rows": [ { "y": "1 ft", "rods": [ "5' 1\"", "5' 1 1/4\"" ] }, { "y": "7 ft", "rods": [ "5' 0\"", "5' 0 1/2\"" ] } ] } ] }, "finish": { "least": "3 in", "falls_to": "front", "fall": "1/8 in/ft" } }
+ */
+ovs_job *ovs_job_from_json(const char *json,
+                           int json_len,
+                           int *status,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * A result of an answer that is such a record, as a pointer of its own.
+ *
+ * - `status`, out: the status of the call; may be null.
+ */
+ovs_job *ovs_answer_record_job(const ovs_answer *answer, int result, int *status, char *msg, int msg_len);
+
+/**
+ * Frees the record; null is nothing.
+ */
+void ovs_job_free(ovs_job *job);
+
+/**
+ * The elevation of a point from one set-up of the level.
+ *
+ * Equation: height of instrument = benchmark + backsight; elevation = height of instrument - rod.
+ * Taken for granted: the line of sight is level and the rod plumb.
+ *
+ * - `benchmark_ft` (ft): elevation of the benchmark; at least -3280.83989501 ft, at most 32808.3989501 ft.
+ * - `backsight_ft` (ft): rod on the benchmark; at least 0 ft, at most 32.8083989501 ft.
+ * - `rod_ft` (ft): rod on the point; at least 0 ft, at most 32.8083989501 ft.
+ * - `elevation_ft` (ft), out: elevation of the point.
+ * - `height_of_instrument_ft` (ft), out: height of the line of sight.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+ * textbooks, differential levelling (any), height of instrument.
+ * Since 0.1.0.
+ * Example: ovs_rod_elevation_us(2156.77, 2.67, 6.72, ...) gives elevation_ft = 2152.72, height_of_instrument_ft = 2159.44.
+ */
+int ovs_rod_elevation_us(double benchmark_ft,
+                         double backsight_ft,
+                         double rod_ft,
+                         double *elevation_ft,
+                         double *height_of_instrument_ft,
+                         int *notes,
+                         char *msg,
+                         int msg_len);
+
+/**
+ * The elevation of a point from one set-up of the level.
+ *
+ * Equation: height of instrument = benchmark + backsight; elevation = height of instrument - rod.
+ * Taken for granted: the line of sight is level and the rod plumb.
+ *
+ * - `benchmark_m` (m): elevation of the benchmark; at least -1000 m, at most 10000 m.
+ * - `backsight_m` (m): rod on the benchmark; at least 0 m, at most 10 m.
+ * - `rod_m` (m): rod on the point; at least 0 m, at most 10 m.
+ * - `elevation_m` (m), out: elevation of the point.
+ * - `height_of_instrument_m` (m), out: height of the line of sight.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+ * textbooks, differential levelling (any), height of instrument.
+ * Since 0.1.0.
+ * Example: ovs_rod_elevation_si(657.383, 0.813816, 2.04826, ...) gives elevation_m = 656.149, height_of_instrument_m = 658.197.
+ */
+int ovs_rod_elevation_si(double benchmark_m,
+                         double backsight_m,
+                         double rod_m,
+                         double *elevation_m,
+                         double *height_of_instrument_m,
+                         int *notes,
+                         char *msg,
+                         int msg_len);
+
+/**
+ * ovs_rod_elevation_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_rod_elevation_us_array(const double *benchmark_ft,
+                               const double *backsight_ft,
+                               const double *rod_ft,
+                               double *elevation_ft,
+                               double *height_of_instrument_ft,
+                               int *notes,
+                               int n,
+                               int *bad_index,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * ovs_rod_elevation_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_rod_elevation_si_array(const double *benchmark_m,
+                               const double *backsight_m,
+                               const double *rod_m,
+                               double *elevation_m,
+                               double *height_of_instrument_m,
+                               int *notes,
+                               int n,
+                               int *bad_index,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * Why ovs_rod_elevation_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_rod_elevation_us_why(double benchmark_ft,
+                             double backsight_ft,
+                             double rod_ft,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
+ * Why ovs_rod_elevation_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_rod_elevation_si_why(double benchmark_m,
+                             double backsight_m,
+                             double rod_m,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
+ * Reduces a level book: heights of instrument, elevations, closure.
+ *
+ * Equation: height of instrument = elevation + backsight; elevation = height of instrument - sight; sum of
+ * backsights - sum of foresights = last - first; misclosure = found - known, shared out by set-ups.
+ * Taken for granted: every reading is equally good.
+ *
+ * - `benchmarks_elevation_ft` (ft): its elevation; at least -3280.83989501 ft, at most 32808.3989501 ft.
+ * - `benchmarks_rows`: the points of known elevation: how many rows, each a point of known elevation; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `page`: the readings in the order they were booked; required.
+ *   - `point` of `page`: name of the point; required.
+ *   - `backsight` of `page` (ft): rod on a known point, opens a set-up; at least 0 ft, at most 32.8083989501 ft;
+ *     may be left out.
+ *   - `sight` of `page` (ft): rod on any point; at least 0 ft, at most 32.8083989501 ft; may be left out.
+ *   - `foresight` of `page` (ft): rod on the turning point or closing benchmark; at least 0 ft, at most
+ *     32.8083989501 ft; may be left out.
+ *   - `close` of `page` (ft): rod on the backsight point again; at least 0 ft, at most 32.8083989501 ft; may be
+ *     left out.
+ *   - `name` of `benchmarks`: its name; required.
+ *   - `closure_tolerance` (in): how far a line may be off; at least 0 in; may be left out.
+ *   - `recheck_tolerance` (in): how far a backsight point read again may be off; at least 0 in; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_LEVEL_BOOK_MISCLOSURE (in): found less known where the line closes.
+ *   - OVS_LEVEL_BOOK_BACKSIGHTS (ft): sum of the backsights of the first line.
+ *   - OVS_LEVEL_BOOK_FORESIGHTS (ft): sum of its foresights.
+ *   - OVS_LEVEL_BOOK_RISE (ft): last less first of that line.
+ *   - OVS_LEVEL_BOOK_SETUPS: the set-ups.
+ *   - OVS_LEVEL_BOOK_POINTS: the points.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_CLOSURE_EXCEEDED, OVS_BOOK_INCOMPLETE.
+ * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+ * textbooks, differential levelling (any), height of instrument.
+ * Basis: one set-up closes within 1/8 in, several within 1/4 in: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"page":[{"point":"BM A","backsight":"3.10 ft"},{"point":"TP1","foresight":"9.82 ft","backsight":"6.44 ft"},{"point":"TP2","foresight":"6.96 ft","backsight":"8.76 ft"},{"point":"TP3","foresight":"3.27 ft","backsight":"7.12 ft"},{"point":"BM B","foresight":"10.42 ft"}],"benchmarks":[{"name":"BM A","elevation":"100.00 ft"},{"name":"BM B","elevation":"94.91 ft"}],"closure_tolerance":"0.05 ft"}
+ */
+ovs_answer *ovs_level_book_us(const double *benchmarks_elevation_ft,
+                              int benchmarks_rows,
+                              const char *options_json,
+                              int options_len,
+                              int *status,
+                              int *notes,
+                              int notes_len,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * Reduces a level book: heights of instrument, elevations, closure.
+ *
+ * Equation: height of instrument = elevation + backsight; elevation = height of instrument - sight; sum of
+ * backsights - sum of foresights = last - first; misclosure = found - known, shared out by set-ups.
+ * Taken for granted: every reading is equally good.
+ *
+ * - `benchmarks_elevation_m` (m): its elevation; at least -1000 m, at most 10000 m.
+ * - `benchmarks_rows`: the points of known elevation: how many rows, each a point of known elevation; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `page`: the readings in the order they were booked; required.
+ *   - `point` of `page`: name of the point; required.
+ *   - `backsight` of `page` (m): rod on a known point, opens a set-up; at least 0 m, at most 10 m; may be left
+ *     out.
+ *   - `sight` of `page` (m): rod on any point; at least 0 m, at most 10 m; may be left out.
+ *   - `foresight` of `page` (m): rod on the turning point or closing benchmark; at least 0 m, at most 10 m; may be
+ *     left out.
+ *   - `close` of `page` (m): rod on the backsight point again; at least 0 m, at most 10 m; may be left out.
+ *   - `name` of `benchmarks`: its name; required.
+ *   - `closure_tolerance` (mm): how far a line may be off; at least 0 mm; may be left out.
+ *   - `recheck_tolerance` (mm): how far a backsight point read again may be off; at least 0 mm; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_LEVEL_BOOK_MISCLOSURE (mm): found less known where the line closes.
+ *   - OVS_LEVEL_BOOK_BACKSIGHTS (m): sum of the backsights of the first line.
+ *   - OVS_LEVEL_BOOK_FORESIGHTS (m): sum of its foresights.
+ *   - OVS_LEVEL_BOOK_RISE (m): last less first of that line.
+ *   - OVS_LEVEL_BOOK_SETUPS: the set-ups.
+ *   - OVS_LEVEL_BOOK_POINTS: the points.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_CLOSURE_EXCEEDED, OVS_BOOK_INCOMPLETE.
+ * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+ * textbooks, differential levelling (any), height of instrument.
+ * Basis: one set-up closes within 1/8 in, several within 1/4 in: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"page":[{"point":"BM A","backsight":"3.10 ft"},{"point":"TP1","foresight":"9.82 ft","backsight":"6.44 ft"},{"point":"TP2","foresight":"6.96 ft","backsight":"8.76 ft"},{"point":"TP3","foresight":"3.27 ft","backsight":"7.12 ft"},{"point":"BM B","foresight":"10.42 ft"}],"benchmarks":[{"name":"BM A","elevation":"100.00 ft"},{"name":"BM B","elevation":"94.91 ft"}],"closure_tolerance":"0.05 ft"}
+ */
+ovs_answer *ovs_level_book_si(const double *benchmarks_elevation_m,
+                              int benchmarks_rows,
+                              const char *options_json,
+                              int options_len,
+                              int *status,
+                              int *notes,
+                              int notes_len,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * Why ovs_level_book_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_level_book_us_why(const double *benchmarks_elevation_ft,
+                          int benchmarks_rows,
+                          const char *options_json,
+                          int options_len,
+                          char *text,
+                          int text_len,
+                          int *needed);
+
+/**
+ * Why ovs_level_book_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_level_book_si_why(const double *benchmarks_elevation_m,
+                          int benchmarks_rows,
+                          const char *options_json,
+                          int options_len,
+                          char *text,
+                          int text_len,
+                          int *needed);
+
+/**
+ * The plan edge of the work from its corners in order.
+ *
+ * Equation: area = 1/2 sum (x_i y_i+1 - x_i+1 y_i).
+ * Taken for granted: edges are straight between corners; either way round.
+ *
+ * - `corners_x_ft` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `corners_y_ft` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `corners_rows`: the corners in order: how many rows, each a corner of the plan edge; at least 3.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `edge` of `corners`: name of the edge to the next corner; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The plan edge of the work, with holes and named edges.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_LENGTH_MISMATCH, OVS_OUTLINE_CROSSES,
+ * OVS_OUTLINE_TOO_FEW.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"corners":{"x":["0 ft","20 ft","20 ft","0 ft"],"y":["0 ft","0 ft","32 ft","32 ft"],"edge":["front","right","back","left"]}}
+ */
+ovs_outline *ovs_outline_from_corners_us(const double *corners_x_ft,
+                                         const double *corners_y_ft,
+                                         int corners_rows,
+                                         const char *options_json,
+                                         int options_len,
+                                         int *status,
+                                         int *notes,
+                                         int notes_len,
+                                         char *msg,
+                                         int msg_len);
+
+/**
+ * The plan edge of the work from its corners in order.
+ *
+ * Equation: area = 1/2 sum (x_i y_i+1 - x_i+1 y_i).
+ * Taken for granted: edges are straight between corners; either way round.
+ *
+ * - `corners_x_m` (m): distance from the left; at least -100000 m, at most 100000 m.
+ * - `corners_y_m` (m): distance from the front; at least -100000 m, at most 100000 m.
+ * - `corners_rows`: the corners in order: how many rows, each a corner of the plan edge; at least 3.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `edge` of `corners`: name of the edge to the next corner; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The plan edge of the work, with holes and named edges.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_LENGTH_MISMATCH, OVS_OUTLINE_CROSSES,
+ * OVS_OUTLINE_TOO_FEW.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"corners":{"x":["0 ft","20 ft","20 ft","0 ft"],"y":["0 ft","0 ft","32 ft","32 ft"],"edge":["front","right","back","left"]}}
+ */
+ovs_outline *ovs_outline_from_corners_si(const double *corners_x_m,
+                                         const double *corners_y_m,
+                                         int corners_rows,
+                                         const char *options_json,
+                                         int options_len,
+                                         int *status,
+                                         int *notes,
+                                         int notes_len,
+                                         char *msg,
+                                         int msg_len);
+
+/**
+ * Why ovs_outline_from_corners_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_outline_from_corners_us_why(const double *corners_x_ft,
+                                    const double *corners_y_ft,
+                                    int corners_rows,
+                                    const char *options_json,
+                                    int options_len,
+                                    char *text,
+                                    int text_len,
+                                    int *needed);
+
+/**
+ * Why ovs_outline_from_corners_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_outline_from_corners_si_why(const double *corners_x_m,
+                                    const double *corners_y_m,
+                                    int corners_rows,
+                                    const char *options_json,
+                                    int options_len,
+                                    char *text,
+                                    int text_len,
+                                    int *needed);
+
+/**
+ * The plan edge of the work from wall lengths in order, with a diagonal or two of four walls.
+ *
+ * Equation: corners square and the closing gap shared out; or the quadrilateral of four sides and its diagonals.
+ * Taken for granted: the first wall runs along x from the first corner, the work on its left.
+ *
+ * - `sides_length_ft` (ft): its length; more than 0 ft, at most 32808.3989501 ft.
+ * - `sides_rows`: the walls in order: how many rows, each a wall; at least 4.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `sides`: its name; may be left out.
+ *   - `turn` of `sides`: the square turn at its end, left where not given; 0 left, 1 right; may be left out.
+ *   - `diagonal` (ft): first corner to third, of four walls; more than 0 ft, at most 32808.3989501 ft; may be left
+ *     out.
+ *   - `second_diagonal` (ft): second corner to fourth, of four walls; more than 0 ft, at most 32808.3989501 ft;
+ *     may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The plan edge of the work, with holes and named edges.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_OUTLINE_OPEN, OVS_DIAGONAL_IMPOSSIBLE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}],"diagonal":"37' 8 7/8\""}
+ */
+ovs_outline *ovs_outline_from_sides_us(const double *sides_length_ft,
+                                       int sides_rows,
+                                       const char *options_json,
+                                       int options_len,
+                                       int *status,
+                                       int *notes,
+                                       int notes_len,
+                                       char *msg,
+                                       int msg_len);
+
+/**
+ * The plan edge of the work from wall lengths in order, with a diagonal or two of four walls.
+ *
+ * Equation: corners square and the closing gap shared out; or the quadrilateral of four sides and its diagonals.
+ * Taken for granted: the first wall runs along x from the first corner, the work on its left.
+ *
+ * - `sides_length_m` (m): its length; more than 0 m, at most 10000 m.
+ * - `sides_rows`: the walls in order: how many rows, each a wall; at least 4.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `sides`: its name; may be left out.
+ *   - `turn` of `sides`: the square turn at its end, left where not given; 0 left, 1 right; may be left out.
+ *   - `diagonal` (m): first corner to third, of four walls; more than 0 m, at most 10000 m; may be left out.
+ *   - `second_diagonal` (m): second corner to fourth, of four walls; more than 0 m, at most 10000 m; may be left
+ *     out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The plan edge of the work, with holes and named edges.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_OUTLINE_OPEN, OVS_DIAGONAL_IMPOSSIBLE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}],"diagonal":"37' 8 7/8\""}
+ */
+ovs_outline *ovs_outline_from_sides_si(const double *sides_length_m,
+                                       int sides_rows,
+                                       const char *options_json,
+                                       int options_len,
+                                       int *status,
+                                       int *notes,
+                                       int notes_len,
+                                       char *msg,
+                                       int msg_len);
+
+/**
+ * Why ovs_outline_from_sides_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_outline_from_sides_us_why(const double *sides_length_ft,
+                                  int sides_rows,
+                                  const char *options_json,
+                                  int options_len,
+                                  char *text,
+                                  int text_len,
+                                  int *needed);
+
+/**
+ * Why ovs_outline_from_sides_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_outline_from_sides_si_why(const double *sides_length_m,
+                                  int sides_rows,
+                                  const char *options_json,
+                                  int options_len,
+                                  char *text,
+                                  int text_len,
+                                  int *needed);
+
+/**
+ * The surface of the old slab through shots in any order.
+ *
+ * Equation: Delaunay triangles, each plane; shots on one circle are filled from their mean.
+ * Taken for granted: the slab is plane between neighbouring shots.
+ *
+ * - `outline`: the plan edge of the work.
+ * - `shots_x_ft` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `shots_y_ft` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `shots_elevation_ft` (ft): height above the job datum; at least -32808.3989501 ft, at most 32808.3989501 ft.
+ * - `shots_rows`: the shots: how many rows, each a shot of the old slab; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `shots`: its name; may be left out.
+ *   - `outside` of `shots`: outside the outline on purpose; 0 no, 1 yes; may be left out.
+ *   - `step` of `shots`: one side of a step; 0 no, 1 yes; may be left out.
+ *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+ *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+ *     one.
+ *   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+ *     because most old slabs are.
+ *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+ *     no, because heights that far out are a guess.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_TWO_HEIGHTS,
+ * OVS_SHOT_OUTSIDE, OVS_TOO_FEW_SHOTS, OVS_COLLINEAR_SHOTS, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: reading and texture deviations behind the site words: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"shots":{"x":["1 ft","11 ft","11 ft","1 ft","5 ft"],"y":["1 ft","1 ft","9 ft","9 ft","4 ft"],"elevation":["99.20 ft","99.15 ft","99.25 ft","99.22 ft","99.16 ft"]}}
+ */
+ovs_survey *ovs_survey_from_shots_us(const ovs_outline *outline,
+                                     const double *shots_x_ft,
+                                     const double *shots_y_ft,
+                                     const double *shots_elevation_ft,
+                                     int shots_rows,
+                                     const char *options_json,
+                                     int options_len,
+                                     int *status,
+                                     int *notes,
+                                     int notes_len,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * The surface of the old slab through shots in any order.
+ *
+ * Equation: Delaunay triangles, each plane; shots on one circle are filled from their mean.
+ * Taken for granted: the slab is plane between neighbouring shots.
+ *
+ * - `outline`: the plan edge of the work.
+ * - `shots_x_m` (m): distance from the left; at least -100000 m, at most 100000 m.
+ * - `shots_y_m` (m): distance from the front; at least -100000 m, at most 100000 m.
+ * - `shots_elevation_m` (m): height above the job datum; at least -10000 m, at most 10000 m.
+ * - `shots_rows`: the shots: how many rows, each a shot of the old slab; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `shots`: its name; may be left out.
+ *   - `outside` of `shots`: outside the outline on purpose; 0 no, 1 yes; may be left out.
+ *   - `step` of `shots`: one side of a step; 0 no, 1 yes; may be left out.
+ *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+ *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+ *     one.
+ *   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+ *     because most old slabs are.
+ *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+ *     no, because heights that far out are a guess.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_TWO_HEIGHTS,
+ * OVS_SHOT_OUTSIDE, OVS_TOO_FEW_SHOTS, OVS_COLLINEAR_SHOTS, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: reading and texture deviations behind the site words: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"shots":{"x":["1 ft","11 ft","11 ft","1 ft","5 ft"],"y":["1 ft","1 ft","9 ft","9 ft","4 ft"],"elevation":["99.20 ft","99.15 ft","99.25 ft","99.22 ft","99.16 ft"]}}
+ */
+ovs_survey *ovs_survey_from_shots_si(const ovs_outline *outline,
+                                     const double *shots_x_m,
+                                     const double *shots_y_m,
+                                     const double *shots_elevation_m,
+                                     int shots_rows,
+                                     const char *options_json,
+                                     int options_len,
+                                     int *status,
+                                     int *notes,
+                                     int notes_len,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * Why ovs_survey_from_shots_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_from_shots_us_why(const ovs_outline *outline,
+                                 const double *shots_x_ft,
+                                 const double *shots_y_ft,
+                                 const double *shots_elevation_ft,
+                                 int shots_rows,
+                                 const char *options_json,
+                                 int options_len,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
+ * Why ovs_survey_from_shots_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_from_shots_si_why(const ovs_outline *outline,
+                                 const double *shots_x_m,
+                                 const double *shots_y_m,
+                                 const double *shots_elevation_m,
+                                 int shots_rows,
+                                 const char *options_json,
+                                 int options_len,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
+ * The surface of the old slab through a grid of elevations, rows and columns spaced from two walls.
+ *
+ * Equation: each cell is four triangles about the mean of its corners.
+ * Taken for granted: the slab is plane over each triangle.
+ *
+ * - `outline`: the plan edge of the work.
+ * - `columns_x_ft` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
+ * - `rows_y_ft` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `elevations`: the heights, row by row; required.
+ *   - `elevation` of `elevations` (ft): height; empty where not shot; at least -32808.3989501 ft, at most
+ *     32808.3989501 ft; may be left out.
+ *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+ *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+ *     one.
+ *   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+ *     because most old slabs are.
+ *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+ *     no, because heights that far out are a guess.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_LENGTH_MISMATCH,
+ * OVS_BEYOND_SHOTS, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: reading and texture deviations behind the site words: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"columns":{"x":["1 ft","6 ft","11 ft"]},"rows":{"y":["1 ft","9 ft"]},"elevations":{"elevation":["99.20 ft","99.18 ft","99.15 ft","99.22 ft","99.19 ft","99.25 ft"]}}
+ */
+ovs_survey *ovs_survey_from_grid_us(const ovs_outline *outline,
+                                    const double *columns_x_ft,
+                                    int columns_rows,
+                                    const double *rows_y_ft,
+                                    int rows_rows,
+                                    const char *options_json,
+                                    int options_len,
+                                    int *status,
+                                    int *notes,
+                                    int notes_len,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * The surface of the old slab through a grid of elevations, rows and columns spaced from two walls.
+ *
+ * Equation: each cell is four triangles about the mean of its corners.
+ * Taken for granted: the slab is plane over each triangle.
+ *
+ * - `outline`: the plan edge of the work.
+ * - `columns_x_m` (m): distance from the left; at least -100000 m, at most 100000 m.
+ * - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
+ * - `rows_y_m` (m): distance from the front; at least -100000 m, at most 100000 m.
+ * - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `elevations`: the heights, row by row; required.
+ *   - `elevation` of `elevations` (m): height; empty where not shot; at least -10000 m, at most 10000 m; may be
+ *     left out.
+ *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+ *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+ *     one.
+ *   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+ *     because most old slabs are.
+ *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+ *     no, because heights that far out are a guess.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_LENGTH_MISMATCH,
+ * OVS_BEYOND_SHOTS, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: reading and texture deviations behind the site words: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"columns":{"x":["1 ft","6 ft","11 ft"]},"rows":{"y":["1 ft","9 ft"]},"elevations":{"elevation":["99.20 ft","99.18 ft","99.15 ft","99.22 ft","99.19 ft","99.25 ft"]}}
+ */
+ovs_survey *ovs_survey_from_grid_si(const ovs_outline *outline,
+                                    const double *columns_x_m,
+                                    int columns_rows,
+                                    const double *rows_y_m,
+                                    int rows_rows,
+                                    const char *options_json,
+                                    int options_len,
+                                    int *status,
+                                    int *notes,
+                                    int notes_len,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * Why ovs_survey_from_grid_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_from_grid_us_why(const ovs_outline *outline,
+                                const double *columns_x_ft,
+                                int columns_rows,
+                                const double *rows_y_ft,
+                                int rows_rows,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * Why ovs_survey_from_grid_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_from_grid_si_why(const ovs_outline *outline,
+                                const double *columns_x_m,
+                                int columns_rows,
+                                const double *rows_y_m,
+                                int rows_rows,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * The surface of the old slab through a grid of rod readings from one set-up.
+ *
+ * Equation: elevation = benchmark + backsight - rod.
+ * Taken for granted: one set-up; the slab is plane over each triangle.
+ *
+ * - `outline`: the plan edge of the work.
+ * - `columns_x_ft` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
+ * - `rows_y_ft` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+ * - `benchmark_ft` (ft): elevation of the benchmark; at least -3280.83989501 ft, at most 32808.3989501 ft.
+ * - `backsight_ft` (ft): rod on the benchmark; at least 0 ft, at most 32.8083989501 ft.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `rods`: the readings, row by row; required.
+ *   - `rod` of `rods` (ft): reading; empty where not shot; at least 0 ft, at most 32.8083989501 ft; may be left
+ *     out.
+ *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+ *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+ *     one.
+ *   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+ *     because most old slabs are.
+ *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+ *     no, because heights that far out are a guess.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_LENGTH_MISMATCH,
+ * OVS_NULL_POINTER.
+ * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+ * textbooks, differential levelling (any), height of instrument.
+ * Basis: plane and solid geometry: derived.
+ * Basis: reading and texture deviations behind the site words: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"columns":{"x":["1 ft","6 ft","11 ft"]},"rows":{"y":["1 ft","9 ft"]},"rods":{"rod":["5' 0 5/8\"","5' 0 1/2\"","5' 0 3/8\"","4' 11 7/8\"","5' 0\"","4' 11 7/8\""]},"benchmark":"100 ft","backsight":"4' 2 1/2\""}
+ */
+ovs_survey *ovs_survey_from_rods_us(const ovs_outline *outline,
+                                    const double *columns_x_ft,
+                                    int columns_rows,
+                                    const double *rows_y_ft,
+                                    int rows_rows,
+                                    double benchmark_ft,
+                                    double backsight_ft,
+                                    const char *options_json,
+                                    int options_len,
+                                    int *status,
+                                    int *notes,
+                                    int notes_len,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * The surface of the old slab through a grid of rod readings from one set-up.
+ *
+ * Equation: elevation = benchmark + backsight - rod.
+ * Taken for granted: one set-up; the slab is plane over each triangle.
+ *
+ * - `outline`: the plan edge of the work.
+ * - `columns_x_m` (m): distance from the left; at least -100000 m, at most 100000 m.
+ * - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
+ * - `rows_y_m` (m): distance from the front; at least -100000 m, at most 100000 m.
+ * - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+ * - `benchmark_m` (m): elevation of the benchmark; at least -1000 m, at most 10000 m.
+ * - `backsight_m` (m): rod on the benchmark; at least 0 m, at most 10 m.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `rods`: the readings, row by row; required.
+ *   - `rod` of `rods` (m): reading; empty where not shot; at least 0 m, at most 10 m; may be left out.
+ *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+ *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+ *     one.
+ *   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+ *     because most old slabs are.
+ *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+ *     no, because heights that far out are a guess.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_LENGTH_MISMATCH,
+ * OVS_NULL_POINTER.
+ * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+ * textbooks, differential levelling (any), height of instrument.
+ * Basis: plane and solid geometry: derived.
+ * Basis: reading and texture deviations behind the site words: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"columns":{"x":["1 ft","6 ft","11 ft"]},"rows":{"y":["1 ft","9 ft"]},"rods":{"rod":["5' 0 5/8\"","5' 0 1/2\"","5' 0 3/8\"","4' 11 7/8\"","5' 0\"","4' 11 7/8\""]},"benchmark":"100 ft","backsight":"4' 2 1/2\""}
+ */
+ovs_survey *ovs_survey_from_rods_si(const ovs_outline *outline,
+                                    const double *columns_x_m,
+                                    int columns_rows,
+                                    const double *rows_y_m,
+                                    int rows_rows,
+                                    double benchmark_m,
+                                    double backsight_m,
+                                    const char *options_json,
+                                    int options_len,
+                                    int *status,
+                                    int *notes,
+                                    int notes_len,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * Why ovs_survey_from_rods_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_from_rods_us_why(const ovs_outline *outline,
+                                const double *columns_x_ft,
+                                int columns_rows,
+                                const double *rows_y_ft,
+                                int rows_rows,
+                                double benchmark_ft,
+                                double backsight_ft,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * Why ovs_survey_from_rods_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_from_rods_si_why(const ovs_outline *outline,
+                                const double *columns_x_m,
+                                int columns_rows,
+                                const double *rows_y_m,
+                                int rows_rows,
+                                double benchmark_m,
+                                double backsight_m,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
 
 /**
  * The fall of a surface that loses a height over a run.
@@ -1139,6 +3030,525 @@ int ovs_triangular_prism_si_why(double area_m2,
                                 int *needed);
 
 /**
+ * A level finish.
+ *
+ * Equation: z = elevation.
+ * Taken for granted: water may stand.
+ *
+ * - `elevation_ft` (ft): its elevation; at least -32808.3989501 ft, at most 32808.3989501 ft.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface, one plane.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"elevation":"99.55 ft"}
+ */
+ovs_finish *ovs_finish_level_us(double elevation_ft,
+                                const char *options_json,
+                                int options_len,
+                                int *status,
+                                int *notes,
+                                int notes_len,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * A level finish.
+ *
+ * Equation: z = elevation.
+ * Taken for granted: water may stand.
+ *
+ * - `elevation_m` (m): its elevation; at least -10000 m, at most 10000 m.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface, one plane.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"elevation":"99.55 ft"}
+ */
+ovs_finish *ovs_finish_level_si(double elevation_m,
+                                const char *options_json,
+                                int options_len,
+                                int *status,
+                                int *notes,
+                                int notes_len,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * Why ovs_finish_level_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_level_us_why(double elevation_ft,
+                            const char *options_json,
+                            int options_len,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * Why ovs_finish_level_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_level_si_why(double elevation_m,
+                            const char *options_json,
+                            int options_len,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * The plane finish through three points.
+ *
+ * Equation: z = a + b x + c y through the three.
+ * Taken for granted: one plane.
+ *
+ * - `points_x_ft` (ft): distance from the left; any finite number.
+ * - `points_y_ft` (ft): distance from the front; any finite number.
+ * - `points_elevation_ft` (ft): height there; at least -32808.3989501 ft, at most 32808.3989501 ft.
+ * - `points_rows`: three points that are not on one line: how many rows, each a point of the finish; at least 1.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface, one plane.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_FINISH_UNDETERMINED.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"points":{"x":["0 ft","20 ft","0 ft"],"y":["0 ft","0 ft","24 ft"],"elevation":["100.0 ft","99.8 ft","99.88 ft"]}}
+ */
+ovs_finish *ovs_finish_from_points_us(const double *points_x_ft,
+                                      const double *points_y_ft,
+                                      const double *points_elevation_ft,
+                                      int points_rows,
+                                      const char *options_json,
+                                      int options_len,
+                                      int *status,
+                                      int *notes,
+                                      int notes_len,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * The plane finish through three points.
+ *
+ * Equation: z = a + b x + c y through the three.
+ * Taken for granted: one plane.
+ *
+ * - `points_x_m` (m): distance from the left; any finite number.
+ * - `points_y_m` (m): distance from the front; any finite number.
+ * - `points_elevation_m` (m): height there; at least -10000 m, at most 10000 m.
+ * - `points_rows`: three points that are not on one line: how many rows, each a point of the finish; at least 1.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface, one plane.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_FINISH_UNDETERMINED.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"points":{"x":["0 ft","20 ft","0 ft"],"y":["0 ft","0 ft","24 ft"],"elevation":["100.0 ft","99.8 ft","99.88 ft"]}}
+ */
+ovs_finish *ovs_finish_from_points_si(const double *points_x_m,
+                                      const double *points_y_m,
+                                      const double *points_elevation_m,
+                                      int points_rows,
+                                      const char *options_json,
+                                      int options_len,
+                                      int *status,
+                                      int *notes,
+                                      int notes_len,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * Why ovs_finish_from_points_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_from_points_us_why(const double *points_x_ft,
+                                  const double *points_y_ft,
+                                  const double *points_elevation_ft,
+                                  int points_rows,
+                                  const char *options_json,
+                                  int options_len,
+                                  char *text,
+                                  int text_len,
+                                  int *needed);
+
+/**
+ * Why ovs_finish_from_points_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_from_points_si_why(const double *points_x_m,
+                                  const double *points_y_m,
+                                  const double *points_elevation_m,
+                                  int points_rows,
+                                  const char *options_json,
+                                  int options_len,
+                                  char *text,
+                                  int text_len,
+                                  int *needed);
+
+/**
+ * The plane finish that stands level along an edge and falls square to it.
+ *
+ * Equation: z = elevation + fall x distance from the edge.
+ * Taken for granted: the edge is straight; water leaves over it.
+ *
+ * - `survey`: the old slab with the edge.
+ * - `edge`, `edge_len`: name of the edge.
+ * - `elevation_ft` (ft): height of the finish at the edge; at least -32808.3989501 ft, at most 32808.3989501 ft.
+ * - `fall_in_per_ft` (in/ft): fall towards the edge; at least 0 in/ft, at most 12 in/ft.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface, one plane.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"edge":"front","elevation":"99.5 ft","fall":"1/8 in/ft"}
+ */
+ovs_finish *ovs_finish_to_edge_us(const ovs_survey *survey,
+                                  const char *edge,
+                                  int edge_len,
+                                  double elevation_ft,
+                                  double fall_in_per_ft,
+                                  const char *options_json,
+                                  int options_len,
+                                  int *status,
+                                  int *notes,
+                                  int notes_len,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * The plane finish that stands level along an edge and falls square to it.
+ *
+ * Equation: z = elevation + fall x distance from the edge.
+ * Taken for granted: the edge is straight; water leaves over it.
+ *
+ * - `survey`: the old slab with the edge.
+ * - `edge`, `edge_len`: name of the edge.
+ * - `elevation_m` (m): height of the finish at the edge; at least -10000 m, at most 10000 m.
+ * - `fall_percent` (%): fall towards the edge; at least 0 %, at most 100 %.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface, one plane.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"edge":"front","elevation":"99.5 ft","fall":"1/8 in/ft"}
+ */
+ovs_finish *ovs_finish_to_edge_si(const ovs_survey *survey,
+                                  const char *edge,
+                                  int edge_len,
+                                  double elevation_m,
+                                  double fall_percent,
+                                  const char *options_json,
+                                  int options_len,
+                                  int *status,
+                                  int *notes,
+                                  int notes_len,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * Why ovs_finish_to_edge_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_to_edge_us_why(const ovs_survey *survey,
+                              const char *edge,
+                              int edge_len,
+                              double elevation_ft,
+                              double fall_in_per_ft,
+                              const char *options_json,
+                              int options_len,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * Why ovs_finish_to_edge_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_to_edge_si_why(const ovs_survey *survey,
+                              const char *edge,
+                              int edge_len,
+                              double elevation_m,
+                              double fall_percent,
+                              const char *options_json,
+                              int options_len,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
+ *
+ * Equation: elevation at the edge = greatest of (old slab + least - fall x distance from the edge).
+ * Taken for granted: ground beyond the shots is extended, not measured: it does not bind.
+ *
+ * - `survey`: the old slab.
+ * - `least_in` (in): least thickness, any margin in it; at least 0 in, at most 120 in.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `edge`: the edge it falls to; none for a level finish; may be left out.
+ *   - `fall` (in/ft): fall towards the edge; at least 0 in/ft, at most 12 in/ft; where left out 1/8 in/ft, because
+ *     the least for a well-finished floor.
+ *   - `round` (in): heights are rounded up to whole steps of this; at least 0 in, at most 12 in; may be left out.
+ *   - `datum` (ft): the height the steps are counted from, usually the benchmark; at least -32808.3989501 ft, at
+ *     most 32808.3989501 ft; where left out 0 ft, because the job datum.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface, one plane.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+ * finished floors, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"least":"3 3/8 in","edge":"front","fall":"1/8 in/ft"}
+ */
+ovs_finish *ovs_finish_at_least_us(const ovs_survey *survey,
+                                   double least_in,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
+ *
+ * Equation: elevation at the edge = greatest of (old slab + least - fall x distance from the edge).
+ * Taken for granted: ground beyond the shots is extended, not measured: it does not bind.
+ *
+ * - `survey`: the old slab.
+ * - `least_mm` (mm): least thickness, any margin in it; at least 0 mm, at most 3048 mm.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `edge`: the edge it falls to; none for a level finish; may be left out.
+ *   - `fall` (%): fall towards the edge; at least 0 %, at most 100 %; where left out 1/8 in/ft, because the least
+ *     for a well-finished floor.
+ *   - `round` (mm): heights are rounded up to whole steps of this; at least 0 mm, at most 304.8 mm; may be left
+ *     out.
+ *   - `datum` (m): the height the steps are counted from, usually the benchmark; at least -10000 m, at most 10000
+ *     m; where left out 0 ft, because the job datum.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface, one plane.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+ * finished floors, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"least":"3 3/8 in","edge":"front","fall":"1/8 in/ft"}
+ */
+ovs_finish *ovs_finish_at_least_si(const ovs_survey *survey,
+                                   double least_mm,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_finish_at_least_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_at_least_us_why(const ovs_survey *survey,
+                               double least_in,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_finish_at_least_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_at_least_si_why(const ovs_survey *survey,
+                               double least_mm,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
+ *
+ * Equation: net = integral of (finish - old slab); fill = its positive part; high = its negative part; mean = net
+ * / area.
+ * Taken for granted: old slab plane over each triangle, finish one plane.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `zone`: only within this outline; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `thinner_than` (in): the area thinner than this is told; at least -3937.00787402 in, at most 3937.00787402
+ *     in; may be left out.
+ *   - `zone`: only within this outline; may be left out.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_THICKNESS_AREA (ft2): plan area.
+ *   - OVS_THICKNESS_NET (yd3): fill less high spots.
+ *   - OVS_THICKNESS_FILL (yd3): volume where the finish is above the old slab.
+ *   - OVS_THICKNESS_HIGH (yd3): volume of old slab above the finish.
+ *   - OVS_THICKNESS_MEAN (in): net volume over area.
+ *   - OVS_THICKNESS_LEAST (in): least thickness.
+ *   - OVS_THICKNESS_LEAST_X (ft): where it is, from the left.
+ *   - OVS_THICKNESS_LEAST_Y (ft): where it is, from the front.
+ *   - OVS_THICKNESS_LEAST_MEASURED (in): least thickness between the shots.
+ *   - OVS_THICKNESS_GREATEST (in): greatest thickness.
+ *   - OVS_THICKNESS_GREATEST_X (ft): where it is, from the left.
+ *   - OVS_THICKNESS_GREATEST_Y (ft): where it is, from the front.
+ *   - OVS_THICKNESS_THINNER (ft2): area thinner than the depth asked about.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_KEY_UNKNOWN,
+ * OVS_FINISH_TWICE, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"thinner_than":"5 in"}
+ */
+int ovs_thickness_us(const ovs_survey *survey,
+                     const ovs_finish *finish,
+                     const ovs_outline *zone,
+                     const char *options_json,
+                     int options_len,
+                     double *results,
+                     int results_len,
+                     int *notes,
+                     int notes_len,
+                     char *msg,
+                     int msg_len);
+
+/**
+ * The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
+ *
+ * Equation: net = integral of (finish - old slab); fill = its positive part; high = its negative part; mean = net
+ * / area.
+ * Taken for granted: old slab plane over each triangle, finish one plane.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `zone`: only within this outline; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `thinner_than` (mm): the area thinner than this is told; at least -100000 mm, at most 100000 mm; may be left
+ *     out.
+ *   - `zone`: only within this outline; may be left out.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_THICKNESS_AREA (m2): plan area.
+ *   - OVS_THICKNESS_NET (m3): fill less high spots.
+ *   - OVS_THICKNESS_FILL (m3): volume where the finish is above the old slab.
+ *   - OVS_THICKNESS_HIGH (m3): volume of old slab above the finish.
+ *   - OVS_THICKNESS_MEAN (mm): net volume over area.
+ *   - OVS_THICKNESS_LEAST (mm): least thickness.
+ *   - OVS_THICKNESS_LEAST_X (m): where it is, from the left.
+ *   - OVS_THICKNESS_LEAST_Y (m): where it is, from the front.
+ *   - OVS_THICKNESS_LEAST_MEASURED (mm): least thickness between the shots.
+ *   - OVS_THICKNESS_GREATEST (mm): greatest thickness.
+ *   - OVS_THICKNESS_GREATEST_X (m): where it is, from the left.
+ *   - OVS_THICKNESS_GREATEST_Y (m): where it is, from the front.
+ *   - OVS_THICKNESS_THINNER (m2): area thinner than the depth asked about.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_KEY_UNKNOWN,
+ * OVS_FINISH_TWICE, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"thinner_than":"5 in"}
+ */
+int ovs_thickness_si(const ovs_survey *survey,
+                     const ovs_finish *finish,
+                     const ovs_outline *zone,
+                     const char *options_json,
+                     int options_len,
+                     double *results,
+                     int results_len,
+                     int *notes,
+                     int notes_len,
+                     char *msg,
+                     int msg_len);
+
+/**
+ * Why ovs_thickness_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_us_why(const ovs_survey *survey,
+                         const ovs_finish *finish,
+                         const ovs_outline *zone,
+                         const char *options_json,
+                         int options_len,
+                         char *text,
+                         int text_len,
+                         int *needed);
+
+/**
+ * Why ovs_thickness_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_si_why(const ovs_survey *survey,
+                         const ovs_finish *finish,
+                         const ovs_outline *zone,
+                         const char *options_json,
+                         int options_len,
+                         char *text,
+                         int text_len,
+                         int *needed);
+
+/**
  * The volume of a body between two end sections with a third half way.
  *
  * Equation: volume = length (first + 4 middle + last) / 6.
@@ -1371,12 +3781,12 @@ int ovs_trucks_si_why(double ordered_m3, double capacity_m3, char *text, int tex
  * - `floor_yd3` (yd3): volume of the floor; at least 0 yd3, at most 130795.061931 yd3.
  * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
  *   - `extras`: volumes poured beside the floor; may be left out.
- *   - `name` of `extras`: what it is for.
- *   - `volume` of `extras` (yd3): how much; at least 0 yd3, at most 130795.061931 yd3.
+ *   - `name` of `extras`: what it is for; required.
+ *   - `volume` of `extras` (yd3): how much; at least 0 yd3, at most 130795.061931 yd3; required.
  *   - `allowances`: shares allowed on top; where left out [{"name": "waste", "share": "3 %"}], because a surveyed
  *     floor: what sticks to tools and strike-off.
- *   - `name` of `allowances`: what it is for.
- *   - `share` of `allowances` (%): share of the net volume; at least 0 %, at most 50 %.
+ *   - `name` of `allowances`: what it is for; required.
+ *   - `share` of `allowances` (%): share of the net volume; at least 0 %, at most 50 %; required.
  *   - `step` (yd3): the step the plant sells by; at least 0.00130795061931 yd3, at most 6.53975309657 yd3; where
  *     left out 1/4 yd3, because plants usually sell by the quarter yard.
  *   - `capacity` (yd3): what one truck carries; at least 0.130795061931 yd3, at most 26.1590123863 yd3; where left
@@ -1420,12 +3830,12 @@ ovs_answer *ovs_order_us(double floor_yd3,
  * - `floor_m3` (m3): volume of the floor; at least 0 m3, at most 100000 m3.
  * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
  *   - `extras`: volumes poured beside the floor; may be left out.
- *   - `name` of `extras`: what it is for.
- *   - `volume` of `extras` (m3): how much; at least 0 m3, at most 100000 m3.
+ *   - `name` of `extras`: what it is for; required.
+ *   - `volume` of `extras` (m3): how much; at least 0 m3, at most 100000 m3; required.
  *   - `allowances`: shares allowed on top; where left out [{"name": "waste", "share": "3 %"}], because a surveyed
  *     floor: what sticks to tools and strike-off.
- *   - `name` of `allowances`: what it is for.
- *   - `share` of `allowances` (%): share of the net volume; at least 0 %, at most 50 %.
+ *   - `name` of `allowances`: what it is for; required.
+ *   - `share` of `allowances` (%): share of the net volume; at least 0 %, at most 50 %; required.
  *   - `step` (m3): the step the plant sells by; at least 0.001 m3, at most 5 m3; where left out 1/4 yd3, because
  *     plants usually sell by the quarter yard.
  *   - `capacity` (m3): what one truck carries; at least 0.1 m3, at most 20 m3; where left out 10 yd3, because a
@@ -1487,6 +3897,194 @@ int ovs_order_si_why(double floor_m3,
                      char *text,
                      int text_len,
                      int *needed);
+
+/**
+ * Reads a job description from TOML or JSON.
+ *
+ * Equation: none.
+ * Taken for granted: a text whose first sign is a brace is JSON, any other TOML.
+ *
+ * - `text_value`, `text_value_len`: the job description.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: A whole job description.
+ *
+ * Refuses with OVS_KEY_UNKNOWN, OVS_KEY_MISSING, OVS_SYNTAX.
+ * Since 0.1.0.
+ * Example, as JSON: {"text":"schema_version = 1\n[job]\nname = \"Tool shed (invented)\"\n[outline]\nsides = [{ name = \"front\", length = \"10 ft\" }, { name = \"right\", length = \"8 ft\" }, { name = \"back\", length = \"10 ft\" }, { name = \"left\", length = \"8 ft\" }]\n[level]\nbenchmarks = [{ name = \"nail\", elevation = \"100 ft\" }]\ncolumns = [\"1 ft\", \"9 ft\"]\n[[level.setups]]\non = \"nail\"\nrod = \"4' 2\\\"\"\nrows = [{ y = \"1 ft\", rods = [\"5' 1\\\"\", \"5' 1 1/4\\\"\"] }, { y = \"7 ft\", rods = [\"5' 0\\\"\", \"5' 0 1/2\\\"\"] }]\n[finish]\nleast = \"3 in\"\nfalls_to = \"front\"\nfall = \"1/8 in/ft\"\n"}
+ */
+ovs_job *ovs_job_from_text_us(const char *text_value,
+                              int text_value_len,
+                              const char *options_json,
+                              int options_len,
+                              int *status,
+                              int *notes,
+                              int notes_len,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * Reads a job description from TOML or JSON.
+ *
+ * Equation: none.
+ * Taken for granted: a text whose first sign is a brace is JSON, any other TOML.
+ *
+ * - `text_value`, `text_value_len`: the job description.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: A whole job description.
+ *
+ * Refuses with OVS_KEY_UNKNOWN, OVS_KEY_MISSING, OVS_SYNTAX.
+ * Since 0.1.0.
+ * Example, as JSON: {"text":"schema_version = 1\n[job]\nname = \"Tool shed (invented)\"\n[outline]\nsides = [{ name = \"front\", length = \"10 ft\" }, { name = \"right\", length = \"8 ft\" }, { name = \"back\", length = \"10 ft\" }, { name = \"left\", length = \"8 ft\" }]\n[level]\nbenchmarks = [{ name = \"nail\", elevation = \"100 ft\" }]\ncolumns = [\"1 ft\", \"9 ft\"]\n[[level.setups]]\non = \"nail\"\nrod = \"4' 2\\\"\"\nrows = [{ y = \"1 ft\", rods = [\"5' 1\\\"\", \"5' 1 1/4\\\"\"] }, { y = \"7 ft\", rods = [\"5' 0\\\"\", \"5' 0 1/2\\\"\"] }]\n[finish]\nleast = \"3 in\"\nfalls_to = \"front\"\nfall = \"1/8 in/ft\"\n"}
+ */
+ovs_job *ovs_job_from_text_si(const char *text_value,
+                              int text_value_len,
+                              const char *options_json,
+                              int options_len,
+                              int *status,
+                              int *notes,
+                              int notes_len,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * Why ovs_job_from_text_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_job_from_text_us_why(const char *text_value,
+                             int text_value_len,
+                             const char *options_json,
+                             int options_len,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
+ * Why ovs_job_from_text_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_job_from_text_si_why(const char *text_value,
+                             int text_value_len,
+                             const char *options_json,
+                             int options_len,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
+ * The report of a whole job: its main figures, as text for the site, and as JSON for a program.
+ *
+ * Equation: survey, finish, thickness and order, one after the other.
+ * Taken for granted: what the report lists as taken.
+ *
+ * - `job`: the job.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_REPORT_ORDERED (yd3): concrete to order.
+ *   - OVS_REPORT_FIGURED (yd3): net volume of all parts and allowances.
+ *   - OVS_REPORT_LOADS: truck loads.
+ *   - OVS_REPORT_NET (yd3): volume of the floor, net.
+ *   - OVS_REPORT_LEAST (in): least thickness between the shots.
+ *   - OVS_REPORT_GREATEST (in): greatest thickness.
+ *   - OVS_REPORT_MEAN (in): mean thickness.
+ *   - OVS_REPORT_TEXT: the report for the site.
+ *   - OVS_REPORT_JSON: the report as JSON.
+ *
+ * Refuses with OVS_KIND_MISMATCH, OVS_KEY_MISSING, OVS_NULL_POINTER.
+ * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+ * textbooks, differential levelling (any), height of instrument.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"job":{"schema_version":1,"job":{"name":"Tool shed (invented)"},"outline":{"sides":[{"name":"front","length":"10 ft"},{"name":"right","length":"8 ft"},{"name":"back","length":"10 ft"},{"name":"left","length":"8 ft"}]},"level":{"benchmarks":[{"name":"nail","elevation":"100 ft"}],"columns":["1 ft","9 ft"],"setups":[{"on":"nail","rod":"4' 2\"","rows":[{"y":"1 ft","rods":["5' 1\"","5' 1 1/4\""]},{"y":"7 ft","rods":["5' 0\"","5' 0 1/2\""]}]}]},"finish":{"least":"3 in","falls_to":"front","fall":"1/8 in/ft"}}}
+ */
+ovs_answer *ovs_report_us(const ovs_job *job,
+                          const char *options_json,
+                          int options_len,
+                          int *status,
+                          int *notes,
+                          int notes_len,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * The report of a whole job: its main figures, as text for the site, and as JSON for a program.
+ *
+ * Equation: survey, finish, thickness and order, one after the other.
+ * Taken for granted: what the report lists as taken.
+ *
+ * - `job`: the job.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_REPORT_ORDERED (m3): concrete to order.
+ *   - OVS_REPORT_FIGURED (m3): net volume of all parts and allowances.
+ *   - OVS_REPORT_LOADS: truck loads.
+ *   - OVS_REPORT_NET (m3): volume of the floor, net.
+ *   - OVS_REPORT_LEAST (mm): least thickness between the shots.
+ *   - OVS_REPORT_GREATEST (mm): greatest thickness.
+ *   - OVS_REPORT_MEAN (mm): mean thickness.
+ *   - OVS_REPORT_TEXT: the report for the site.
+ *   - OVS_REPORT_JSON: the report as JSON.
+ *
+ * Refuses with OVS_KIND_MISMATCH, OVS_KEY_MISSING, OVS_NULL_POINTER.
+ * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+ * textbooks, differential levelling (any), height of instrument.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"job":{"schema_version":1,"job":{"name":"Tool shed (invented)"},"outline":{"sides":[{"name":"front","length":"10 ft"},{"name":"right","length":"8 ft"},{"name":"back","length":"10 ft"},{"name":"left","length":"8 ft"}]},"level":{"benchmarks":[{"name":"nail","elevation":"100 ft"}],"columns":["1 ft","9 ft"],"setups":[{"on":"nail","rod":"4' 2\"","rows":[{"y":"1 ft","rods":["5' 1\"","5' 1 1/4\""]},{"y":"7 ft","rods":["5' 0\"","5' 0 1/2\""]}]}]},"finish":{"least":"3 in","falls_to":"front","fall":"1/8 in/ft"}}}
+ */
+ovs_answer *ovs_report_si(const ovs_job *job,
+                          const char *options_json,
+                          int options_len,
+                          int *status,
+                          int *notes,
+                          int notes_len,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * Why ovs_report_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_report_us_why(const ovs_job *job,
+                      const char *options_json,
+                      int options_len,
+                      char *text,
+                      int text_len,
+                      int *needed);
+
+/**
+ * Why ovs_report_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_report_si_why(const ovs_job *job,
+                      const char *options_json,
+                      int options_len,
+                      char *text,
+                      int text_len,
+                      int *needed);
 
 /**
  * Every field that is a number, a count or a word, by its place; NaN for the others.
@@ -1847,7 +4445,7 @@ int ovs_specimen_from_table_si_why(const double *rows_at_m,
  *   - `shade`: an optional colour; 0 red, 1 dark blue; where left out red, because plain.
  *   - `remark`: an optional text; may be left out.
  *   - `more`: an optional table; may be left out.
- *   - `share` of `more` (%): share; at least 0 %.
+ *   - `share` of `more` (%): share; at least 0 %; required.
  *   - `other`: an optional record; may be left out.
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
@@ -1907,7 +4505,7 @@ ovs_answer *ovs_specimen_every_kind_us(double volume_yd3,
  *   - `shade`: an optional colour; 0 red, 1 dark blue; where left out red, because plain.
  *   - `remark`: an optional text; may be left out.
  *   - `more`: an optional table; may be left out.
- *   - `share` of `more` (%): share; at least 0 %.
+ *   - `share` of `more` (%): share; at least 0 %; required.
  *   - `other`: an optional record; may be left out.
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.

@@ -2,12 +2,55 @@
 //!
 //! Made from the table of operations: change the table and run `cargo run -p overslab-tests`.
 
-use crate::border::{Input, Message, Output, TextOut, row, scalar};
+use crate::border::{Given, Input, Message, Notes, Numbers, Output, Passed, Request, TextIn, TextOut, record, row, scalar};
 use crate::border::scalar::Arrays;
 use overslab::operation::Operation;
 use overslab::operations::OPERATIONS;
 use overslab::quantity::System;
 use std::ffi::{c_char, c_int};
+use super::records::{FINISH_TYPE, ovs_finish, ovs_outline, ovs_survey};
+
+/// The result `area` (ft2 or m2): plan area.
+pub const OVS_THICKNESS_AREA: c_int = 0;
+
+/// The result `net` (yd3 or m3): fill less high spots.
+pub const OVS_THICKNESS_NET: c_int = 1;
+
+/// The result `fill` (yd3 or m3): volume where the finish is above the old slab.
+pub const OVS_THICKNESS_FILL: c_int = 2;
+
+/// The result `high` (yd3 or m3): volume of old slab above the finish.
+pub const OVS_THICKNESS_HIGH: c_int = 3;
+
+/// The result `mean` (in or mm): net volume over area.
+pub const OVS_THICKNESS_MEAN: c_int = 4;
+
+/// The result `least` (in or mm): least thickness.
+pub const OVS_THICKNESS_LEAST: c_int = 5;
+
+/// The result `least_x` (ft or m): where it is, from the left.
+pub const OVS_THICKNESS_LEAST_X: c_int = 6;
+
+/// The result `least_y` (ft or m): where it is, from the front.
+pub const OVS_THICKNESS_LEAST_Y: c_int = 7;
+
+/// The result `least_measured` (in or mm): least thickness between the shots.
+pub const OVS_THICKNESS_LEAST_MEASURED: c_int = 8;
+
+/// The result `greatest` (in or mm): greatest thickness.
+pub const OVS_THICKNESS_GREATEST: c_int = 9;
+
+/// The result `greatest_x` (ft or m): where it is, from the left.
+pub const OVS_THICKNESS_GREATEST_X: c_int = 10;
+
+/// The result `greatest_y` (ft or m): where it is, from the front.
+pub const OVS_THICKNESS_GREATEST_Y: c_int = 11;
+
+/// The result `thinner` (ft2 or m2): area thinner than the depth asked about.
+pub const OVS_THICKNESS_THINNER: c_int = 12;
+
+/// How many results there are.
+pub const OVS_THICKNESS_RESULTS: c_int = 13;
 
 static FALL: &Operation = row(OPERATIONS, "fall");
 
@@ -427,4 +470,697 @@ pub unsafe extern "C" fn ovs_triangular_prism_si_why(
 ) -> c_int {
     let text = TextOut::new("text", text, text_len, needed);
     unsafe { scalar::why(TRIANGULAR_PRISM, System::Si, [area_m2, thickness_1_mm, thickness_2_mm, thickness_3_mm], text) }
+}
+
+static FINISH_LEVEL: &Operation = row(OPERATIONS, "finish_level");
+
+/// A level finish.
+///
+/// Equation: z = elevation.
+/// Taken for granted: water may stand.
+///
+/// - `elevation_ft` (ft): its elevation; at least -32808.3989501 ft, at most 32808.3989501 ft.
+/// - `options_json`, `options_len`: none yet; may be null.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface, one plane.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"elevation":"99.55 ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_level_us(
+    elevation_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Number(elevation_ft)),
+    ];
+    let request = Request::new(FINISH_LEVEL, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// A level finish.
+///
+/// Equation: z = elevation.
+/// Taken for granted: water may stand.
+///
+/// - `elevation_m` (m): its elevation; at least -10000 m, at most 10000 m.
+/// - `options_json`, `options_len`: none yet; may be null.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface, one plane.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"elevation":"99.55 ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_level_si(
+    elevation_m: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Number(elevation_m)),
+    ];
+    let request = Request::new(FINISH_LEVEL, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_level_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_level_us_why(
+    elevation_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Number(elevation_ft)),
+    ];
+    let request = Request::new(FINISH_LEVEL, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_level_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_level_si_why(
+    elevation_m: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Number(elevation_m)),
+    ];
+    let request = Request::new(FINISH_LEVEL, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_FROM_POINTS: &Operation = row(OPERATIONS, "finish_from_points");
+
+/// The plane finish through three points.
+///
+/// Equation: z = a + b x + c y through the three.
+/// Taken for granted: one plane.
+///
+/// - `points_x_ft` (ft): distance from the left; any finite number.
+/// - `points_y_ft` (ft): distance from the front; any finite number.
+/// - `points_elevation_ft` (ft): height there; at least -32808.3989501 ft, at most 32808.3989501 ft.
+/// - `points_rows`: three points that are not on one line: how many rows, each a point of the finish; at least 1.
+/// - `options_json`, `options_len`: none yet; may be null.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface, one plane.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_FINISH_UNDETERMINED.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"points":{"x":["0 ft","20 ft","0 ft"],"y":["0 ft","0 ft","24 ft"],"elevation":["100.0 ft","99.8 ft","99.88 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_from_points_us(
+    points_x_ft: *const f64,
+    points_y_ft: *const f64,
+    points_elevation_ft: *const f64,
+    points_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Table(points_rows, &[(0, Input::Numbers(points_x_ft)), (1, Input::Numbers(points_y_ft)), (2, Input::Numbers(points_elevation_ft))])),
+    ];
+    let request = Request::new(FINISH_FROM_POINTS, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The plane finish through three points.
+///
+/// Equation: z = a + b x + c y through the three.
+/// Taken for granted: one plane.
+///
+/// - `points_x_m` (m): distance from the left; any finite number.
+/// - `points_y_m` (m): distance from the front; any finite number.
+/// - `points_elevation_m` (m): height there; at least -10000 m, at most 10000 m.
+/// - `points_rows`: three points that are not on one line: how many rows, each a point of the finish; at least 1.
+/// - `options_json`, `options_len`: none yet; may be null.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface, one plane.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_FINISH_UNDETERMINED.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"points":{"x":["0 ft","20 ft","0 ft"],"y":["0 ft","0 ft","24 ft"],"elevation":["100.0 ft","99.8 ft","99.88 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_from_points_si(
+    points_x_m: *const f64,
+    points_y_m: *const f64,
+    points_elevation_m: *const f64,
+    points_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Table(points_rows, &[(0, Input::Numbers(points_x_m)), (1, Input::Numbers(points_y_m)), (2, Input::Numbers(points_elevation_m))])),
+    ];
+    let request = Request::new(FINISH_FROM_POINTS, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_from_points_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_from_points_us_why(
+    points_x_ft: *const f64,
+    points_y_ft: *const f64,
+    points_elevation_ft: *const f64,
+    points_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(points_rows, &[(0, Input::Numbers(points_x_ft)), (1, Input::Numbers(points_y_ft)), (2, Input::Numbers(points_elevation_ft))])),
+    ];
+    let request = Request::new(FINISH_FROM_POINTS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_from_points_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_from_points_si_why(
+    points_x_m: *const f64,
+    points_y_m: *const f64,
+    points_elevation_m: *const f64,
+    points_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(points_rows, &[(0, Input::Numbers(points_x_m)), (1, Input::Numbers(points_y_m)), (2, Input::Numbers(points_elevation_m))])),
+    ];
+    let request = Request::new(FINISH_FROM_POINTS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_TO_EDGE: &Operation = row(OPERATIONS, "finish_to_edge");
+
+/// The plane finish that stands level along an edge and falls square to it.
+///
+/// Equation: z = elevation + fall x distance from the edge.
+/// Taken for granted: the edge is straight; water leaves over it.
+///
+/// - `survey`: the old slab with the edge.
+/// - `edge`, `edge_len`: name of the edge.
+/// - `elevation_ft` (ft): height of the finish at the edge; at least -32808.3989501 ft, at most 32808.3989501 ft.
+/// - `fall_in_per_ft` (in/ft): fall towards the edge; at least 0 in/ft, at most 12 in/ft.
+/// - `options_json`, `options_len`: none yet; may be null.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface, one plane.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"edge":"front","elevation":"99.5 ft","fall":"1/8 in/ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_edge_us(
+    survey: *const ovs_survey,
+    edge: *const c_char,
+    edge_len: c_int,
+    elevation_ft: f64,
+    fall_in_per_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Text(TextIn::new("edge", edge, edge_len))),
+        (2, Given::Number(elevation_ft)),
+        (3, Given::Number(fall_in_per_ft)),
+    ];
+    let request = Request::new(FINISH_TO_EDGE, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The plane finish that stands level along an edge and falls square to it.
+///
+/// Equation: z = elevation + fall x distance from the edge.
+/// Taken for granted: the edge is straight; water leaves over it.
+///
+/// - `survey`: the old slab with the edge.
+/// - `edge`, `edge_len`: name of the edge.
+/// - `elevation_m` (m): height of the finish at the edge; at least -10000 m, at most 10000 m.
+/// - `fall_percent` (%): fall towards the edge; at least 0 %, at most 100 %.
+/// - `options_json`, `options_len`: none yet; may be null.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface, one plane.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"edge":"front","elevation":"99.5 ft","fall":"1/8 in/ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_edge_si(
+    survey: *const ovs_survey,
+    edge: *const c_char,
+    edge_len: c_int,
+    elevation_m: f64,
+    fall_percent: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Text(TextIn::new("edge", edge, edge_len))),
+        (2, Given::Number(elevation_m)),
+        (3, Given::Number(fall_percent)),
+    ];
+    let request = Request::new(FINISH_TO_EDGE, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_to_edge_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_edge_us_why(
+    survey: *const ovs_survey,
+    edge: *const c_char,
+    edge_len: c_int,
+    elevation_ft: f64,
+    fall_in_per_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Text(TextIn::new("edge", edge, edge_len))),
+        (2, Given::Number(elevation_ft)),
+        (3, Given::Number(fall_in_per_ft)),
+    ];
+    let request = Request::new(FINISH_TO_EDGE, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_to_edge_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_edge_si_why(
+    survey: *const ovs_survey,
+    edge: *const c_char,
+    edge_len: c_int,
+    elevation_m: f64,
+    fall_percent: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Text(TextIn::new("edge", edge, edge_len))),
+        (2, Given::Number(elevation_m)),
+        (3, Given::Number(fall_percent)),
+    ];
+    let request = Request::new(FINISH_TO_EDGE, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_AT_LEAST: &Operation = row(OPERATIONS, "finish_at_least");
+
+/// The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
+///
+/// Equation: elevation at the edge = greatest of (old slab + least - fall x distance from the edge).
+/// Taken for granted: ground beyond the shots is extended, not measured: it does not bind.
+///
+/// - `survey`: the old slab.
+/// - `least_in` (in): least thickness, any margin in it; at least 0 in, at most 120 in.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `edge`: the edge it falls to; none for a level finish; may be left out.
+///   - `fall` (in/ft): fall towards the edge; at least 0 in/ft, at most 12 in/ft; where left out 1/8 in/ft, because
+///     the least for a well-finished floor.
+///   - `round` (in): heights are rounded up to whole steps of this; at least 0 in, at most 12 in; may be left out.
+///   - `datum` (ft): the height the steps are counted from, usually the benchmark; at least -32808.3989501 ft, at
+///     most 32808.3989501 ft; where left out 0 ft, because the job datum.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface, one plane.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+/// finished floors, from memory: confirm.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"least":"3 3/8 in","edge":"front","fall":"1/8 in/ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_at_least_us(
+    survey: *const ovs_survey,
+    least_in: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Number(least_in)),
+    ];
+    let request = Request::new(FINISH_AT_LEAST, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
+///
+/// Equation: elevation at the edge = greatest of (old slab + least - fall x distance from the edge).
+/// Taken for granted: ground beyond the shots is extended, not measured: it does not bind.
+///
+/// - `survey`: the old slab.
+/// - `least_mm` (mm): least thickness, any margin in it; at least 0 mm, at most 3048 mm.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `edge`: the edge it falls to; none for a level finish; may be left out.
+///   - `fall` (%): fall towards the edge; at least 0 %, at most 100 %; where left out 1/8 in/ft, because the least
+///     for a well-finished floor.
+///   - `round` (mm): heights are rounded up to whole steps of this; at least 0 mm, at most 304.8 mm; may be left
+///     out.
+///   - `datum` (m): the height the steps are counted from, usually the benchmark; at least -10000 m, at most 10000
+///     m; where left out 0 ft, because the job datum.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface, one plane.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+/// finished floors, from memory: confirm.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"least":"3 3/8 in","edge":"front","fall":"1/8 in/ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_at_least_si(
+    survey: *const ovs_survey,
+    least_mm: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Number(least_mm)),
+    ];
+    let request = Request::new(FINISH_AT_LEAST, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_at_least_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_at_least_us_why(
+    survey: *const ovs_survey,
+    least_in: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Number(least_in)),
+    ];
+    let request = Request::new(FINISH_AT_LEAST, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_at_least_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_at_least_si_why(
+    survey: *const ovs_survey,
+    least_mm: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Number(least_mm)),
+    ];
+    let request = Request::new(FINISH_AT_LEAST, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static THICKNESS: &Operation = row(OPERATIONS, "thickness");
+
+/// The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
+///
+/// Equation: net = integral of (finish - old slab); fill = its positive part; high = its negative part; mean = net
+/// / area.
+/// Taken for granted: old slab plane over each triangle, finish one plane.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `zone`: only within this outline; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `thinner_than` (in): the area thinner than this is told; at least -3937.00787402 in, at most 3937.00787402
+///     in; may be left out.
+///   - `zone`: only within this outline; may be left out.
+/// - `results`, `results_len`, out: as many as there is room for, by their constants:
+///   - OVS_THICKNESS_AREA (ft2): plan area.
+///   - OVS_THICKNESS_NET (yd3): fill less high spots.
+///   - OVS_THICKNESS_FILL (yd3): volume where the finish is above the old slab.
+///   - OVS_THICKNESS_HIGH (yd3): volume of old slab above the finish.
+///   - OVS_THICKNESS_MEAN (in): net volume over area.
+///   - OVS_THICKNESS_LEAST (in): least thickness.
+///   - OVS_THICKNESS_LEAST_X (ft): where it is, from the left.
+///   - OVS_THICKNESS_LEAST_Y (ft): where it is, from the front.
+///   - OVS_THICKNESS_LEAST_MEASURED (in): least thickness between the shots.
+///   - OVS_THICKNESS_GREATEST (in): greatest thickness.
+///   - OVS_THICKNESS_GREATEST_X (ft): where it is, from the left.
+///   - OVS_THICKNESS_GREATEST_Y (ft): where it is, from the front.
+///   - OVS_THICKNESS_THINNER (ft2): area thinner than the depth asked about.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_KEY_UNKNOWN,
+/// OVS_FINISH_TWICE, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"thinner_than":"5 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    results: *mut f64,
+    results_len: c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(THICKNESS, System::Us, &given, options_json, options_len);
+    unsafe { record::numbers(request, Numbers::new("results", results, results_len), Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
+///
+/// Equation: net = integral of (finish - old slab); fill = its positive part; high = its negative part; mean = net
+/// / area.
+/// Taken for granted: old slab plane over each triangle, finish one plane.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `zone`: only within this outline; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `thinner_than` (mm): the area thinner than this is told; at least -100000 mm, at most 100000 mm; may be left
+///     out.
+///   - `zone`: only within this outline; may be left out.
+/// - `results`, `results_len`, out: as many as there is room for, by their constants:
+///   - OVS_THICKNESS_AREA (m2): plan area.
+///   - OVS_THICKNESS_NET (m3): fill less high spots.
+///   - OVS_THICKNESS_FILL (m3): volume where the finish is above the old slab.
+///   - OVS_THICKNESS_HIGH (m3): volume of old slab above the finish.
+///   - OVS_THICKNESS_MEAN (mm): net volume over area.
+///   - OVS_THICKNESS_LEAST (mm): least thickness.
+///   - OVS_THICKNESS_LEAST_X (m): where it is, from the left.
+///   - OVS_THICKNESS_LEAST_Y (m): where it is, from the front.
+///   - OVS_THICKNESS_LEAST_MEASURED (mm): least thickness between the shots.
+///   - OVS_THICKNESS_GREATEST (mm): greatest thickness.
+///   - OVS_THICKNESS_GREATEST_X (m): where it is, from the left.
+///   - OVS_THICKNESS_GREATEST_Y (m): where it is, from the front.
+///   - OVS_THICKNESS_THINNER (m2): area thinner than the depth asked about.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_KEY_UNKNOWN,
+/// OVS_FINISH_TWICE, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"thinner_than":"5 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    results: *mut f64,
+    results_len: c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(THICKNESS, System::Si, &given, options_json, options_len);
+    unsafe { record::numbers(request, Numbers::new("results", results, results_len), Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_thickness_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(THICKNESS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_thickness_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(THICKNESS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }

@@ -10,9 +10,13 @@ pub mod codes;
 #[rustfmt::skip]
 pub mod records;
 #[rustfmt::skip]
+pub mod survey;
+#[rustfmt::skip]
 pub mod grade;
 #[rustfmt::skip]
 pub mod order;
+#[rustfmt::skip]
+pub mod job;
 #[cfg(feature = "specimen")]
 #[rustfmt::skip]
 pub mod specimen;

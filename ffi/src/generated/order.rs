@@ -334,12 +334,12 @@ static ORDER: &Operation = row(OPERATIONS, "order");
 /// - `floor_yd3` (yd3): volume of the floor; at least 0 yd3, at most 130795.061931 yd3.
 /// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
 ///   - `extras`: volumes poured beside the floor; may be left out.
-///   - `name` of `extras`: what it is for.
-///   - `volume` of `extras` (yd3): how much; at least 0 yd3, at most 130795.061931 yd3.
+///   - `name` of `extras`: what it is for; required.
+///   - `volume` of `extras` (yd3): how much; at least 0 yd3, at most 130795.061931 yd3; required.
 ///   - `allowances`: shares allowed on top; where left out [{"name": "waste", "share": "3 %"}], because a surveyed
 ///     floor: what sticks to tools and strike-off.
-///   - `name` of `allowances`: what it is for.
-///   - `share` of `allowances` (%): share of the net volume; at least 0 %, at most 50 %.
+///   - `name` of `allowances`: what it is for; required.
+///   - `share` of `allowances` (%): share of the net volume; at least 0 %, at most 50 %; required.
 ///   - `step` (yd3): the step the plant sells by; at least 0.00130795061931 yd3, at most 6.53975309657 yd3; where
 ///     left out 1/4 yd3, because plants usually sell by the quarter yard.
 ///   - `capacity` (yd3): what one truck carries; at least 0.130795061931 yd3, at most 26.1590123863 yd3; where left
@@ -390,12 +390,12 @@ pub unsafe extern "C" fn ovs_order_us(
 /// - `floor_m3` (m3): volume of the floor; at least 0 m3, at most 100000 m3.
 /// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
 ///   - `extras`: volumes poured beside the floor; may be left out.
-///   - `name` of `extras`: what it is for.
-///   - `volume` of `extras` (m3): how much; at least 0 m3, at most 100000 m3.
+///   - `name` of `extras`: what it is for; required.
+///   - `volume` of `extras` (m3): how much; at least 0 m3, at most 100000 m3; required.
 ///   - `allowances`: shares allowed on top; where left out [{"name": "waste", "share": "3 %"}], because a surveyed
 ///     floor: what sticks to tools and strike-off.
-///   - `name` of `allowances`: what it is for.
-///   - `share` of `allowances` (%): share of the net volume; at least 0 %, at most 50 %.
+///   - `name` of `allowances`: what it is for; required.
+///   - `share` of `allowances` (%): share of the net volume; at least 0 %, at most 50 %; required.
 ///   - `step` (m3): the step the plant sells by; at least 0.001 m3, at most 5 m3; where left out 1/4 yd3, because
 ///     plants usually sell by the quarter yard.
 ///   - `capacity` (m3): what one truck carries; at least 0.1 m3, at most 20 m3; where left out 10 yd3, because a

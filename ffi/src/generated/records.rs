@@ -2,3 +2,744 @@
 //!
 //! Made from the table of operations: change the table and run `cargo run -p overslab-tests`.
 
+use crate::answer::ovs_answer;
+use crate::border::{Message, Numbers, Passed, TextIn, TextOut, free, read, record_type};
+use crate::border::read::Holder;
+use overslab::operation::RecordType;
+use overslab::operations::OPERATIONS;
+use overslab::quantity::System;
+use std::ffi::{c_char, c_int};
+
+/// The field `area` (ft2 or m2): area of the work.
+pub const OVS_OUTLINE_AREA: c_int = 0;
+
+/// The field `perimeter` (ft or m): length of all its edges.
+pub const OVS_OUTLINE_PERIMETER: c_int = 1;
+
+/// The field `squareness`: how well the measurements agree.
+pub const OVS_OUTLINE_SQUARENESS: c_int = 2;
+
+/// The field `corners`: the corners, with the edge behind each.
+pub const OVS_OUTLINE_CORNERS: c_int = 3;
+
+/// The column `x` of `corners` (ft or m): distance from the left.
+pub const OVS_OUTLINE_CORNERS_X: c_int = 0;
+
+/// The column `y` of `corners` (ft or m): distance from the front.
+pub const OVS_OUTLINE_CORNERS_Y: c_int = 1;
+
+/// The column `edge` of `corners`: name of the edge to the next corner.
+pub const OVS_OUTLINE_CORNERS_EDGE: c_int = 2;
+
+/// How many fields there are.
+pub const OVS_OUTLINE_FIELDS: c_int = 4;
+
+/// The plan edge of the work, with holes and named edges.
+#[expect(non_camel_case_types, reason = "its name in C")]
+pub struct ovs_outline {
+    _private: [u8; 0],
+}
+
+/// The field `area` (ft2 or m2): area of the work.
+pub const OVS_SURVEY_AREA: c_int = 0;
+
+/// The field `shot_count`: how many places were shot.
+pub const OVS_SURVEY_SHOT_COUNT: c_int = 1;
+
+/// The field `highest` (ft or m): height of the highest point.
+pub const OVS_SURVEY_HIGHEST: c_int = 2;
+
+/// The field `highest_x` (ft or m): its distance from the left.
+pub const OVS_SURVEY_HIGHEST_X: c_int = 3;
+
+/// The field `highest_y` (ft or m): its distance from the front.
+pub const OVS_SURVEY_HIGHEST_Y: c_int = 4;
+
+/// The field `highest_shot`: the shot it is at.
+pub const OVS_SURVEY_HIGHEST_SHOT: c_int = 5;
+
+/// The field `lowest` (ft or m): height of the lowest point.
+pub const OVS_SURVEY_LOWEST: c_int = 6;
+
+/// The field `lowest_x` (ft or m): its distance from the left.
+pub const OVS_SURVEY_LOWEST_X: c_int = 7;
+
+/// The field `lowest_y` (ft or m): its distance from the front.
+pub const OVS_SURVEY_LOWEST_Y: c_int = 8;
+
+/// The field `lowest_shot`: the shot it is at.
+pub const OVS_SURVEY_LOWEST_SHOT: c_int = 9;
+
+/// The field `out_of_level` (in or mm): highest less lowest.
+pub const OVS_SURVEY_OUT_OF_LEVEL: c_int = 10;
+
+/// The field `mean` (ft or m): mean height over the area.
+pub const OVS_SURVEY_MEAN: c_int = 11;
+
+/// The field `rise_x` (in/ft or %): rise of the fitted plane along x.
+pub const OVS_SURVEY_RISE_X: c_int = 12;
+
+/// The field `rise_y` (in/ft or %): rise of the fitted plane along y.
+pub const OVS_SURVEY_RISE_Y: c_int = 13;
+
+/// The field `unevenness` (in or mm): root mean square of the shots about that plane.
+pub const OVS_SURVEY_UNEVENNESS: c_int = 14;
+
+/// The field `beyond` (ft2 or m2): area beyond the shots.
+pub const OVS_SURVEY_BEYOND: c_int = 15;
+
+/// The field `unsurveyed` (ft2 or m2): area in triangles that leave the outline.
+pub const OVS_SURVEY_UNSURVEYED: c_int = 16;
+
+/// The field `ambiguity_less` (yd3 or m3): volume less by other triangulations.
+pub const OVS_SURVEY_AMBIGUITY_LESS: c_int = 17;
+
+/// The field `ambiguity_more` (yd3 or m3): volume more by other triangulations.
+pub const OVS_SURVEY_AMBIGUITY_MORE: c_int = 18;
+
+/// The field `shots`: the shots.
+pub const OVS_SURVEY_SHOTS: c_int = 19;
+
+/// The column `name` of `shots`: its name.
+pub const OVS_SURVEY_SHOTS_NAME: c_int = 0;
+
+/// The column `x` of `shots` (ft or m): distance from the left.
+pub const OVS_SURVEY_SHOTS_X: c_int = 1;
+
+/// The column `y` of `shots` (ft or m): distance from the front.
+pub const OVS_SURVEY_SHOTS_Y: c_int = 2;
+
+/// The column `elevation` of `shots` (ft or m): height above the job datum.
+pub const OVS_SURVEY_SHOTS_ELEVATION: c_int = 3;
+
+/// How many fields there are.
+pub const OVS_SURVEY_FIELDS: c_int = 20;
+
+/// The surveyed old slab: outline, shots and the surface through them.
+#[expect(non_camel_case_types, reason = "its name in C")]
+pub struct ovs_survey {
+    _private: [u8; 0],
+}
+
+/// The field `elevation` (ft or m): its height at the origin of the axes.
+pub const OVS_FINISH_ELEVATION: c_int = 0;
+
+/// The field `rise_x` (in/ft or %): rise along x.
+pub const OVS_FINISH_RISE_X: c_int = 1;
+
+/// The field `rise_y` (in/ft or %): rise along y.
+pub const OVS_FINISH_RISE_Y: c_int = 2;
+
+/// The field `fall` (in/ft or %): steepest fall.
+pub const OVS_FINISH_FALL: c_int = 3;
+
+/// How many fields there are.
+pub const OVS_FINISH_FIELDS: c_int = 4;
+
+/// The new top surface, one plane.
+#[expect(non_camel_case_types, reason = "its name in C")]
+pub struct ovs_finish {
+    _private: [u8; 0],
+}
+
+/// The field `name`: what the job is called.
+pub const OVS_JOB_NAME: c_int = 0;
+
+/// How many fields there are.
+pub const OVS_JOB_FIELDS: c_int = 1;
+
+/// A whole job description.
+#[expect(non_camel_case_types, reason = "its name in C")]
+pub struct ovs_job {
+    _private: [u8; 0],
+}
+
+pub(crate) static OUTLINE_TYPE: &RecordType = record_type(OPERATIONS, "outline");
+
+/// Every field that is a number, a count or a word, by its place; NaN for the others.
+///
+/// - `values`, `values_len`, out: as many as there is room for.
+/// - OVS_OUTLINE_AREA (ft2): area of the work.
+/// - OVS_OUTLINE_PERIMETER (ft): length of all its edges.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_values_us(
+    outline: *const ovs_outline,
+    values: *mut f64,
+    values_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let values = Numbers::new("values", values, values_len);
+    unsafe { read::values(Holder::Record(OUTLINE_TYPE, Passed::new("outline", outline)), System::Us, values, Message::new(msg, msg_len)) }
+}
+
+/// Every field that is a number, a count or a word, by its place; NaN for the others.
+///
+/// - `values`, `values_len`, out: as many as there is room for.
+/// - OVS_OUTLINE_AREA (m2): area of the work.
+/// - OVS_OUTLINE_PERIMETER (m): length of all its edges.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_values_si(
+    outline: *const ovs_outline,
+    values: *mut f64,
+    values_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let values = Numbers::new("values", values, values_len);
+    unsafe { read::values(Holder::Record(OUTLINE_TYPE, Passed::new("outline", outline)), System::Si, values, Message::new(msg, msg_len)) }
+}
+
+/// A field that is a text, or a word.
+///
+/// - OVS_OUTLINE_SQUARENESS: how well the measurements agree.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_field_text(
+    outline: *const ovs_outline,
+    field: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("text", text, text_len, needed);
+    unsafe { read::text(Holder::Record(OUTLINE_TYPE, Passed::new("outline", outline)), field, out, Message::new(msg, msg_len)) }
+}
+
+/// How many rows a field that is a table has.
+///
+/// - OVS_OUTLINE_CORNERS: the corners, with the edge behind each.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_field_rows(
+    outline: *const ovs_outline,
+    field: c_int,
+    rows: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    unsafe { read::rows(Holder::Record(OUTLINE_TYPE, Passed::new("outline", outline)), field, rows, Message::new(msg, msg_len)) }
+}
+
+/// A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+///
+/// - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+/// - OVS_OUTLINE_CORNERS_X (ft): distance from the left.
+/// - OVS_OUTLINE_CORNERS_Y (ft): distance from the front.
+/// - OVS_OUTLINE_CORNERS_EDGE: name of the edge to the next corner.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_field_column_us(
+    outline: *const ovs_outline,
+    field: c_int,
+    column: c_int,
+    cells: *mut f64,
+    cells_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let cells = Numbers::new("cells", cells, cells_len);
+    unsafe { read::column(Holder::Record(OUTLINE_TYPE, Passed::new("outline", outline)), field, column, System::Us, cells, Message::new(msg, msg_len)) }
+}
+
+/// A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+///
+/// - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+/// - OVS_OUTLINE_CORNERS_X (m): distance from the left.
+/// - OVS_OUTLINE_CORNERS_Y (m): distance from the front.
+/// - OVS_OUTLINE_CORNERS_EDGE: name of the edge to the next corner.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_field_column_si(
+    outline: *const ovs_outline,
+    field: c_int,
+    column: c_int,
+    cells: *mut f64,
+    cells_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let cells = Numbers::new("cells", cells, cells_len);
+    unsafe { read::column(Holder::Record(OUTLINE_TYPE, Passed::new("outline", outline)), field, column, System::Si, cells, Message::new(msg, msg_len)) }
+}
+
+/// A text, or a word, of a field that is a table; OVS_EMPTY_CELL where that row has none.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_field_column_text(
+    outline: *const ovs_outline,
+    field: c_int,
+    column: c_int,
+    row: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("text", text, text_len, needed);
+    unsafe { read::column_text(Holder::Record(OUTLINE_TYPE, Passed::new("outline", outline)), [field, column, row], out, Message::new(msg, msg_len)) }
+}
+
+/// Writes the record as JSON, from which it comes back the same to the bit.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_to_json(
+    outline: *const ovs_outline,
+    json: *mut c_char,
+    json_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("json", json, json_len, needed);
+    unsafe { read::to_json(OUTLINE_TYPE, Passed::new("outline", outline), out, Message::new(msg, msg_len)) }
+}
+
+/// Makes the record from its JSON; every quantity in it is a text with its unit.
+///
+/// - `status`, out: the status of the call; may be null.
+///
+/// Returns the record, or null.
+/// Example: {"sides": [ {"name": "front", "length": "20 ft"}, {"name": "right", "length": "32 ft"}, {"name": "back", "length": "20 ft"}, {"name": "left", "length": "32 ft"}], "diagonal": "37' 8 7/8\""}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_from_json(
+    json: *const c_char,
+    json_len: c_int,
+    status: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_outline {
+    let text = TextIn::new("json", json, json_len);
+    unsafe { read::from_json(OUTLINE_TYPE, text, status, Message::new(msg, msg_len)) }
+}
+
+/// A result of an answer that is such a record, as a pointer of its own.
+///
+/// - `status`, out: the status of the call; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_answer_record_outline(
+    answer: *const ovs_answer,
+    result: c_int,
+    status: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_outline {
+    let answer = Passed::new("answer", answer);
+    unsafe { read::record(OUTLINE_TYPE, answer, result, status, Message::new(msg, msg_len)) }
+}
+
+/// Frees the record; null is nothing.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_free(
+    outline: *mut ovs_outline,
+) {
+    unsafe { free(outline) }
+}
+
+pub(crate) static SURVEY_TYPE: &RecordType = record_type(OPERATIONS, "survey");
+
+/// Every field that is a number, a count or a word, by its place; NaN for the others.
+///
+/// - `values`, `values_len`, out: as many as there is room for.
+/// - OVS_SURVEY_AREA (ft2): area of the work.
+/// - OVS_SURVEY_SHOT_COUNT: how many places were shot.
+/// - OVS_SURVEY_HIGHEST (ft): height of the highest point.
+/// - OVS_SURVEY_HIGHEST_X (ft): its distance from the left.
+/// - OVS_SURVEY_HIGHEST_Y (ft): its distance from the front.
+/// - OVS_SURVEY_LOWEST (ft): height of the lowest point.
+/// - OVS_SURVEY_LOWEST_X (ft): its distance from the left.
+/// - OVS_SURVEY_LOWEST_Y (ft): its distance from the front.
+/// - OVS_SURVEY_OUT_OF_LEVEL (in): highest less lowest.
+/// - OVS_SURVEY_MEAN (ft): mean height over the area.
+/// - OVS_SURVEY_RISE_X (in/ft): rise of the fitted plane along x.
+/// - OVS_SURVEY_RISE_Y (in/ft): rise of the fitted plane along y.
+/// - OVS_SURVEY_UNEVENNESS (in): root mean square of the shots about that plane.
+/// - OVS_SURVEY_BEYOND (ft2): area beyond the shots.
+/// - OVS_SURVEY_UNSURVEYED (ft2): area in triangles that leave the outline.
+/// - OVS_SURVEY_AMBIGUITY_LESS (yd3): volume less by other triangulations.
+/// - OVS_SURVEY_AMBIGUITY_MORE (yd3): volume more by other triangulations.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_values_us(
+    survey: *const ovs_survey,
+    values: *mut f64,
+    values_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let values = Numbers::new("values", values, values_len);
+    unsafe { read::values(Holder::Record(SURVEY_TYPE, Passed::new("survey", survey)), System::Us, values, Message::new(msg, msg_len)) }
+}
+
+/// Every field that is a number, a count or a word, by its place; NaN for the others.
+///
+/// - `values`, `values_len`, out: as many as there is room for.
+/// - OVS_SURVEY_AREA (m2): area of the work.
+/// - OVS_SURVEY_SHOT_COUNT: how many places were shot.
+/// - OVS_SURVEY_HIGHEST (m): height of the highest point.
+/// - OVS_SURVEY_HIGHEST_X (m): its distance from the left.
+/// - OVS_SURVEY_HIGHEST_Y (m): its distance from the front.
+/// - OVS_SURVEY_LOWEST (m): height of the lowest point.
+/// - OVS_SURVEY_LOWEST_X (m): its distance from the left.
+/// - OVS_SURVEY_LOWEST_Y (m): its distance from the front.
+/// - OVS_SURVEY_OUT_OF_LEVEL (mm): highest less lowest.
+/// - OVS_SURVEY_MEAN (m): mean height over the area.
+/// - OVS_SURVEY_RISE_X (%): rise of the fitted plane along x.
+/// - OVS_SURVEY_RISE_Y (%): rise of the fitted plane along y.
+/// - OVS_SURVEY_UNEVENNESS (mm): root mean square of the shots about that plane.
+/// - OVS_SURVEY_BEYOND (m2): area beyond the shots.
+/// - OVS_SURVEY_UNSURVEYED (m2): area in triangles that leave the outline.
+/// - OVS_SURVEY_AMBIGUITY_LESS (m3): volume less by other triangulations.
+/// - OVS_SURVEY_AMBIGUITY_MORE (m3): volume more by other triangulations.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_values_si(
+    survey: *const ovs_survey,
+    values: *mut f64,
+    values_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let values = Numbers::new("values", values, values_len);
+    unsafe { read::values(Holder::Record(SURVEY_TYPE, Passed::new("survey", survey)), System::Si, values, Message::new(msg, msg_len)) }
+}
+
+/// A field that is a text, or a word.
+///
+/// - OVS_SURVEY_HIGHEST_SHOT: the shot it is at.
+/// - OVS_SURVEY_LOWEST_SHOT: the shot it is at.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_field_text(
+    survey: *const ovs_survey,
+    field: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("text", text, text_len, needed);
+    unsafe { read::text(Holder::Record(SURVEY_TYPE, Passed::new("survey", survey)), field, out, Message::new(msg, msg_len)) }
+}
+
+/// How many rows a field that is a table has.
+///
+/// - OVS_SURVEY_SHOTS: the shots.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_field_rows(
+    survey: *const ovs_survey,
+    field: c_int,
+    rows: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    unsafe { read::rows(Holder::Record(SURVEY_TYPE, Passed::new("survey", survey)), field, rows, Message::new(msg, msg_len)) }
+}
+
+/// A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+///
+/// - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+/// - OVS_SURVEY_SHOTS_NAME: its name.
+/// - OVS_SURVEY_SHOTS_X (ft): distance from the left.
+/// - OVS_SURVEY_SHOTS_Y (ft): distance from the front.
+/// - OVS_SURVEY_SHOTS_ELEVATION (ft): height above the job datum.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_field_column_us(
+    survey: *const ovs_survey,
+    field: c_int,
+    column: c_int,
+    cells: *mut f64,
+    cells_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let cells = Numbers::new("cells", cells, cells_len);
+    unsafe { read::column(Holder::Record(SURVEY_TYPE, Passed::new("survey", survey)), field, column, System::Us, cells, Message::new(msg, msg_len)) }
+}
+
+/// A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+///
+/// - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+/// - OVS_SURVEY_SHOTS_NAME: its name.
+/// - OVS_SURVEY_SHOTS_X (m): distance from the left.
+/// - OVS_SURVEY_SHOTS_Y (m): distance from the front.
+/// - OVS_SURVEY_SHOTS_ELEVATION (m): height above the job datum.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_field_column_si(
+    survey: *const ovs_survey,
+    field: c_int,
+    column: c_int,
+    cells: *mut f64,
+    cells_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let cells = Numbers::new("cells", cells, cells_len);
+    unsafe { read::column(Holder::Record(SURVEY_TYPE, Passed::new("survey", survey)), field, column, System::Si, cells, Message::new(msg, msg_len)) }
+}
+
+/// A text, or a word, of a field that is a table; OVS_EMPTY_CELL where that row has none.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_field_column_text(
+    survey: *const ovs_survey,
+    field: c_int,
+    column: c_int,
+    row: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("text", text, text_len, needed);
+    unsafe { read::column_text(Holder::Record(SURVEY_TYPE, Passed::new("survey", survey)), [field, column, row], out, Message::new(msg, msg_len)) }
+}
+
+/// Writes the record as JSON, from which it comes back the same to the bit.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_to_json(
+    survey: *const ovs_survey,
+    json: *mut c_char,
+    json_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("json", json, json_len, needed);
+    unsafe { read::to_json(SURVEY_TYPE, Passed::new("survey", survey), out, Message::new(msg, msg_len)) }
+}
+
+/// Makes the record from its JSON; every quantity in it is a text with its unit.
+///
+/// - `status`, out: the status of the call; may be null.
+///
+/// Returns the record, or null.
+/// Example: { "outline": {"sides": [ {"name": "front", "length": "20 ft"}, {"name": "right", "length": "32 ft"}, {"name": "back", "length": "20 ft"}, {"name": "left", "length": "32 ft"}]}, "grid": {"columns": ["1 ft", "19 ft"], "rows": ["1 ft", "31 ft"], "elevations": ["99.2 ft", "99.1 ft", "99.4 ft", "99.3 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_json(
+    json: *const c_char,
+    json_len: c_int,
+    status: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let text = TextIn::new("json", json, json_len);
+    unsafe { read::from_json(SURVEY_TYPE, text, status, Message::new(msg, msg_len)) }
+}
+
+/// A result of an answer that is such a record, as a pointer of its own.
+///
+/// - `status`, out: the status of the call; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_answer_record_survey(
+    answer: *const ovs_answer,
+    result: c_int,
+    status: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let answer = Passed::new("answer", answer);
+    unsafe { read::record(SURVEY_TYPE, answer, result, status, Message::new(msg, msg_len)) }
+}
+
+/// Frees the record; null is nothing.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_free(
+    survey: *mut ovs_survey,
+) {
+    unsafe { free(survey) }
+}
+
+pub(crate) static FINISH_TYPE: &RecordType = record_type(OPERATIONS, "finish");
+
+/// Every field that is a number, a count or a word, by its place; NaN for the others.
+///
+/// - `values`, `values_len`, out: as many as there is room for.
+/// - OVS_FINISH_ELEVATION (ft): its height at the origin of the axes.
+/// - OVS_FINISH_RISE_X (in/ft): rise along x.
+/// - OVS_FINISH_RISE_Y (in/ft): rise along y.
+/// - OVS_FINISH_FALL (in/ft): steepest fall.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_values_us(
+    finish: *const ovs_finish,
+    values: *mut f64,
+    values_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let values = Numbers::new("values", values, values_len);
+    unsafe { read::values(Holder::Record(FINISH_TYPE, Passed::new("finish", finish)), System::Us, values, Message::new(msg, msg_len)) }
+}
+
+/// Every field that is a number, a count or a word, by its place; NaN for the others.
+///
+/// - `values`, `values_len`, out: as many as there is room for.
+/// - OVS_FINISH_ELEVATION (m): its height at the origin of the axes.
+/// - OVS_FINISH_RISE_X (%): rise along x.
+/// - OVS_FINISH_RISE_Y (%): rise along y.
+/// - OVS_FINISH_FALL (%): steepest fall.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_values_si(
+    finish: *const ovs_finish,
+    values: *mut f64,
+    values_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let values = Numbers::new("values", values, values_len);
+    unsafe { read::values(Holder::Record(FINISH_TYPE, Passed::new("finish", finish)), System::Si, values, Message::new(msg, msg_len)) }
+}
+
+/// Writes the record as JSON, from which it comes back the same to the bit.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_json(
+    finish: *const ovs_finish,
+    json: *mut c_char,
+    json_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("json", json, json_len, needed);
+    unsafe { read::to_json(FINISH_TYPE, Passed::new("finish", finish), out, Message::new(msg, msg_len)) }
+}
+
+/// Makes the record from its JSON; every quantity in it is a text with its unit.
+///
+/// - `status`, out: the status of the call; may be null.
+///
+/// Returns the record, or null.
+/// Example: {"level": "99.5 ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_from_json(
+    json: *const c_char,
+    json_len: c_int,
+    status: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let text = TextIn::new("json", json, json_len);
+    unsafe { read::from_json(FINISH_TYPE, text, status, Message::new(msg, msg_len)) }
+}
+
+/// A result of an answer that is such a record, as a pointer of its own.
+///
+/// - `status`, out: the status of the call; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_answer_record_finish(
+    answer: *const ovs_answer,
+    result: c_int,
+    status: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let answer = Passed::new("answer", answer);
+    unsafe { read::record(FINISH_TYPE, answer, result, status, Message::new(msg, msg_len)) }
+}
+
+/// Frees the record; null is nothing.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_free(
+    finish: *mut ovs_finish,
+) {
+    unsafe { free(finish) }
+}
+
+pub(crate) static JOB_TYPE: &RecordType = record_type(OPERATIONS, "job");
+
+/// Every field that is a number, a count or a word, by its place; NaN for the others.
+///
+/// - `values`, `values_len`, out: as many as there is room for.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_job_values_us(
+    job: *const ovs_job,
+    values: *mut f64,
+    values_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let values = Numbers::new("values", values, values_len);
+    unsafe { read::values(Holder::Record(JOB_TYPE, Passed::new("job", job)), System::Us, values, Message::new(msg, msg_len)) }
+}
+
+/// Every field that is a number, a count or a word, by its place; NaN for the others.
+///
+/// - `values`, `values_len`, out: as many as there is room for.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_job_values_si(
+    job: *const ovs_job,
+    values: *mut f64,
+    values_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let values = Numbers::new("values", values, values_len);
+    unsafe { read::values(Holder::Record(JOB_TYPE, Passed::new("job", job)), System::Si, values, Message::new(msg, msg_len)) }
+}
+
+/// A field that is a text, or a word.
+///
+/// - OVS_JOB_NAME: what the job is called.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_job_field_text(
+    job: *const ovs_job,
+    field: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("text", text, text_len, needed);
+    unsafe { read::text(Holder::Record(JOB_TYPE, Passed::new("job", job)), field, out, Message::new(msg, msg_len)) }
+}
+
+/// Writes the record as JSON, from which it comes back the same to the bit.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_job_to_json(
+    job: *const ovs_job,
+    json: *mut c_char,
+    json_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("json", json, json_len, needed);
+    unsafe { read::to_json(JOB_TYPE, Passed::new("job", job), out, Message::new(msg, msg_len)) }
+}
+
+/// Makes the record from its JSON; every quantity in it is a text with its unit.
+///
+/// - `status`, out: the status of the call; may be null.
+///
+/// Returns the record, or null.
+/// Example: { "schema_version": 1, "job": { "name": "Tool shed (invented)" }, "outline": { "sides": [ { "name": "front", "length": "10 ft" }, { "name": "right", "length": "8 ft" }, { "name": "back", "length": "10 ft" }, { "name": "left", "length": "8 ft" } ] }, "level": { "benchmarks": [ { "name": "nail", "elevation": "100 ft" } ], "columns": [ "1 ft", "9 ft" ], "setups": [ { "on": "nail", "rod": "4' 2\"", "rows": [ { "y": "1 ft", "rods": [ "5' 1\"", "5' 1 1/4\"" ] }, { "y": "7 ft", "rods": [ "5' 0\"", "5' 0 1/2\"" ] } ] } ] }, "finish": { "least": "3 in", "falls_to": "front", "fall": "1/8 in/ft" } }
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_job_from_json(
+    json: *const c_char,
+    json_len: c_int,
+    status: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_job {
+    let text = TextIn::new("json", json, json_len);
+    unsafe { read::from_json(JOB_TYPE, text, status, Message::new(msg, msg_len)) }
+}
+
+/// A result of an answer that is such a record, as a pointer of its own.
+///
+/// - `status`, out: the status of the call; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_answer_record_job(
+    answer: *const ovs_answer,
+    result: c_int,
+    status: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_job {
+    let answer = Passed::new("answer", answer);
+    unsafe { read::record(JOB_TYPE, answer, result, status, Message::new(msg, msg_len)) }
+}
+
+/// Frees the record; null is nothing.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_job_free(
+    job: *mut ovs_job,
+) {
+    unsafe { free(job) }
+}

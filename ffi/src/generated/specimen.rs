@@ -122,7 +122,7 @@ pub const OVS_SPECIMEN_NUMBERS_COLOUR_RED: c_int = 0;
 /// The word `dark blue`.
 pub const OVS_SPECIMEN_NUMBERS_COLOUR_DARK_BLUE: c_int = 1;
 
-static SPECIMEN_TYPE: &RecordType = record_type(OPERATIONS, "specimen");
+pub(crate) static SPECIMEN_TYPE: &RecordType = record_type(OPERATIONS, "specimen");
 
 /// Every field that is a number, a count or a word, by its place; NaN for the others.
 ///
@@ -600,7 +600,7 @@ static SPECIMEN_EVERY_KIND: &Operation = row(OPERATIONS, "specimen_every_kind");
 ///   - `shade`: an optional colour; 0 red, 1 dark blue; where left out red, because plain.
 ///   - `remark`: an optional text; may be left out.
 ///   - `more`: an optional table; may be left out.
-///   - `share` of `more` (%): share; at least 0 %.
+///   - `share` of `more` (%): share; at least 0 %; required.
 ///   - `other`: an optional record; may be left out.
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
@@ -673,7 +673,7 @@ pub unsafe extern "C" fn ovs_specimen_every_kind_us(
 ///   - `shade`: an optional colour; 0 red, 1 dark blue; where left out red, because plain.
 ///   - `remark`: an optional text; may be left out.
 ///   - `more`: an optional table; may be left out.
-///   - `share` of `more` (%): share; at least 0 %.
+///   - `share` of `more` (%): share; at least 0 %; required.
 ///   - `other`: an optional record; may be left out.
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.

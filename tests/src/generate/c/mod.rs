@@ -31,7 +31,8 @@ pub fn files() -> Vec<Generated> {
     let mut constants = Constants::default();
     let modules = modules();
     let types = records(OPERATIONS);
-    let others: Vec<String> = types.iter().map(|record| record_row::record_name(record)).collect();
+    let named = |record: &&RecordType| [record_row::record_name(record), names::record(record.name)];
+    let others: Vec<String> = types.iter().flat_map(|record| named(&record)).collect();
     let mut files = vec![
         Generated::new(format!("{DIRECTORY}/mod.rs"), index(&modules)),
         Generated::new(format!("{DIRECTORY}/codes.rs"), codes(&mut constants)),
@@ -106,7 +107,7 @@ fn codes(constants: &mut Constants) -> String {
 struct Part<'a> {
     rows: &'a [&'static Operation],
     types: &'a [&'static RecordType],
-    /// The record types of another file.
+    /// The names of the record types of another file.
     others: &'a [String],
     /// The table in Rust.
     table: &'a str,
@@ -126,7 +127,7 @@ impl Part<'_> {
         for record in self.types {
             let _ = writeln!(
                 body,
-                "\nstatic {}: &RecordType = record_type(OPERATIONS, \"{}\");",
+                "\npub(crate) static {}: &RecordType = record_type(OPERATIONS, \"{}\");",
                 names::record(record.name),
                 record.name
             );

@@ -57,15 +57,20 @@ fn required(port: &Port) -> bool {
     port.need == Need::Required
 }
 
-/// Whether the port is an argument: what is required, and records, for which null stands where none is given.
+/// Whether the port is an argument: what is required, and records, for which null stands where none is given. A table none of
+/// whose columns is an array goes by the options.
 fn is_argument(port: &Port) -> bool {
-    required(port) || matches!(port.kind, Kind::Record(_))
+    match port.kind {
+        Kind::Record(_) => true,
+        Kind::Table(table) => required(port) && table.columns.iter().any(is_array),
+        Kind::Number(_) | Kind::Count(..) | Kind::Choice(_) | Kind::Text => required(port),
+    }
 }
 
 /// The arguments of a row: required ports in the order of the row, then optional records.
 fn parts(row: &Operation, system: System) -> Vec<Part> {
     let places = || row.ports.iter().enumerate();
-    let first = places().filter(|(_, port)| required(port));
+    let first = places().filter(|(_, port)| required(port) && is_argument(port));
     let then = places().filter(|(_, port)| !required(port) && is_argument(port));
     first.chain(then).map(|(place, port)| part(row, place, port, system)).collect()
 }
@@ -142,10 +147,10 @@ fn option_lines(row: &Operation, system: System) -> Vec<String> {
     for port in row.ports {
         match &port.kind {
             Kind::Table(table) => {
-                if !required(port) {
+                if !is_argument(port) {
                     lines.push(option_line(port, "", system));
                 }
-                let columns = table.columns.iter().filter(|column| !required(port) || !is_array(column));
+                let columns = table.columns.iter().filter(|column| !is_argument(port) || !is_array(column));
                 lines.extend(
                     columns.map(|column| option_line(column, &format!(" of `{}`", port.name), system)),
                 );
@@ -161,8 +166,9 @@ fn option_lines(row: &Operation, system: System) -> Vec<String> {
 }
 
 fn option_line(port: &Port, of: &str, system: System) -> String {
-    let unit = doc::unit(port, system);
-    format!("  - `{}`{of}{unit}: {}{}.", port.name, port.meaning, doc::may_be(port, system))
+    let (unit, range) = (doc::unit(port, system), doc::may_be(port, system));
+    let must = if required(port) { "; required" } else { "" };
+    format!("  - `{}`{of}{unit}: {}{range}{must}.", port.name, port.meaning)
 }
 
 fn options_arguments() -> [Argument; 2] {

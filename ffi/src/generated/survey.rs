@@ -1,0 +1,1280 @@
+//! The operations of `survey`.
+//!
+//! Made from the table of operations: change the table and run `cargo run -p overslab-tests`.
+
+use crate::answer::ovs_answer;
+use crate::border::{Given, Input, Message, Notes, Output, Passed, Request, TextOut, record, row, scalar};
+use crate::border::scalar::Arrays;
+use overslab::operation::Operation;
+use overslab::operations::OPERATIONS;
+use overslab::quantity::System;
+use std::ffi::{c_char, c_int};
+use super::records::{OUTLINE_TYPE, SURVEY_TYPE, ovs_outline, ovs_survey};
+
+/// The result `misclosure` (in or mm): found less known where the line closes.
+pub const OVS_LEVEL_BOOK_MISCLOSURE: c_int = 0;
+
+/// The result `backsights` (ft or m): sum of the backsights of the first line.
+pub const OVS_LEVEL_BOOK_BACKSIGHTS: c_int = 1;
+
+/// The result `foresights` (ft or m): sum of its foresights.
+pub const OVS_LEVEL_BOOK_FORESIGHTS: c_int = 2;
+
+/// The result `rise` (ft or m): last less first of that line.
+pub const OVS_LEVEL_BOOK_RISE: c_int = 3;
+
+/// The result `setups`: the set-ups.
+pub const OVS_LEVEL_BOOK_SETUPS: c_int = 4;
+
+/// The column `backsight_point` of `setups`: the point of its backsight.
+pub const OVS_LEVEL_BOOK_SETUPS_BACKSIGHT_POINT: c_int = 0;
+
+/// The column `booked` of `setups` (ft or m): height of instrument before the adjustment.
+pub const OVS_LEVEL_BOOK_SETUPS_BOOKED: c_int = 1;
+
+/// The column `height_of_instrument` of `setups` (ft or m): height of instrument.
+pub const OVS_LEVEL_BOOK_SETUPS_HEIGHT_OF_INSTRUMENT: c_int = 2;
+
+/// The result `points`: the points.
+pub const OVS_LEVEL_BOOK_POINTS: c_int = 5;
+
+/// The column `point` of `points`: name of the point.
+pub const OVS_LEVEL_BOOK_POINTS_POINT: c_int = 0;
+
+/// The column `setup` of `points`: the set-up it was read from.
+pub const OVS_LEVEL_BOOK_POINTS_SETUP: c_int = 1;
+
+/// The column `rod` of `points` (ft or m): its reading.
+pub const OVS_LEVEL_BOOK_POINTS_ROD: c_int = 2;
+
+/// The column `booked` of `points` (ft or m): elevation before the adjustment.
+pub const OVS_LEVEL_BOOK_POINTS_BOOKED: c_int = 3;
+
+/// The column `correction` of `points` (in or mm): what the adjustment adds.
+pub const OVS_LEVEL_BOOK_POINTS_CORRECTION: c_int = 4;
+
+/// The column `elevation` of `points` (ft or m): elevation.
+pub const OVS_LEVEL_BOOK_POINTS_ELEVATION: c_int = 5;
+
+/// How many results there are.
+pub const OVS_LEVEL_BOOK_RESULTS: c_int = 6;
+
+/// The word `left`.
+pub const OVS_OUTLINE_FROM_SIDES_SIDES_TURN_LEFT: c_int = 0;
+
+/// The word `right`.
+pub const OVS_OUTLINE_FROM_SIDES_SIDES_TURN_RIGHT: c_int = 1;
+
+/// The word `no`.
+pub const OVS_SURVEY_FROM_SHOTS_SHOTS_OUTSIDE_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_SURVEY_FROM_SHOTS_SHOTS_OUTSIDE_YES: c_int = 1;
+
+/// The word `no`.
+pub const OVS_SURVEY_FROM_SHOTS_SHOTS_STEP_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_SURVEY_FROM_SHOTS_SHOTS_STEP_YES: c_int = 1;
+
+/// The word `laser`.
+pub const OVS_SURVEY_FROM_SHOTS_INSTRUMENT_LASER: c_int = 0;
+
+/// The word `optical_hundredths`.
+pub const OVS_SURVEY_FROM_SHOTS_INSTRUMENT_OPTICAL_HUNDREDTHS: c_int = 1;
+
+/// The word `optical_eighths`.
+pub const OVS_SURVEY_FROM_SHOTS_INSTRUMENT_OPTICAL_EIGHTHS: c_int = 2;
+
+/// The word `optical_sixteenths`.
+pub const OVS_SURVEY_FROM_SHOTS_INSTRUMENT_OPTICAL_SIXTEENTHS: c_int = 3;
+
+/// The word `optical_millimetres`.
+pub const OVS_SURVEY_FROM_SHOTS_INSTRUMENT_OPTICAL_MILLIMETRES: c_int = 4;
+
+/// The word `string`.
+pub const OVS_SURVEY_FROM_SHOTS_INSTRUMENT_STRING: c_int = 5;
+
+/// The word `water`.
+pub const OVS_SURVEY_FROM_SHOTS_INSTRUMENT_WATER: c_int = 6;
+
+/// The word `trowelled`.
+pub const OVS_SURVEY_FROM_SHOTS_TEXTURE_TROWELLED: c_int = 0;
+
+/// The word `broomed`.
+pub const OVS_SURVEY_FROM_SHOTS_TEXTURE_BROOMED: c_int = 1;
+
+/// The word `scaled`.
+pub const OVS_SURVEY_FROM_SHOTS_TEXTURE_SCALED: c_int = 2;
+
+/// The word `rough`.
+pub const OVS_SURVEY_FROM_SHOTS_TEXTURE_ROUGH: c_int = 3;
+
+/// The word `no`.
+pub const OVS_SURVEY_FROM_SHOTS_BEYOND_ALLOWED_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_SURVEY_FROM_SHOTS_BEYOND_ALLOWED_YES: c_int = 1;
+
+/// The word `laser`.
+pub const OVS_SURVEY_FROM_GRID_INSTRUMENT_LASER: c_int = 0;
+
+/// The word `optical_hundredths`.
+pub const OVS_SURVEY_FROM_GRID_INSTRUMENT_OPTICAL_HUNDREDTHS: c_int = 1;
+
+/// The word `optical_eighths`.
+pub const OVS_SURVEY_FROM_GRID_INSTRUMENT_OPTICAL_EIGHTHS: c_int = 2;
+
+/// The word `optical_sixteenths`.
+pub const OVS_SURVEY_FROM_GRID_INSTRUMENT_OPTICAL_SIXTEENTHS: c_int = 3;
+
+/// The word `optical_millimetres`.
+pub const OVS_SURVEY_FROM_GRID_INSTRUMENT_OPTICAL_MILLIMETRES: c_int = 4;
+
+/// The word `string`.
+pub const OVS_SURVEY_FROM_GRID_INSTRUMENT_STRING: c_int = 5;
+
+/// The word `water`.
+pub const OVS_SURVEY_FROM_GRID_INSTRUMENT_WATER: c_int = 6;
+
+/// The word `trowelled`.
+pub const OVS_SURVEY_FROM_GRID_TEXTURE_TROWELLED: c_int = 0;
+
+/// The word `broomed`.
+pub const OVS_SURVEY_FROM_GRID_TEXTURE_BROOMED: c_int = 1;
+
+/// The word `scaled`.
+pub const OVS_SURVEY_FROM_GRID_TEXTURE_SCALED: c_int = 2;
+
+/// The word `rough`.
+pub const OVS_SURVEY_FROM_GRID_TEXTURE_ROUGH: c_int = 3;
+
+/// The word `no`.
+pub const OVS_SURVEY_FROM_GRID_BEYOND_ALLOWED_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_SURVEY_FROM_GRID_BEYOND_ALLOWED_YES: c_int = 1;
+
+/// The word `laser`.
+pub const OVS_SURVEY_FROM_RODS_INSTRUMENT_LASER: c_int = 0;
+
+/// The word `optical_hundredths`.
+pub const OVS_SURVEY_FROM_RODS_INSTRUMENT_OPTICAL_HUNDREDTHS: c_int = 1;
+
+/// The word `optical_eighths`.
+pub const OVS_SURVEY_FROM_RODS_INSTRUMENT_OPTICAL_EIGHTHS: c_int = 2;
+
+/// The word `optical_sixteenths`.
+pub const OVS_SURVEY_FROM_RODS_INSTRUMENT_OPTICAL_SIXTEENTHS: c_int = 3;
+
+/// The word `optical_millimetres`.
+pub const OVS_SURVEY_FROM_RODS_INSTRUMENT_OPTICAL_MILLIMETRES: c_int = 4;
+
+/// The word `string`.
+pub const OVS_SURVEY_FROM_RODS_INSTRUMENT_STRING: c_int = 5;
+
+/// The word `water`.
+pub const OVS_SURVEY_FROM_RODS_INSTRUMENT_WATER: c_int = 6;
+
+/// The word `trowelled`.
+pub const OVS_SURVEY_FROM_RODS_TEXTURE_TROWELLED: c_int = 0;
+
+/// The word `broomed`.
+pub const OVS_SURVEY_FROM_RODS_TEXTURE_BROOMED: c_int = 1;
+
+/// The word `scaled`.
+pub const OVS_SURVEY_FROM_RODS_TEXTURE_SCALED: c_int = 2;
+
+/// The word `rough`.
+pub const OVS_SURVEY_FROM_RODS_TEXTURE_ROUGH: c_int = 3;
+
+/// The word `no`.
+pub const OVS_SURVEY_FROM_RODS_BEYOND_ALLOWED_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_SURVEY_FROM_RODS_BEYOND_ALLOWED_YES: c_int = 1;
+
+static ROD_ELEVATION: &Operation = row(OPERATIONS, "rod_elevation");
+
+/// The elevation of a point from one set-up of the level.
+///
+/// Equation: height of instrument = benchmark + backsight; elevation = height of instrument - rod.
+/// Taken for granted: the line of sight is level and the rod plumb.
+///
+/// - `benchmark_ft` (ft): elevation of the benchmark; at least -3280.83989501 ft, at most 32808.3989501 ft.
+/// - `backsight_ft` (ft): rod on the benchmark; at least 0 ft, at most 32.8083989501 ft.
+/// - `rod_ft` (ft): rod on the point; at least 0 ft, at most 32.8083989501 ft.
+/// - `elevation_ft` (ft), out: elevation of the point.
+/// - `height_of_instrument_ft` (ft), out: height of the line of sight.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+/// textbooks, differential levelling (any), height of instrument.
+/// Since 0.1.0.
+/// Example: ovs_rod_elevation_us(2156.77, 2.67, 6.72, ...) gives elevation_ft = 2152.72, height_of_instrument_ft = 2159.44.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_rod_elevation_us(
+    benchmark_ft: f64,
+    backsight_ft: f64,
+    rod_ft: f64,
+    elevation_ft: *mut f64,
+    height_of_instrument_ft: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(elevation_ft), Output::Numbers(height_of_instrument_ft)];
+    unsafe { scalar::one(ROD_ELEVATION, System::Us, [benchmark_ft, backsight_ft, rod_ft], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// The elevation of a point from one set-up of the level.
+///
+/// Equation: height of instrument = benchmark + backsight; elevation = height of instrument - rod.
+/// Taken for granted: the line of sight is level and the rod plumb.
+///
+/// - `benchmark_m` (m): elevation of the benchmark; at least -1000 m, at most 10000 m.
+/// - `backsight_m` (m): rod on the benchmark; at least 0 m, at most 10 m.
+/// - `rod_m` (m): rod on the point; at least 0 m, at most 10 m.
+/// - `elevation_m` (m), out: elevation of the point.
+/// - `height_of_instrument_m` (m), out: height of the line of sight.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+/// textbooks, differential levelling (any), height of instrument.
+/// Since 0.1.0.
+/// Example: ovs_rod_elevation_si(657.383, 0.813816, 2.04826, ...) gives elevation_m = 656.149, height_of_instrument_m = 658.197.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_rod_elevation_si(
+    benchmark_m: f64,
+    backsight_m: f64,
+    rod_m: f64,
+    elevation_m: *mut f64,
+    height_of_instrument_m: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(elevation_m), Output::Numbers(height_of_instrument_m)];
+    unsafe { scalar::one(ROD_ELEVATION, System::Si, [benchmark_m, backsight_m, rod_m], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// ovs_rod_elevation_us for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_rod_elevation_us_array(
+    benchmark_ft: *const f64,
+    backsight_ft: *const f64,
+    rod_ft: *const f64,
+    elevation_ft: *mut f64,
+    height_of_instrument_ft: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(benchmark_ft), Input::Numbers(backsight_ft), Input::Numbers(rod_ft)], results: [Output::Numbers(elevation_ft), Output::Numbers(height_of_instrument_ft)], notes, n, bad_index };
+    unsafe { scalar::array(ROD_ELEVATION, System::Us, arrays, Message::new(msg, msg_len)) }
+}
+
+/// ovs_rod_elevation_si for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_rod_elevation_si_array(
+    benchmark_m: *const f64,
+    backsight_m: *const f64,
+    rod_m: *const f64,
+    elevation_m: *mut f64,
+    height_of_instrument_m: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(benchmark_m), Input::Numbers(backsight_m), Input::Numbers(rod_m)], results: [Output::Numbers(elevation_m), Output::Numbers(height_of_instrument_m)], notes, n, bad_index };
+    unsafe { scalar::array(ROD_ELEVATION, System::Si, arrays, Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_rod_elevation_us refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_rod_elevation_us_why(
+    benchmark_ft: f64,
+    backsight_ft: f64,
+    rod_ft: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(ROD_ELEVATION, System::Us, [benchmark_ft, backsight_ft, rod_ft], text) }
+}
+
+/// Why ovs_rod_elevation_si refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_rod_elevation_si_why(
+    benchmark_m: f64,
+    backsight_m: f64,
+    rod_m: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(ROD_ELEVATION, System::Si, [benchmark_m, backsight_m, rod_m], text) }
+}
+
+static LEVEL_BOOK: &Operation = row(OPERATIONS, "level_book");
+
+/// Reduces a level book: heights of instrument, elevations, closure.
+///
+/// Equation: height of instrument = elevation + backsight; elevation = height of instrument - sight; sum of
+/// backsights - sum of foresights = last - first; misclosure = found - known, shared out by set-ups.
+/// Taken for granted: every reading is equally good.
+///
+/// - `benchmarks_elevation_ft` (ft): its elevation; at least -3280.83989501 ft, at most 32808.3989501 ft.
+/// - `benchmarks_rows`: the points of known elevation: how many rows, each a point of known elevation; at least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `page`: the readings in the order they were booked; required.
+///   - `point` of `page`: name of the point; required.
+///   - `backsight` of `page` (ft): rod on a known point, opens a set-up; at least 0 ft, at most 32.8083989501 ft;
+///     may be left out.
+///   - `sight` of `page` (ft): rod on any point; at least 0 ft, at most 32.8083989501 ft; may be left out.
+///   - `foresight` of `page` (ft): rod on the turning point or closing benchmark; at least 0 ft, at most
+///     32.8083989501 ft; may be left out.
+///   - `close` of `page` (ft): rod on the backsight point again; at least 0 ft, at most 32.8083989501 ft; may be
+///     left out.
+///   - `name` of `benchmarks`: its name; required.
+///   - `closure_tolerance` (in): how far a line may be off; at least 0 in; may be left out.
+///   - `recheck_tolerance` (in): how far a backsight point read again may be off; at least 0 in; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_LEVEL_BOOK_MISCLOSURE (in): found less known where the line closes.
+///   - OVS_LEVEL_BOOK_BACKSIGHTS (ft): sum of the backsights of the first line.
+///   - OVS_LEVEL_BOOK_FORESIGHTS (ft): sum of its foresights.
+///   - OVS_LEVEL_BOOK_RISE (ft): last less first of that line.
+///   - OVS_LEVEL_BOOK_SETUPS: the set-ups.
+///   - OVS_LEVEL_BOOK_POINTS: the points.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_CLOSURE_EXCEEDED, OVS_BOOK_INCOMPLETE.
+/// Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+/// textbooks, differential levelling (any), height of instrument.
+/// Basis: one set-up closes within 1/8 in, several within 1/4 in: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"page":[{"point":"BM A","backsight":"3.10 ft"},{"point":"TP1","foresight":"9.82 ft","backsight":"6.44 ft"},{"point":"TP2","foresight":"6.96 ft","backsight":"8.76 ft"},{"point":"TP3","foresight":"3.27 ft","backsight":"7.12 ft"},{"point":"BM B","foresight":"10.42 ft"}],"benchmarks":[{"name":"BM A","elevation":"100.00 ft"},{"name":"BM B","elevation":"94.91 ft"}],"closure_tolerance":"0.05 ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_level_book_us(
+    benchmarks_elevation_ft: *const f64,
+    benchmarks_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (1, Given::Table(benchmarks_rows, &[(1, Input::Numbers(benchmarks_elevation_ft))])),
+    ];
+    let request = Request::new(LEVEL_BOOK, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Reduces a level book: heights of instrument, elevations, closure.
+///
+/// Equation: height of instrument = elevation + backsight; elevation = height of instrument - sight; sum of
+/// backsights - sum of foresights = last - first; misclosure = found - known, shared out by set-ups.
+/// Taken for granted: every reading is equally good.
+///
+/// - `benchmarks_elevation_m` (m): its elevation; at least -1000 m, at most 10000 m.
+/// - `benchmarks_rows`: the points of known elevation: how many rows, each a point of known elevation; at least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `page`: the readings in the order they were booked; required.
+///   - `point` of `page`: name of the point; required.
+///   - `backsight` of `page` (m): rod on a known point, opens a set-up; at least 0 m, at most 10 m; may be left
+///     out.
+///   - `sight` of `page` (m): rod on any point; at least 0 m, at most 10 m; may be left out.
+///   - `foresight` of `page` (m): rod on the turning point or closing benchmark; at least 0 m, at most 10 m; may be
+///     left out.
+///   - `close` of `page` (m): rod on the backsight point again; at least 0 m, at most 10 m; may be left out.
+///   - `name` of `benchmarks`: its name; required.
+///   - `closure_tolerance` (mm): how far a line may be off; at least 0 mm; may be left out.
+///   - `recheck_tolerance` (mm): how far a backsight point read again may be off; at least 0 mm; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_LEVEL_BOOK_MISCLOSURE (mm): found less known where the line closes.
+///   - OVS_LEVEL_BOOK_BACKSIGHTS (m): sum of the backsights of the first line.
+///   - OVS_LEVEL_BOOK_FORESIGHTS (m): sum of its foresights.
+///   - OVS_LEVEL_BOOK_RISE (m): last less first of that line.
+///   - OVS_LEVEL_BOOK_SETUPS: the set-ups.
+///   - OVS_LEVEL_BOOK_POINTS: the points.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_CLOSURE_EXCEEDED, OVS_BOOK_INCOMPLETE.
+/// Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+/// textbooks, differential levelling (any), height of instrument.
+/// Basis: one set-up closes within 1/8 in, several within 1/4 in: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"page":[{"point":"BM A","backsight":"3.10 ft"},{"point":"TP1","foresight":"9.82 ft","backsight":"6.44 ft"},{"point":"TP2","foresight":"6.96 ft","backsight":"8.76 ft"},{"point":"TP3","foresight":"3.27 ft","backsight":"7.12 ft"},{"point":"BM B","foresight":"10.42 ft"}],"benchmarks":[{"name":"BM A","elevation":"100.00 ft"},{"name":"BM B","elevation":"94.91 ft"}],"closure_tolerance":"0.05 ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_level_book_si(
+    benchmarks_elevation_m: *const f64,
+    benchmarks_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (1, Given::Table(benchmarks_rows, &[(1, Input::Numbers(benchmarks_elevation_m))])),
+    ];
+    let request = Request::new(LEVEL_BOOK, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_level_book_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_level_book_us_why(
+    benchmarks_elevation_ft: *const f64,
+    benchmarks_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (1, Given::Table(benchmarks_rows, &[(1, Input::Numbers(benchmarks_elevation_ft))])),
+    ];
+    let request = Request::new(LEVEL_BOOK, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_level_book_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_level_book_si_why(
+    benchmarks_elevation_m: *const f64,
+    benchmarks_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (1, Given::Table(benchmarks_rows, &[(1, Input::Numbers(benchmarks_elevation_m))])),
+    ];
+    let request = Request::new(LEVEL_BOOK, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static OUTLINE_FROM_CORNERS: &Operation = row(OPERATIONS, "outline_from_corners");
+
+/// The plan edge of the work from its corners in order.
+///
+/// Equation: area = 1/2 sum (x_i y_i+1 - x_i+1 y_i).
+/// Taken for granted: edges are straight between corners; either way round.
+///
+/// - `corners_x_ft` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `corners_y_ft` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `corners_rows`: the corners in order: how many rows, each a corner of the plan edge; at least 3.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `edge` of `corners`: name of the edge to the next corner; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The plan edge of the work, with holes and named edges.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_LENGTH_MISMATCH, OVS_OUTLINE_CROSSES,
+/// OVS_OUTLINE_TOO_FEW.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"corners":{"x":["0 ft","20 ft","20 ft","0 ft"],"y":["0 ft","0 ft","32 ft","32 ft"],"edge":["front","right","back","left"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_from_corners_us(
+    corners_x_ft: *const f64,
+    corners_y_ft: *const f64,
+    corners_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_outline {
+    let given = [
+        (0, Given::Table(corners_rows, &[(0, Input::Numbers(corners_x_ft)), (1, Input::Numbers(corners_y_ft))])),
+    ];
+    let request = Request::new(OUTLINE_FROM_CORNERS, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, OUTLINE_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The plan edge of the work from its corners in order.
+///
+/// Equation: area = 1/2 sum (x_i y_i+1 - x_i+1 y_i).
+/// Taken for granted: edges are straight between corners; either way round.
+///
+/// - `corners_x_m` (m): distance from the left; at least -100000 m, at most 100000 m.
+/// - `corners_y_m` (m): distance from the front; at least -100000 m, at most 100000 m.
+/// - `corners_rows`: the corners in order: how many rows, each a corner of the plan edge; at least 3.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `edge` of `corners`: name of the edge to the next corner; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The plan edge of the work, with holes and named edges.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_LENGTH_MISMATCH, OVS_OUTLINE_CROSSES,
+/// OVS_OUTLINE_TOO_FEW.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"corners":{"x":["0 ft","20 ft","20 ft","0 ft"],"y":["0 ft","0 ft","32 ft","32 ft"],"edge":["front","right","back","left"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_from_corners_si(
+    corners_x_m: *const f64,
+    corners_y_m: *const f64,
+    corners_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_outline {
+    let given = [
+        (0, Given::Table(corners_rows, &[(0, Input::Numbers(corners_x_m)), (1, Input::Numbers(corners_y_m))])),
+    ];
+    let request = Request::new(OUTLINE_FROM_CORNERS, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, OUTLINE_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_outline_from_corners_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_from_corners_us_why(
+    corners_x_ft: *const f64,
+    corners_y_ft: *const f64,
+    corners_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(corners_rows, &[(0, Input::Numbers(corners_x_ft)), (1, Input::Numbers(corners_y_ft))])),
+    ];
+    let request = Request::new(OUTLINE_FROM_CORNERS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_outline_from_corners_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_from_corners_si_why(
+    corners_x_m: *const f64,
+    corners_y_m: *const f64,
+    corners_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(corners_rows, &[(0, Input::Numbers(corners_x_m)), (1, Input::Numbers(corners_y_m))])),
+    ];
+    let request = Request::new(OUTLINE_FROM_CORNERS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static OUTLINE_FROM_SIDES: &Operation = row(OPERATIONS, "outline_from_sides");
+
+/// The plan edge of the work from wall lengths in order, with a diagonal or two of four walls.
+///
+/// Equation: corners square and the closing gap shared out; or the quadrilateral of four sides and its diagonals.
+/// Taken for granted: the first wall runs along x from the first corner, the work on its left.
+///
+/// - `sides_length_ft` (ft): its length; more than 0 ft, at most 32808.3989501 ft.
+/// - `sides_rows`: the walls in order: how many rows, each a wall; at least 4.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `sides`: its name; may be left out.
+///   - `turn` of `sides`: the square turn at its end, left where not given; 0 left, 1 right; may be left out.
+///   - `diagonal` (ft): first corner to third, of four walls; more than 0 ft, at most 32808.3989501 ft; may be left
+///     out.
+///   - `second_diagonal` (ft): second corner to fourth, of four walls; more than 0 ft, at most 32808.3989501 ft;
+///     may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The plan edge of the work, with holes and named edges.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_OUTLINE_OPEN, OVS_DIAGONAL_IMPOSSIBLE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}],"diagonal":"37' 8 7/8\""}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_from_sides_us(
+    sides_length_ft: *const f64,
+    sides_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_outline {
+    let given = [
+        (0, Given::Table(sides_rows, &[(0, Input::Numbers(sides_length_ft))])),
+    ];
+    let request = Request::new(OUTLINE_FROM_SIDES, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, OUTLINE_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The plan edge of the work from wall lengths in order, with a diagonal or two of four walls.
+///
+/// Equation: corners square and the closing gap shared out; or the quadrilateral of four sides and its diagonals.
+/// Taken for granted: the first wall runs along x from the first corner, the work on its left.
+///
+/// - `sides_length_m` (m): its length; more than 0 m, at most 10000 m.
+/// - `sides_rows`: the walls in order: how many rows, each a wall; at least 4.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `sides`: its name; may be left out.
+///   - `turn` of `sides`: the square turn at its end, left where not given; 0 left, 1 right; may be left out.
+///   - `diagonal` (m): first corner to third, of four walls; more than 0 m, at most 10000 m; may be left out.
+///   - `second_diagonal` (m): second corner to fourth, of four walls; more than 0 m, at most 10000 m; may be left
+///     out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The plan edge of the work, with holes and named edges.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_OUTLINE_OPEN, OVS_DIAGONAL_IMPOSSIBLE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}],"diagonal":"37' 8 7/8\""}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_from_sides_si(
+    sides_length_m: *const f64,
+    sides_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_outline {
+    let given = [
+        (0, Given::Table(sides_rows, &[(0, Input::Numbers(sides_length_m))])),
+    ];
+    let request = Request::new(OUTLINE_FROM_SIDES, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, OUTLINE_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_outline_from_sides_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_from_sides_us_why(
+    sides_length_ft: *const f64,
+    sides_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(sides_rows, &[(0, Input::Numbers(sides_length_ft))])),
+    ];
+    let request = Request::new(OUTLINE_FROM_SIDES, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_outline_from_sides_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_outline_from_sides_si_why(
+    sides_length_m: *const f64,
+    sides_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(sides_rows, &[(0, Input::Numbers(sides_length_m))])),
+    ];
+    let request = Request::new(OUTLINE_FROM_SIDES, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static SURVEY_FROM_SHOTS: &Operation = row(OPERATIONS, "survey_from_shots");
+
+/// The surface of the old slab through shots in any order.
+///
+/// Equation: Delaunay triangles, each plane; shots on one circle are filled from their mean.
+/// Taken for granted: the slab is plane between neighbouring shots.
+///
+/// - `outline`: the plan edge of the work.
+/// - `shots_x_ft` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `shots_y_ft` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `shots_elevation_ft` (ft): height above the job datum; at least -32808.3989501 ft, at most 32808.3989501 ft.
+/// - `shots_rows`: the shots: how many rows, each a shot of the old slab; at least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `shots`: its name; may be left out.
+///   - `outside` of `shots`: outside the outline on purpose; 0 no, 1 yes; may be left out.
+///   - `step` of `shots`: one side of a step; 0 no, 1 yes; may be left out.
+///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+///     one.
+///   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+///     because most old slabs are.
+///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+///     no, because heights that far out are a guess.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_TWO_HEIGHTS,
+/// OVS_SHOT_OUTSIDE, OVS_TOO_FEW_SHOTS, OVS_COLLINEAR_SHOTS, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: reading and texture deviations behind the site words: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"shots":{"x":["1 ft","11 ft","11 ft","1 ft","5 ft"],"y":["1 ft","1 ft","9 ft","9 ft","4 ft"],"elevation":["99.20 ft","99.15 ft","99.25 ft","99.22 ft","99.16 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_shots_us(
+    outline: *const ovs_outline,
+    shots_x_ft: *const f64,
+    shots_y_ft: *const f64,
+    shots_elevation_ft: *const f64,
+    shots_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(shots_rows, &[(0, Input::Numbers(shots_x_ft)), (1, Input::Numbers(shots_y_ft)), (2, Input::Numbers(shots_elevation_ft))])),
+    ];
+    let request = Request::new(SURVEY_FROM_SHOTS, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The surface of the old slab through shots in any order.
+///
+/// Equation: Delaunay triangles, each plane; shots on one circle are filled from their mean.
+/// Taken for granted: the slab is plane between neighbouring shots.
+///
+/// - `outline`: the plan edge of the work.
+/// - `shots_x_m` (m): distance from the left; at least -100000 m, at most 100000 m.
+/// - `shots_y_m` (m): distance from the front; at least -100000 m, at most 100000 m.
+/// - `shots_elevation_m` (m): height above the job datum; at least -10000 m, at most 10000 m.
+/// - `shots_rows`: the shots: how many rows, each a shot of the old slab; at least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `shots`: its name; may be left out.
+///   - `outside` of `shots`: outside the outline on purpose; 0 no, 1 yes; may be left out.
+///   - `step` of `shots`: one side of a step; 0 no, 1 yes; may be left out.
+///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+///     one.
+///   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+///     because most old slabs are.
+///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+///     no, because heights that far out are a guess.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_TWO_HEIGHTS,
+/// OVS_SHOT_OUTSIDE, OVS_TOO_FEW_SHOTS, OVS_COLLINEAR_SHOTS, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: reading and texture deviations behind the site words: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"shots":{"x":["1 ft","11 ft","11 ft","1 ft","5 ft"],"y":["1 ft","1 ft","9 ft","9 ft","4 ft"],"elevation":["99.20 ft","99.15 ft","99.25 ft","99.22 ft","99.16 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_shots_si(
+    outline: *const ovs_outline,
+    shots_x_m: *const f64,
+    shots_y_m: *const f64,
+    shots_elevation_m: *const f64,
+    shots_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(shots_rows, &[(0, Input::Numbers(shots_x_m)), (1, Input::Numbers(shots_y_m)), (2, Input::Numbers(shots_elevation_m))])),
+    ];
+    let request = Request::new(SURVEY_FROM_SHOTS, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_survey_from_shots_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_shots_us_why(
+    outline: *const ovs_outline,
+    shots_x_ft: *const f64,
+    shots_y_ft: *const f64,
+    shots_elevation_ft: *const f64,
+    shots_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(shots_rows, &[(0, Input::Numbers(shots_x_ft)), (1, Input::Numbers(shots_y_ft)), (2, Input::Numbers(shots_elevation_ft))])),
+    ];
+    let request = Request::new(SURVEY_FROM_SHOTS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_survey_from_shots_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_shots_si_why(
+    outline: *const ovs_outline,
+    shots_x_m: *const f64,
+    shots_y_m: *const f64,
+    shots_elevation_m: *const f64,
+    shots_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(shots_rows, &[(0, Input::Numbers(shots_x_m)), (1, Input::Numbers(shots_y_m)), (2, Input::Numbers(shots_elevation_m))])),
+    ];
+    let request = Request::new(SURVEY_FROM_SHOTS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static SURVEY_FROM_GRID: &Operation = row(OPERATIONS, "survey_from_grid");
+
+/// The surface of the old slab through a grid of elevations, rows and columns spaced from two walls.
+///
+/// Equation: each cell is four triangles about the mean of its corners.
+/// Taken for granted: the slab is plane over each triangle.
+///
+/// - `outline`: the plan edge of the work.
+/// - `columns_x_ft` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
+/// - `rows_y_ft` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `elevations`: the heights, row by row; required.
+///   - `elevation` of `elevations` (ft): height; empty where not shot; at least -32808.3989501 ft, at most
+///     32808.3989501 ft; may be left out.
+///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+///     one.
+///   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+///     because most old slabs are.
+///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+///     no, because heights that far out are a guess.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_LENGTH_MISMATCH,
+/// OVS_BEYOND_SHOTS, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: reading and texture deviations behind the site words: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"columns":{"x":["1 ft","6 ft","11 ft"]},"rows":{"y":["1 ft","9 ft"]},"elevations":{"elevation":["99.20 ft","99.18 ft","99.15 ft","99.22 ft","99.19 ft","99.25 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_grid_us(
+    outline: *const ovs_outline,
+    columns_x_ft: *const f64,
+    columns_rows: c_int,
+    rows_y_ft: *const f64,
+    rows_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_ft))])),
+        (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_ft))])),
+    ];
+    let request = Request::new(SURVEY_FROM_GRID, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The surface of the old slab through a grid of elevations, rows and columns spaced from two walls.
+///
+/// Equation: each cell is four triangles about the mean of its corners.
+/// Taken for granted: the slab is plane over each triangle.
+///
+/// - `outline`: the plan edge of the work.
+/// - `columns_x_m` (m): distance from the left; at least -100000 m, at most 100000 m.
+/// - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
+/// - `rows_y_m` (m): distance from the front; at least -100000 m, at most 100000 m.
+/// - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `elevations`: the heights, row by row; required.
+///   - `elevation` of `elevations` (m): height; empty where not shot; at least -10000 m, at most 10000 m; may be
+///     left out.
+///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+///     one.
+///   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+///     because most old slabs are.
+///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+///     no, because heights that far out are a guess.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_LENGTH_MISMATCH,
+/// OVS_BEYOND_SHOTS, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: reading and texture deviations behind the site words: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"columns":{"x":["1 ft","6 ft","11 ft"]},"rows":{"y":["1 ft","9 ft"]},"elevations":{"elevation":["99.20 ft","99.18 ft","99.15 ft","99.22 ft","99.19 ft","99.25 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_grid_si(
+    outline: *const ovs_outline,
+    columns_x_m: *const f64,
+    columns_rows: c_int,
+    rows_y_m: *const f64,
+    rows_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_m))])),
+        (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_m))])),
+    ];
+    let request = Request::new(SURVEY_FROM_GRID, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_survey_from_grid_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_grid_us_why(
+    outline: *const ovs_outline,
+    columns_x_ft: *const f64,
+    columns_rows: c_int,
+    rows_y_ft: *const f64,
+    rows_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_ft))])),
+        (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_ft))])),
+    ];
+    let request = Request::new(SURVEY_FROM_GRID, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_survey_from_grid_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_grid_si_why(
+    outline: *const ovs_outline,
+    columns_x_m: *const f64,
+    columns_rows: c_int,
+    rows_y_m: *const f64,
+    rows_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_m))])),
+        (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_m))])),
+    ];
+    let request = Request::new(SURVEY_FROM_GRID, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static SURVEY_FROM_RODS: &Operation = row(OPERATIONS, "survey_from_rods");
+
+/// The surface of the old slab through a grid of rod readings from one set-up.
+///
+/// Equation: elevation = benchmark + backsight - rod.
+/// Taken for granted: one set-up; the slab is plane over each triangle.
+///
+/// - `outline`: the plan edge of the work.
+/// - `columns_x_ft` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
+/// - `rows_y_ft` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+/// - `benchmark_ft` (ft): elevation of the benchmark; at least -3280.83989501 ft, at most 32808.3989501 ft.
+/// - `backsight_ft` (ft): rod on the benchmark; at least 0 ft, at most 32.8083989501 ft.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `rods`: the readings, row by row; required.
+///   - `rod` of `rods` (ft): reading; empty where not shot; at least 0 ft, at most 32.8083989501 ft; may be left
+///     out.
+///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+///     one.
+///   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+///     because most old slabs are.
+///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+///     no, because heights that far out are a guess.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_LENGTH_MISMATCH,
+/// OVS_NULL_POINTER.
+/// Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+/// textbooks, differential levelling (any), height of instrument.
+/// Basis: plane and solid geometry: derived.
+/// Basis: reading and texture deviations behind the site words: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"columns":{"x":["1 ft","6 ft","11 ft"]},"rows":{"y":["1 ft","9 ft"]},"rods":{"rod":["5' 0 5/8\"","5' 0 1/2\"","5' 0 3/8\"","4' 11 7/8\"","5' 0\"","4' 11 7/8\""]},"benchmark":"100 ft","backsight":"4' 2 1/2\""}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_rods_us(
+    outline: *const ovs_outline,
+    columns_x_ft: *const f64,
+    columns_rows: c_int,
+    rows_y_ft: *const f64,
+    rows_rows: c_int,
+    benchmark_ft: f64,
+    backsight_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_ft))])),
+        (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_ft))])),
+        (4, Given::Number(benchmark_ft)),
+        (5, Given::Number(backsight_ft)),
+    ];
+    let request = Request::new(SURVEY_FROM_RODS, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The surface of the old slab through a grid of rod readings from one set-up.
+///
+/// Equation: elevation = benchmark + backsight - rod.
+/// Taken for granted: one set-up; the slab is plane over each triangle.
+///
+/// - `outline`: the plan edge of the work.
+/// - `columns_x_m` (m): distance from the left; at least -100000 m, at most 100000 m.
+/// - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
+/// - `rows_y_m` (m): distance from the front; at least -100000 m, at most 100000 m.
+/// - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+/// - `benchmark_m` (m): elevation of the benchmark; at least -1000 m, at most 10000 m.
+/// - `backsight_m` (m): rod on the benchmark; at least 0 m, at most 10 m.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `rods`: the readings, row by row; required.
+///   - `rod` of `rods` (m): reading; empty where not shot; at least 0 m, at most 10 m; may be left out.
+///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+///     one.
+///   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+///     because most old slabs are.
+///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+///     no, because heights that far out are a guess.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_LENGTH_MISMATCH,
+/// OVS_NULL_POINTER.
+/// Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+/// textbooks, differential levelling (any), height of instrument.
+/// Basis: plane and solid geometry: derived.
+/// Basis: reading and texture deviations behind the site words: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"columns":{"x":["1 ft","6 ft","11 ft"]},"rows":{"y":["1 ft","9 ft"]},"rods":{"rod":["5' 0 5/8\"","5' 0 1/2\"","5' 0 3/8\"","4' 11 7/8\"","5' 0\"","4' 11 7/8\""]},"benchmark":"100 ft","backsight":"4' 2 1/2\""}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_rods_si(
+    outline: *const ovs_outline,
+    columns_x_m: *const f64,
+    columns_rows: c_int,
+    rows_y_m: *const f64,
+    rows_rows: c_int,
+    benchmark_m: f64,
+    backsight_m: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_m))])),
+        (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_m))])),
+        (4, Given::Number(benchmark_m)),
+        (5, Given::Number(backsight_m)),
+    ];
+    let request = Request::new(SURVEY_FROM_RODS, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_survey_from_rods_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_rods_us_why(
+    outline: *const ovs_outline,
+    columns_x_ft: *const f64,
+    columns_rows: c_int,
+    rows_y_ft: *const f64,
+    rows_rows: c_int,
+    benchmark_ft: f64,
+    backsight_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_ft))])),
+        (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_ft))])),
+        (4, Given::Number(benchmark_ft)),
+        (5, Given::Number(backsight_ft)),
+    ];
+    let request = Request::new(SURVEY_FROM_RODS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_survey_from_rods_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_rods_si_why(
+    outline: *const ovs_outline,
+    columns_x_m: *const f64,
+    columns_rows: c_int,
+    rows_y_m: *const f64,
+    rows_rows: c_int,
+    benchmark_m: f64,
+    backsight_m: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_m))])),
+        (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_m))])),
+        (4, Given::Number(benchmark_m)),
+        (5, Given::Number(backsight_m)),
+    ];
+    let request = Request::new(SURVEY_FROM_RODS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
