@@ -1,5 +1,6 @@
 //! The line of a text on which the value of a path stands.
 
+use super::read::is_json;
 use serde::de::IgnoredAny;
 
 /// The line of the value at a path such as `level.setups[0].rows[1].rods[2]`, or of the nearest thing above it that stands in
@@ -7,7 +8,7 @@ use serde::de::IgnoredAny;
 #[must_use]
 pub(super) fn line_of(text: &str, path: &str) -> Option<usize> {
     let steps = steps(path);
-    let offset = if text.trim_start().starts_with('{') { json(text, &steps) } else { toml(text, &steps) };
+    let offset = if is_json(text) { json(text, &steps) } else { toml(text, &steps) };
     offset.map(|offset| 1 + text.bytes().take(offset).filter(|&byte| byte == b'\n').count())
 }
 

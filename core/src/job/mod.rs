@@ -1,7 +1,7 @@
 //! A whole job: one description in, one report out.
 //!
 //! ```
-//! let job = overslab::job::Job::from_toml(r#"
+//! let job = overslab::job::Job::read(r#"
 //! schema_version = 1
 //! [job]
 //! name = "Tool shed (invented)"

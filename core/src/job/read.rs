@@ -1,54 +1,24 @@
 //! Reading a job from TOML or JSON, with the line of whatever is wrong.
 
 use super::input::{Job, SCHEMA_VERSION};
+use super::locate::line_of;
 use crate::failure::{Code, Failure, Place, Result};
-use crate::operation::serde_failure::from_message;
+use crate::operation::record::parse;
+use serde_json::Value as Json;
 
 impl Job {
-    /// Reads a job from TOML.
-    ///
-    /// # Errors
-    /// Text that is no TOML, an unknown key with the nearest known one, a quantity that cannot be read: each with its line.
-    pub fn from_toml(text: &str) -> Result<Self> {
-        let deserializer = toml::Deserializer::parse(text)
-            .map_err(|error| syntax(error.message(), line(text, error.span())))?;
-        let job: Self = serde_path_to_error::deserialize(deserializer).map_err(|error| {
-            let path = plain(&error.path().to_string());
-            let place = line(text, error.inner().span());
-            from_message(error.inner().message(), &path).at(place)
-        })?;
-        job.known_version()
-    }
-
-    /// Reads a job from JSON.
-    ///
-    /// # Errors
-    /// As [`Job::from_toml`].
-    pub fn from_json(text: &str) -> Result<Self> {
-        let mut deserializer = serde_json::Deserializer::from_str(text);
-        let job: Self = serde_path_to_error::deserialize(&mut deserializer).map_err(|error| {
-            let path = plain(&error.path().to_string());
-            let inner = error.inner();
-            let place = Place::Line(inner.line());
-            match inner.classify() {
-                serde_json::error::Category::Data => {
-                    from_message(&without_place(&inner.to_string()), &path).at(place)
-                }
-                _ => syntax(&without_place(&inner.to_string()), place),
-            }
-        })?;
-        deserializer
-            .end()
-            .map_err(|error| syntax(&without_place(&error.to_string()), Place::Line(error.line())))?;
-        job.known_version()
-    }
-
     /// Reads a job from TOML or JSON: a text whose first sign is a brace is JSON.
     ///
     /// # Errors
-    /// As [`Job::from_toml`].
+    /// Text that is neither, an unknown key with the nearest known one, a quantity that cannot be read: each with its line.
     pub fn read(text: &str) -> Result<Self> {
-        if text.trim_start().starts_with('{') { Self::from_json(text) } else { Self::from_toml(text) }
+        // Both forms become one tree first; the line of a failure is then found by its path.
+        let tree = if is_json(text) { from_json(text)? } else { from_toml(text)? };
+        let job: Result<Self> = parse(tree).and_then(Self::known_version);
+        job.map_err(|failure| match line_of(text, &failure.path) {
+            Some(line) => failure.at(Place::Line(line)),
+            None => failure.at(Place::Line(1)),
+        })
     }
 
     /// The job, if its schema version is known.
@@ -63,6 +33,24 @@ impl Job {
     }
 }
 
+/// Whether a text is meant as JSON.
+pub(super) fn is_json(text: &str) -> bool {
+    text.trim_start().starts_with('{')
+}
+
+fn from_json(text: &str) -> Result<Json> {
+    serde_json::from_str(text)
+        .map_err(|error| syntax(&without_place(&error.to_string()), Place::Line(error.line())))
+}
+
+fn from_toml(text: &str) -> Result<Json> {
+    toml::from_str(text).map_err(|error| {
+        let before = error.span().map_or("", |span| text.get(..span.start).unwrap_or(text));
+        let line = 1 + before.bytes().filter(|&byte| byte == b'\n').count();
+        syntax(error.message(), Place::Line(line))
+    })
+}
+
 fn syntax(message: &str, place: Place) -> Box<Failure> {
     let first = message.lines().next().unwrap_or_default();
     Failure::new(Code::Syntax, "")
@@ -70,18 +58,6 @@ fn syntax(message: &str, place: Place) -> Box<Failure> {
         .allowed("TOML or JSON")
         .remedy("mend the text at this line")
         .at(place)
-}
-
-fn line(text: &str, span: Option<std::ops::Range<usize>>) -> Place {
-    match span {
-        Some(span) => Place::Line(1 + text.bytes().take(span.start).filter(|&byte| byte == b'\n').count()),
-        None => Place::Unknown,
-    }
-}
-
-/// The path of serde without its sign for "the whole".
-fn plain(path: &str) -> String {
-    if path == "." { String::new() } else { path.to_owned() }
 }
 
 /// The message without serde_json's ` at line 3 column 5`.
