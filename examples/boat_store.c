@@ -92,8 +92,8 @@ static int from_arrays(void) {
                                          NULL, 0, message, MESSAGE);
     }
     if (survey != NULL) {
-        const char *options = "{\"edge\": \"front\", \"round\": \"1/8 in\", \"datum\": \"100 ft\"}";
-        finish = ovs_finish_at_least_us(survey, 3.375, options, (int)strlen(options), &status, NULL, 0, message, MESSAGE);
+        const char *options = "{\"margin\": \"3/8 in\", \"edge\": \"front\", \"round\": \"1/8 in\", \"datum\": \"100 ft\"}";
+        finish = ovs_finish_at_least_us(survey, 3.0, options, (int)strlen(options), &status, NULL, 0, message, MESSAGE);
     }
     if (finish != NULL) {
         status = ovs_thickness_us(survey, finish, NULL, NULL, 0, results, OVS_THICKNESS_RESULTS, NULL, 0, message, MESSAGE);

@@ -34,7 +34,7 @@ def from_arrays() -> str:
         units="us",
     )
     finish = grade.finish_at_least(
-        survey=floor, least="3 3/8 in", edge="front", fall="1/8 in/ft", round="1/8 in", datum="100 ft"
+        survey=floor, least="3 in", margin="3/8 in", edge="front", fall="1/8 in/ft", round="1/8 in", datum="100 ft"
     )
     found = grade.thickness(survey=floor, finish=finish, thinner_than="4 in")
     return (

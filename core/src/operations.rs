@@ -20,6 +20,7 @@ pub static OPERATIONS: &[&Operation] = &[
     &grade::operations::FINISH_TO_EDGE,
     &grade::operations::FINISH_AT_LEAST,
     &grade::operations::THICKNESS,
+    &order::operations::BLOCK,
     &order::operations::PRISMOID,
     &order::operations::TRUCKS,
     &order::operations::ORDER,

@@ -10,6 +10,7 @@ from overslab._overslab import OPERATIONS, __version__
 from overslab.failures import OverslabError, QuantityError, FormError, SurveyError, GradeError, BorderError
 from overslab.survey import Outline, Survey
 from overslab.grade import Finish
+from overslab.job import Job
 
 __all__ = [
     "OPERATIONS",
@@ -30,4 +31,5 @@ __all__ = [
     "Outline",
     "Survey",
     "Finish",
+    "Job",
 ]

@@ -43,6 +43,8 @@ from overslab.order import Trucks as Trucks
 from overslab.order import TrucksArray as TrucksArray
 from overslab.order import order as order
 from overslab.order import Order as Order
+from overslab.job import Job as Job
+from overslab.job import job_from_text as job_from_text
 from overslab.job import report as report
 from overslab.job import Report as Report
 

@@ -9,6 +9,29 @@ use crate::operation::{Answer, Args, Call, Column, Columns, Kind, Operation, Tab
 use crate::quantity::{Area, Length, Range, Share, Typed, Volume};
 use crate::{number, port, scalar};
 
+/// The volume of a block.
+pub static BLOCK: Operation = Operation {
+    name: "block",
+    module: "order",
+    since: "0.1.0",
+    meaning: "The volume of a slab, a ramp or a step from its length, width and mean depth.",
+    equation: "volume = length x width x depth",
+    assumes: "rectangular in plan; the depth is the mean one",
+    ports: &[
+        number!(length: length in foot | meter, volume::LENGTH, "length"; zero rare),
+        number!(width: length in foot | meter, volume::LENGTH, "width"; zero rare),
+        number!(depth: length in inch | millimeter, volume::DEPTH, "mean depth"; zero rare),
+    ],
+    results: &[number!(volume: volume in cubic_yard | cubic_meter, Range::POSITIVE, "volume")],
+    basis: &[BasisId::Geometry],
+    example: r#"{"length": "60 ft", "width": "30 ft", "depth": "4 in"}"#,
+    refusals: &[(r#"{"depth": "0 in"}"#, Code::OutOfRange), (r#"{"width": "30 ft2"}"#, Code::UnitWrong)],
+    call: scalar!(
+        volume::block,
+        (length: Length, width: Length, depth: Length) => |volume| [volume.base()]
+    ),
+};
+
 /// The volume of a prismoid.
 pub static PRISMOID: Operation = Operation {
     name: "prismoid",

@@ -8,6 +8,20 @@ pub const LENGTH: Range = Range::positive_to(1.0e4);
 /// The area of a section: none, or up to a square kilometre.
 pub const SECTION: Range = Range::closed(0.0, 1.0e6);
 
+/// The depth of a body: more than none, up to 100 m.
+pub const DEPTH: Range = Range::positive_to(100.0);
+
+/// The volume of a body of these measures: `V = length x width x depth`, for a ramp or a wedge with its mean depth.
+///
+/// # Errors
+/// A measure outside its range.
+pub fn block(length: Length, width: Length, depth: Length) -> Result<Volume> {
+    let length = check("length", length, LENGTH)?;
+    let width = check("width", width, LENGTH)?;
+    let depth = check("depth", depth, DEPTH)?;
+    Ok(length * width * depth)
+}
+
 /// The volume of a body between two end sections with a third half way: `V = L (A1 + 4 Am + A2) / 6`.
 ///
 /// # Errors

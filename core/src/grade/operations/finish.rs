@@ -136,21 +136,22 @@ pub static FINISH_AT_LEAST: Operation = Operation {
     module: "grade",
     since: "0.1.0",
     meaning: "The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.",
-    equation: "elevation at the edge = greatest of (old slab + least - fall x distance from the edge)",
+    equation: "elevation at the edge = greatest of (old slab + least + margin - fall x distance from the edge)",
     assumes: "ground beyond the shots is extended, not measured: it does not bind",
     ports: &[
         port!(survey: Kind::Record(&SURVEY), "the old slab"),
-        number!(least: length in inch | millimeter, LEAST, "least thickness, any margin in it"),
+        number!(least: length in inch | millimeter, LEAST, "least thickness"),
         port!(edge: Kind::Text, "the edge it falls to; none for a level finish"; optional),
         number!(fall: slope in inch_per_foot | percent, FALL, "fall towards the edge";
             or "1/8 in/ft" because "the least for a well-finished floor"),
         number!(round: length in inch | millimeter, Range::closed(0.0, 0.3048), "heights are rounded up to whole steps of this"; optional),
         number!(datum: elevation in foot | meter, HEIGHT, "the height the steps are counted from, usually the benchmark";
             or "0 ft" because "the job datum"),
+        number!(margin: length in inch | millimeter, LEAST, "margin on the least thickness"; optional),
     ],
     results: RESULT,
     basis: &[BasisId::Geometry, BasisId::FallFinishedFloor],
-    example: example!(r#""least": "3 3/8 in", "edge": "front", "fall": "1/8 in/ft""#),
+    example: example!(r#""least": "3 in", "margin": "3/8 in", "edge": "front", "fall": "1/8 in/ft""#),
     refusals: &[
         (r#"{"least": "-3 in"}"#, Code::OutOfRange),
         (r#"{"edge": "door"}"#, Code::EdgeUnknown),
@@ -163,7 +164,13 @@ fn at_least(args: &Args<'_>) -> Result<Answer> {
     let survey: &Survey = args.required_record(0)?;
     let (fall, datum): (Slope, Elevation) = (args.required(3)?, args.required(5)?);
     let round = args.quantity::<Length>(4)?.map(|step| (step, datum));
-    let asked = AtLeast { least: args.required(1)?, edge: args.text(2)?.map(str::to_owned), fall, round };
+    let margin = args.quantity(6)?.unwrap_or(Length::from_base(0.0));
+    let asked = AtLeast {
+        least: args.required::<Length>(1)? + margin,
+        edge: args.text(2)?.map(str::to_owned),
+        fall,
+        round,
+    };
     let governing = Finish::at_least(survey, &asked)?;
     let note = (governing.rounded_by.base() > 0.0).then(|| {
         let by = inches(governing.rounded_by, 32);

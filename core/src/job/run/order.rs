@@ -5,6 +5,7 @@ use crate::job::input::{ExtraInput, Job};
 use crate::job::report::{OrderLine, OrderReport};
 use crate::job::say;
 use crate::order::list::{Allowance, Order, Part, Request, order};
+use crate::order::volume::block;
 use crate::quantity::{Share, Typed, Volume};
 
 /// What an allowance for waste is where none is given: 3 %.
@@ -79,12 +80,13 @@ impl ExtraInput {
         use crate::order::list::PART;
         let volume = match (&self.volume, &self.length, &self.width, &self.mean) {
             (Some(volume), None, None, None) => volume.value,
-            (None, Some(length), Some(width), Some(mean)) => {
-                for (name, given) in [("length", length), ("width", width), ("mean", mean)] {
-                    crate::failure::check(name, given.value, crate::order::volume::LENGTH)?;
-                }
-                length.value * width.value * mean.value
-            }
+            (None, Some(length), Some(width), Some(mean)) => block(length.value, width.value, mean.value)
+                .map_err(|mut failure| {
+                    if failure.path == "depth" {
+                        "mean".clone_into(&mut failure.path);
+                    }
+                    failure
+                })?,
             _ => {
                 return Err(Failure::new(Code::Contradiction, "")
                     .allowed("volume; or length, width and mean")
