@@ -48,6 +48,7 @@ OPERATIONS = (
     ("ovsThickness", "thickness"),
     ("ovsJobFromText", "job_from_text"),
     ("ovsReport", "report"),
+    ("ovsBlock", "block"),
 )
 SYSTEMS = ("us", "si")
 

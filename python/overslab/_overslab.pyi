@@ -35,6 +35,9 @@ from overslab.grade import finish_to_edge as finish_to_edge
 from overslab.grade import finish_at_least as finish_at_least
 from overslab.grade import thickness as thickness
 from overslab.grade import Thickness as Thickness
+from overslab.order import block as block
+from overslab.order import Block as Block
+from overslab.order import BlockArray as BlockArray
 from overslab.order import prismoid as prismoid
 from overslab.order import Prismoid as Prismoid
 from overslab.order import PrismoidArray as PrismoidArray

@@ -1,6 +1,9 @@
 """The operations of `order`: made from the table of operations; do not edit."""
 
 from overslab._overslab import (
+    block,
+    Block,
+    BlockArray,
     prismoid,
     Prismoid,
     PrismoidArray,
@@ -12,6 +15,9 @@ from overslab._overslab import (
 )
 
 __all__ = [
+    "block",
+    "Block",
+    "BlockArray",
     "prismoid",
     "Prismoid",
     "PrismoidArray",

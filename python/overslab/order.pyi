@@ -10,6 +10,9 @@ from overslab.results import AnswerResult, ArrayResult, ScalarResult
 from overslab.typing import Column, Errors, Quantities, Quantity, Table, Units
 
 __all__ = [
+    "block",
+    "Block",
+    "BlockArray",
     "prismoid",
     "Prismoid",
     "PrismoidArray",
@@ -19,6 +22,84 @@ __all__ = [
     "order",
     "Order",
 ]
+
+@overload
+def block(  # type: ignore[overload-overlap]
+    length: Quantity,
+    width: Quantity,
+    depth: Quantity,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> Block:
+    r"""The volume of a slab, a ramp or a step from its length, width and mean depth.
+
+    Rule: volume = length x width x depth.
+    Takes for granted: rectangular in plan; the depth is the mean one.
+
+    Args:
+        length: length [ft | m]; more than 0 ft, at most 32808.3989501 ft (more than 0 m, at most 10000
+            m)
+        width: width [ft | m]; more than 0 ft, at most 32808.3989501 ft (more than 0 m, at most 10000 m)
+        depth: mean depth [in | mm]; more than 0 in, at most 3937.00787402 in (more than 0 mm, at most
+            100000 mm)
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+        errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+
+    Returns:
+        Block, with the attributes
+            volume_yd3, volume_m3: volume [yd3 | m3]
+        and notes; for arrays BlockArray, with arrays of that shape, and note_codes, bad, reasons.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+            quantity (UNIT_WRONG)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.order import block
+        >>> answer = block(length="60 ft", width="30 ft", depth="4 in")
+        >>> round(answer.volume_yd3, 4)
+        22.2222
+
+    Since 0.1.0.
+    """
+
+@overload
+def block(
+    length: Quantity | Quantities,
+    width: Quantity | Quantities,
+    depth: Quantity | Quantities,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> BlockArray: ...
+
+@final
+class Block(ScalarResult):
+    r"""What `block` gives."""
+
+    @property
+    def volume_yd3(self) -> float:
+        r"""volume [yd3]."""
+
+    @property
+    def volume_m3(self) -> float:
+        r"""volume [m3]."""
+
+@final
+class BlockArray(ArrayResult):
+    r"""What `block` gives for arrays."""
+
+    @property
+    def volume_yd3(self) -> npt.NDArray[np.float64]:
+        r"""volume [yd3]."""
+
+    @property
+    def volume_m3(self) -> npt.NDArray[np.float64]:
+        r"""volume [m3]."""
 
 @overload
 def prismoid(  # type: ignore[overload-overlap]

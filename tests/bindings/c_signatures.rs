@@ -8,6 +8,7 @@ super::c_library::signatures! {
     "ddddpppi>i": d d d d p p p i > i;
     "ddddpppppi>i": d d d d p p p p p i > i;
     "dddpip>i": d d d p i p > i;
+    "dddpppi>i": d d d p p p i > i;
     "dddppppi>i": d d d p p p p i > i;
     "ddpip>i": d d p i p > i;
     "ddpppi>i": d d p p p i > i;

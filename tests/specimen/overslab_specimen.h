@@ -3318,11 +3318,11 @@ int ovs_finish_to_edge_si_why(const ovs_survey *survey,
 /**
  * The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
  *
- * Equation: elevation at the edge = greatest of (old slab + least - fall x distance from the edge).
+ * Equation: elevation at the edge = greatest of (old slab + least + margin - fall x distance from the edge).
  * Taken for granted: ground beyond the shots is extended, not measured: it does not bind.
  *
  * - `survey`: the old slab.
- * - `least_in` (in): least thickness, any margin in it; at least 0 in, at most 120 in.
+ * - `least_in` (in): least thickness; at least 0 in, at most 120 in.
  * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
  *   - `edge`: the edge it falls to; none for a level finish; may be left out.
  *   - `fall` (in/ft): fall towards the edge; at least 0 in/ft, at most 12 in/ft; where left out 1/8 in/ft, because
@@ -3330,6 +3330,7 @@ int ovs_finish_to_edge_si_why(const ovs_survey *survey,
  *   - `round` (in): heights are rounded up to whole steps of this; at least 0 in, at most 12 in; may be left out.
  *   - `datum` (ft): the height the steps are counted from, usually the benchmark; at least -32808.3989501 ft, at
  *     most 32808.3989501 ft; where left out 0 ft, because the job datum.
+ *   - `margin` (in): margin on the least thickness; at least 0 in, at most 120 in; may be left out.
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
@@ -3340,7 +3341,7 @@ int ovs_finish_to_edge_si_why(const ovs_survey *survey,
  * Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
  * finished floors, from memory: confirm.
  * Since 0.1.0.
- * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"least":"3 3/8 in","edge":"front","fall":"1/8 in/ft"}
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"least":"3 in","margin":"3/8 in","edge":"front","fall":"1/8 in/ft"}
  */
 ovs_finish *ovs_finish_at_least_us(const ovs_survey *survey,
                                    double least_in,
@@ -3355,11 +3356,11 @@ ovs_finish *ovs_finish_at_least_us(const ovs_survey *survey,
 /**
  * The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
  *
- * Equation: elevation at the edge = greatest of (old slab + least - fall x distance from the edge).
+ * Equation: elevation at the edge = greatest of (old slab + least + margin - fall x distance from the edge).
  * Taken for granted: ground beyond the shots is extended, not measured: it does not bind.
  *
  * - `survey`: the old slab.
- * - `least_mm` (mm): least thickness, any margin in it; at least 0 mm, at most 3048 mm.
+ * - `least_mm` (mm): least thickness; at least 0 mm, at most 3048 mm.
  * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
  *   - `edge`: the edge it falls to; none for a level finish; may be left out.
  *   - `fall` (%): fall towards the edge; at least 0 %, at most 100 %; where left out 1/8 in/ft, because the least
@@ -3368,6 +3369,7 @@ ovs_finish *ovs_finish_at_least_us(const ovs_survey *survey,
  *     out.
  *   - `datum` (m): the height the steps are counted from, usually the benchmark; at least -10000 m, at most 10000
  *     m; where left out 0 ft, because the job datum.
+ *   - `margin` (mm): margin on the least thickness; at least 0 mm, at most 3048 mm; may be left out.
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
@@ -3378,7 +3380,7 @@ ovs_finish *ovs_finish_at_least_us(const ovs_survey *survey,
  * Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
  * finished floors, from memory: confirm.
  * Since 0.1.0.
- * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"least":"3 3/8 in","edge":"front","fall":"1/8 in/ft"}
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"least":"3 in","margin":"3/8 in","edge":"front","fall":"1/8 in/ft"}
  */
 ovs_finish *ovs_finish_at_least_si(const ovs_survey *survey,
                                    double least_mm,
@@ -3547,6 +3549,113 @@ int ovs_thickness_si_why(const ovs_survey *survey,
                          char *text,
                          int text_len,
                          int *needed);
+
+/**
+ * The volume of a slab, a ramp or a step from its length, width and mean depth.
+ *
+ * Equation: volume = length x width x depth.
+ * Taken for granted: rectangular in plan; the depth is the mean one.
+ *
+ * - `length_ft` (ft): length; more than 0 ft, at most 32808.3989501 ft.
+ * - `width_ft` (ft): width; more than 0 ft, at most 32808.3989501 ft.
+ * - `depth_in` (in): mean depth; more than 0 in, at most 3937.00787402 in.
+ * - `volume_yd3` (yd3), out: volume.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example: ovs_block_us(60, 30, 4, ...) gives volume_yd3 = 22.2222.
+ */
+int ovs_block_us(double length_ft,
+                 double width_ft,
+                 double depth_in,
+                 double *volume_yd3,
+                 int *notes,
+                 char *msg,
+                 int msg_len);
+
+/**
+ * The volume of a slab, a ramp or a step from its length, width and mean depth.
+ *
+ * Equation: volume = length x width x depth.
+ * Taken for granted: rectangular in plan; the depth is the mean one.
+ *
+ * - `length_m` (m): length; more than 0 m, at most 10000 m.
+ * - `width_m` (m): width; more than 0 m, at most 10000 m.
+ * - `depth_mm` (mm): mean depth; more than 0 mm, at most 100000 mm.
+ * - `volume_m3` (m3), out: volume.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example: ovs_block_si(18.288, 9.144, 101.6, ...) gives volume_m3 = 16.9901.
+ */
+int ovs_block_si(double length_m,
+                 double width_m,
+                 double depth_mm,
+                 double *volume_m3,
+                 int *notes,
+                 char *msg,
+                 int msg_len);
+
+/**
+ * ovs_block_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_block_us_array(const double *length_ft,
+                       const double *width_ft,
+                       const double *depth_in,
+                       double *volume_yd3,
+                       int *notes,
+                       int n,
+                       int *bad_index,
+                       char *msg,
+                       int msg_len);
+
+/**
+ * ovs_block_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_block_si_array(const double *length_m,
+                       const double *width_m,
+                       const double *depth_mm,
+                       double *volume_m3,
+                       int *notes,
+                       int n,
+                       int *bad_index,
+                       char *msg,
+                       int msg_len);
+
+/**
+ * Why ovs_block_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_block_us_why(double length_ft,
+                     double width_ft,
+                     double depth_in,
+                     char *text,
+                     int text_len,
+                     int *needed);
+
+/**
+ * Why ovs_block_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_block_si_why(double length_m, double width_m, double depth_mm, char *text, int text_len, int *needed);
 
 /**
  * The volume of a body between two end sections with a third half way.

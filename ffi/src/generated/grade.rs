@@ -864,11 +864,11 @@ static FINISH_AT_LEAST: &Operation = row(OPERATIONS, "finish_at_least");
 
 /// The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
 ///
-/// Equation: elevation at the edge = greatest of (old slab + least - fall x distance from the edge).
+/// Equation: elevation at the edge = greatest of (old slab + least + margin - fall x distance from the edge).
 /// Taken for granted: ground beyond the shots is extended, not measured: it does not bind.
 ///
 /// - `survey`: the old slab.
-/// - `least_in` (in): least thickness, any margin in it; at least 0 in, at most 120 in.
+/// - `least_in` (in): least thickness; at least 0 in, at most 120 in.
 /// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
 ///   - `edge`: the edge it falls to; none for a level finish; may be left out.
 ///   - `fall` (in/ft): fall towards the edge; at least 0 in/ft, at most 12 in/ft; where left out 1/8 in/ft, because
@@ -876,6 +876,7 @@ static FINISH_AT_LEAST: &Operation = row(OPERATIONS, "finish_at_least");
 ///   - `round` (in): heights are rounded up to whole steps of this; at least 0 in, at most 12 in; may be left out.
 ///   - `datum` (ft): the height the steps are counted from, usually the benchmark; at least -32808.3989501 ft, at
 ///     most 32808.3989501 ft; where left out 0 ft, because the job datum.
+///   - `margin` (in): margin on the least thickness; at least 0 in, at most 120 in; may be left out.
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
@@ -886,7 +887,7 @@ static FINISH_AT_LEAST: &Operation = row(OPERATIONS, "finish_at_least");
 /// Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
 /// finished floors, from memory: confirm.
 /// Since 0.1.0.
-/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"least":"3 3/8 in","edge":"front","fall":"1/8 in/ft"}
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"least":"3 in","margin":"3/8 in","edge":"front","fall":"1/8 in/ft"}
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_finish_at_least_us(
     survey: *const ovs_survey,
@@ -909,11 +910,11 @@ pub unsafe extern "C" fn ovs_finish_at_least_us(
 
 /// The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
 ///
-/// Equation: elevation at the edge = greatest of (old slab + least - fall x distance from the edge).
+/// Equation: elevation at the edge = greatest of (old slab + least + margin - fall x distance from the edge).
 /// Taken for granted: ground beyond the shots is extended, not measured: it does not bind.
 ///
 /// - `survey`: the old slab.
-/// - `least_mm` (mm): least thickness, any margin in it; at least 0 mm, at most 3048 mm.
+/// - `least_mm` (mm): least thickness; at least 0 mm, at most 3048 mm.
 /// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
 ///   - `edge`: the edge it falls to; none for a level finish; may be left out.
 ///   - `fall` (%): fall towards the edge; at least 0 %, at most 100 %; where left out 1/8 in/ft, because the least
@@ -922,6 +923,7 @@ pub unsafe extern "C" fn ovs_finish_at_least_us(
 ///     out.
 ///   - `datum` (m): the height the steps are counted from, usually the benchmark; at least -10000 m, at most 10000
 ///     m; where left out 0 ft, because the job datum.
+///   - `margin` (mm): margin on the least thickness; at least 0 mm, at most 3048 mm; may be left out.
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
@@ -932,7 +934,7 @@ pub unsafe extern "C" fn ovs_finish_at_least_us(
 /// Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
 /// finished floors, from memory: confirm.
 /// Since 0.1.0.
-/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"least":"3 3/8 in","edge":"front","fall":"1/8 in/ft"}
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"least":"3 in","margin":"3/8 in","edge":"front","fall":"1/8 in/ft"}
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_finish_at_least_si(
     survey: *const ovs_survey,

@@ -40,6 +40,144 @@ pub const OVS_ORDER_ALLOWED_VOLUME: c_int = 1;
 /// How many results there are.
 pub const OVS_ORDER_RESULTS: c_int = 7;
 
+static BLOCK: &Operation = row(OPERATIONS, "block");
+
+/// The volume of a slab, a ramp or a step from its length, width and mean depth.
+///
+/// Equation: volume = length x width x depth.
+/// Taken for granted: rectangular in plan; the depth is the mean one.
+///
+/// - `length_ft` (ft): length; more than 0 ft, at most 32808.3989501 ft.
+/// - `width_ft` (ft): width; more than 0 ft, at most 32808.3989501 ft.
+/// - `depth_in` (in): mean depth; more than 0 in, at most 3937.00787402 in.
+/// - `volume_yd3` (yd3), out: volume.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example: ovs_block_us(60, 30, 4, ...) gives volume_yd3 = 22.2222.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_block_us(
+    length_ft: f64,
+    width_ft: f64,
+    depth_in: f64,
+    volume_yd3: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(volume_yd3)];
+    unsafe { scalar::one(BLOCK, System::Us, [length_ft, width_ft, depth_in], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// The volume of a slab, a ramp or a step from its length, width and mean depth.
+///
+/// Equation: volume = length x width x depth.
+/// Taken for granted: rectangular in plan; the depth is the mean one.
+///
+/// - `length_m` (m): length; more than 0 m, at most 10000 m.
+/// - `width_m` (m): width; more than 0 m, at most 10000 m.
+/// - `depth_mm` (mm): mean depth; more than 0 mm, at most 100000 mm.
+/// - `volume_m3` (m3), out: volume.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example: ovs_block_si(18.288, 9.144, 101.6, ...) gives volume_m3 = 16.9901.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_block_si(
+    length_m: f64,
+    width_m: f64,
+    depth_mm: f64,
+    volume_m3: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(volume_m3)];
+    unsafe { scalar::one(BLOCK, System::Si, [length_m, width_m, depth_mm], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// ovs_block_us for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_block_us_array(
+    length_ft: *const f64,
+    width_ft: *const f64,
+    depth_in: *const f64,
+    volume_yd3: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(length_ft), Input::Numbers(width_ft), Input::Numbers(depth_in)], results: [Output::Numbers(volume_yd3)], notes, n, bad_index };
+    unsafe { scalar::array(BLOCK, System::Us, arrays, Message::new(msg, msg_len)) }
+}
+
+/// ovs_block_si for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_block_si_array(
+    length_m: *const f64,
+    width_m: *const f64,
+    depth_mm: *const f64,
+    volume_m3: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(length_m), Input::Numbers(width_m), Input::Numbers(depth_mm)], results: [Output::Numbers(volume_m3)], notes, n, bad_index };
+    unsafe { scalar::array(BLOCK, System::Si, arrays, Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_block_us refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_block_us_why(
+    length_ft: f64,
+    width_ft: f64,
+    depth_in: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(BLOCK, System::Us, [length_ft, width_ft, depth_in], text) }
+}
+
+/// Why ovs_block_si refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_block_si_why(
+    length_m: f64,
+    width_m: f64,
+    depth_mm: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(BLOCK, System::Si, [length_m, width_m, depth_mm], text) }
+}
+
 static PRISMOID: &Operation = row(OPERATIONS, "prismoid");
 
 /// The volume of a body between two end sections with a third half way.

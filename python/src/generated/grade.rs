@@ -475,13 +475,13 @@ static FINISH_AT_LEAST: crate::answers::RecordRow = crate::answers::RecordRow {
 
 /// The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
 ///
-/// Rule: elevation at the edge = greatest of (old slab + least - fall x distance from the edge).
+/// Rule: elevation at the edge = greatest of (old slab + least + margin - fall x distance from the
+///     edge).
 /// Takes for granted: ground beyond the shots is extended, not measured: it does not bind.
 ///
 /// Args:
 ///     survey: the old slab; a Survey
-///     least: least thickness, any margin in it [in | mm]; at least 0 in, at most 120 in (at least 0
-///         mm, at most 3048 mm)
+///     least: least thickness [in | mm]; at least 0 in, at most 120 in (at least 0 mm, at most 3048 mm)
 ///     edge: the edge it falls to; none for a level finish; a text; may be left out
 ///     fall: fall towards the edge [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least 0 %, at
 ///         most 100 %); where it is not given 1/8 in/ft is taken: the least for a well-finished floor
@@ -490,6 +490,8 @@ static FINISH_AT_LEAST: crate::answers::RecordRow = crate::answers::RecordRow {
 ///     datum: the height the steps are counted from, usually the benchmark [ft | m]; at least
 ///         -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); where it
 ///         is not given 0 ft is taken: the job datum
+///     margin: margin on the least thickness [in | mm]; at least 0 in, at most 120 in (at least 0 mm,
+///         at most 3048 mm); may be left out
 ///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
 ///
 /// Returns:
@@ -509,7 +511,8 @@ static FINISH_AT_LEAST: crate::answers::RecordRow = crate::answers::RecordRow {
 ///     >>> from overslab.grade import finish_at_least
 ///     >>> answer = finish_at_least(
 ///     ...     survey={"outline": {"sides": [{"name": "front", "length": "20 ft"}, {"name": "right", "length": "32 ft"}, {"name": "back", "length": "20 ft"}, {"name": "left", "length": "32 ft"}]}, "grid": {"columns": ["1 ft", "10 ft", "19 ft"], "rows": ["1 ft", "16 ft", "31 ft"], "elevations": ["99.20 ft", "99.22 ft", "99.18 ft", "99.25 ft", "99.26 ft", "99.24 ft", "99.35 ft", "99.33 ft", "99.36 ft"]}},
-///     ...     least="3 3/8 in",
+///     ...     least="3 in",
+///     ...     margin="3/8 in",
 ///     ...     edge="front",
 ///     ...     fall="1/8 in/ft",
 ///     ... )
@@ -518,7 +521,7 @@ static FINISH_AT_LEAST: crate::answers::RecordRow = crate::answers::RecordRow {
 ///
 /// Since 0.1.0.
 #[pyfunction]
-#[pyo3(signature = (survey, least, *, edge=None, fall=None, round=None, datum=None, units=crate::units::Units(None)), text_signature = "(survey, least, *, edge=None, fall=None, round=None, datum=None, units=None)")]
+#[pyo3(signature = (survey, least, *, edge=None, fall=None, round=None, datum=None, margin=None, units=crate::units::Units(None)), text_signature = "(survey, least, *, edge=None, fall=None, round=None, datum=None, margin=None, units=None)")]
 fn finish_at_least(
     py: Python<'_>,
     survey: &Bound<'_, PyAny>,
@@ -527,9 +530,10 @@ fn finish_at_least(
     fall: Option<&Bound<'_, PyAny>>,
     round: Option<&Bound<'_, PyAny>>,
     datum: Option<&Bound<'_, PyAny>>,
+    margin: Option<&Bound<'_, PyAny>>,
     units: crate::units::Units,
 ) -> PyResult<Py<PyAny>> {
-    crate::answers::call(py, &FINISH_AT_LEAST, &[Some(survey), Some(least), edge, fall, round, datum], units)
+    crate::answers::call(py, &FINISH_AT_LEAST, &[Some(survey), Some(least), edge, fall, round, datum, margin], units)
 }
 
 

@@ -4,6 +4,95 @@
 
 use pyo3::prelude::*;
 
+static BLOCK: crate::scalars::ScalarRow = crate::scalars::ScalarRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "block"),
+    class: "Block",
+    one: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Block))?.into_any()),
+    many: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(BlockArray))?.into_any()),
+};
+
+/// The volume of a slab, a ramp or a step from its length, width and mean depth.
+///
+/// Rule: volume = length x width x depth.
+/// Takes for granted: rectangular in plan; the depth is the mean one.
+///
+/// Args:
+///     length: length [ft | m]; more than 0 ft, at most 32808.3989501 ft (more than 0 m, at most 10000
+///         m)
+///     width: width [ft | m]; more than 0 ft, at most 32808.3989501 ft (more than 0 m, at most 10000 m)
+///     depth: mean depth [in | mm]; more than 0 in, at most 3937.00787402 in (more than 0 mm, at most
+///         100000 mm)
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///     errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+///
+/// Returns:
+///     Block, with the attributes
+///         volume_yd3, volume_m3: volume [yd3 | m3]
+///     and notes; for arrays BlockArray, with arrays of that shape, and note_codes, bad, reasons.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+///         quantity (UNIT_WRONG)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.order import block
+///     >>> answer = block(length="60 ft", width="30 ft", depth="4 in")
+///     >>> round(answer.volume_yd3, 4)
+///     22.2222
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (length, width, depth, *, units=crate::units::Units(None), errors=crate::units::Errors::Raise), text_signature = "(length, width, depth, *, units=None, errors='raise')")]
+fn block(
+    py: Python<'_>,
+    length: &Bound<'_, PyAny>,
+    width: &Bound<'_, PyAny>,
+    depth: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+    errors: crate::units::Errors,
+) -> PyResult<Py<PyAny>> {
+    crate::scalars::call(py, &BLOCK, &[length, width, depth], units, errors)
+}
+
+/// What `block` gives.
+#[pyclass(frozen, extends = crate::scalars::ScalarResult, module = "overslab.order")]
+pub(crate) struct Block;
+
+#[pymethods]
+impl Block {
+    /// Volume [yd3].
+    #[getter]
+    fn get_volume_yd3(slf: &Bound<'_, Self>) -> f64 {
+        slf.as_super().get().number(0, overslab::quantity::System::Us)
+    }
+    /// Volume [m3].
+    #[getter]
+    fn get_volume_m3(slf: &Bound<'_, Self>) -> f64 {
+        slf.as_super().get().number(0, overslab::quantity::System::Si)
+    }
+}
+
+/// What `block` gives for arrays.
+#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.order")]
+pub(crate) struct BlockArray;
+
+#[pymethods]
+impl BlockArray {
+    /// Volume [yd3].
+    #[getter]
+    fn get_volume_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+        slf.as_super().get().numbers(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Volume [m3].
+    #[getter]
+    fn get_volume_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+        slf.as_super().get().numbers(slf.py(), 0, overslab::quantity::System::Si)
+    }
+}
+
 static PRISMOID: crate::scalars::ScalarRow = crate::scalars::ScalarRow {
     operation: crate::rows::operation(overslab::operations::OPERATIONS, "prismoid"),
     class: "Prismoid",
@@ -340,7 +429,7 @@ impl Order {
 }
 
 /// The scalar rows.
-pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&PRISMOID, &TRUCKS];
+pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&BLOCK, &PRISMOID, &TRUCKS];
 
 /// The rows with records.
 pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&ORDER];
@@ -350,6 +439,9 @@ pub(crate) static RECORDS: &[crate::records::RecordClass] = &[];
 
 /// Puts functions and classes into the native module.
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
+    module.add_function(wrap_pyfunction!(self::block, module)?)?;
+    module.add_class::<Block>()?;
+    module.add_class::<BlockArray>()?;
     module.add_function(wrap_pyfunction!(self::prismoid, module)?)?;
     module.add_class::<Prismoid>()?;
     module.add_class::<PrismoidArray>()?;
