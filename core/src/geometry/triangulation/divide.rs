@@ -1,6 +1,6 @@
 //! Divide and conquer: triangulate both halves, then zip them together from below.
 
-use super::Links;
+use super::{Links, NONE};
 use crate::geometry::Point;
 use crate::geometry::predicates::{cross, in_circle, in_circle_exactly, turn};
 
@@ -48,13 +48,15 @@ impl<const EXACT: bool> Work<'_, EXACT> {
         turn(self.point(point), self.point(self.links.to(edge)), self.point(self.links.from(edge))) > 0.0
     }
 
-    #[inline]
-    fn inside(&self, a: u32, b: u32, c: u32, d: u32) -> bool {
-        let (a, b, c, d) = (self.point(a), self.point(b), self.point(c), self.point(d));
+    #[inline(always)]
+    fn inside(a: Point, b: Point, c: Point, d: Point) -> bool {
         let (determinant, bound) = in_circle(a, b, c, d);
-        if determinant.abs() > bound {
-            return determinant > 0.0;
-        }
+        if determinant.abs() > bound { determinant > 0.0 } else { Self::barely_inside(a, b, c, d) }
+    }
+
+    /// Decides what rounding could not.
+    #[cold]
+    fn barely_inside(a: Point, b: Point, c: Point, d: Point) -> bool {
         (EXACT || is_sliver(a, b, c)) && in_circle_exactly(a, b, c, d) > 0.0
     }
 
@@ -124,43 +126,57 @@ impl<const EXACT: bool> Work<'_, EXACT> {
     /// The next edge across, above `base` (which runs from right to left); none at the upper tangent.
     #[inline]
     fn next_rung(&mut self, base: u32) -> Option<u32> {
-        let (start, end) = (self.links.from(base), self.links.to(base));
-        let mut left = self.links.next(base ^ 1);
-        let left_above = self.right_of(self.links.to(left), base);
-        if left_above {
-            loop {
-                let after = self.links.next(left);
-                if !self.inside(end, start, self.links.to(left), self.links.to(after)) {
-                    break;
-                }
-                self.links.remove(left);
-                left = after;
-            }
+        let (start, end) = (self.point(self.links.from(base)), self.point(self.links.to(base)));
+        let (left, l) = self.left_candidate(base, start, end);
+        let (right, r) = self.right_candidate(base, start, end);
+        let right_first = match (left, right) {
+            (NONE, NONE) => return None,
+            (NONE, _) => true,
+            (_, NONE) => false,
+            _ => Self::inside(l, end, start, r),
+        };
+        if right_first {
+            Some(self.links.connect(right, base ^ 1))
+        } else {
+            Some(self.links.connect(base ^ 1, left ^ 1))
         }
-        let mut right = self.links.previous(base);
-        let right_above = self.right_of(self.links.to(right), base);
-        if right_above {
-            loop {
-                let after = self.links.previous(right);
-                if !self.inside(end, start, self.links.to(right), self.links.to(after)) {
-                    break;
-                }
-                self.links.remove(right);
-                right = after;
-            }
+    }
+
+    /// The edge out of the left end of `base` whose triangle with it is empty on the left, or none above it.
+    #[inline]
+    fn left_candidate(&mut self, base: u32, start: Point, end: Point) -> (u32, Point) {
+        let mut edge = self.links.next(base ^ 1);
+        let mut ahead = self.point(self.links.to(edge));
+        if turn(ahead, end, start) <= 0.0 {
+            return (NONE, ahead);
         }
-        match (left_above, right_above) {
-            (false, false) => None,
-            (true, true) => {
-                let (l, r) = (self.links.to(left), self.links.to(right));
-                if self.inside(l, self.links.from(left), self.links.from(right), r) {
-                    Some(self.links.connect(right, base ^ 1))
-                } else {
-                    Some(self.links.connect(base ^ 1, left ^ 1))
-                }
+        loop {
+            let after = self.links.next(edge);
+            let next = self.point(self.links.to(after));
+            if after == base ^ 1 || !Self::inside(end, start, ahead, next) {
+                return (edge, ahead);
             }
-            (false, true) => Some(self.links.connect(right, base ^ 1)),
-            (true, false) => Some(self.links.connect(base ^ 1, left ^ 1)),
+            self.links.remove(edge);
+            (edge, ahead) = (after, next);
+        }
+    }
+
+    /// The same on the right.
+    #[inline]
+    fn right_candidate(&mut self, base: u32, start: Point, end: Point) -> (u32, Point) {
+        let mut edge = self.links.previous(base);
+        let mut ahead = self.point(self.links.to(edge));
+        if turn(ahead, end, start) <= 0.0 {
+            return (NONE, ahead);
+        }
+        loop {
+            let after = self.links.previous(edge);
+            let next = self.point(self.links.to(after));
+            if after == base || !Self::inside(end, start, ahead, next) {
+                return (edge, ahead);
+            }
+            self.links.remove(edge);
+            (edge, ahead) = (after, next);
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use super::ThicknessField;
 use crate::geometry::Point;
-use crate::survey::surface::{BETWEEN, BEYOND, Candidate, Extreme, IN_REGION, Node, least};
+use crate::survey::surface::{BETWEEN, BEYOND, Extreme, IN_REGION, Node, Tied};
 
 impl ThicknessField<'_> {
     /// The least thickness and where.
@@ -36,12 +36,24 @@ impl ThicknessField<'_> {
         self.least_of(1.0, |node| node.has(IN_REGION) && node.shot().is_some())
     }
 
-    fn least_of(&self, sense: f64, counts: impl Fn(&Node) -> bool + Clone) -> Option<Extreme> {
-        least(self.by_facet().flat_map(move |(facet, thickness)| {
-            let (counts, origin) = (counts.clone(), facet.ground.origin());
-            let nodes = facet.ground.nodes().iter().zip(thickness).filter(move |(node, _)| counts(node));
-            nodes.map(move |(node, &t)| Candidate::new(sense * t, node, origin))
-        }))
+    fn least_of(&self, sense: f64, counts: impl Fn(&Node) -> bool) -> Option<Extreme> {
+        let mut value = f64::INFINITY;
+        for (facet, thickness) in self.by_facet() {
+            for (node, t) in facet.ground.nodes().iter().zip(thickness) {
+                if sense * t < value && counts(node) {
+                    value = sense * t;
+                }
+            }
+        }
+        let mut tied = Tied::at(value);
+        for (facet, thickness) in self.by_facet() {
+            for (node, t) in facet.ground.nodes().iter().zip(thickness) {
+                if tied.includes(sense * t) && counts(node) {
+                    tied.look(node, facet.ground.origin());
+                }
+            }
+        }
+        tied.extreme()
     }
 }
 

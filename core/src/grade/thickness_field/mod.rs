@@ -170,11 +170,18 @@ impl<'a> ThicknessField<'a> {
     /// Volume above and below the surface that lies `depth` over the old slab, both from 0 up.
     fn volumes_about(&self, depth: f64) -> (f64, f64) {
         let (mut above, mut below) = (Sum::new(), Sum::new());
-        for (area, t) in self.pieces() {
-            let (over, under) = zero_line::volumes(area, t.map(|t| t - depth));
-            above.add(over);
-            if under != 0.0 {
-                below.add(under);
+        for (facet, thickness) in self.by_facet() {
+            // Few terms are summed plainly, and only their sums with care: as exact, and much quicker.
+            for few in facet.ground.pieces().chunks(16) {
+                let mut part = (0.0, 0.0);
+                for piece in few {
+                    let [a, b, c] = piece.corners;
+                    let at = |corner: u32| thickness[corner as usize] - depth;
+                    let (over, under) = zero_line::volumes(piece.area, [at(a), at(b), at(c)]);
+                    part = (part.0 + over, part.1 + under);
+                }
+                above.add(part.0);
+                below.add(part.1);
             }
         }
         (above.value(), below.value())

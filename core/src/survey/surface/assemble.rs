@@ -86,14 +86,16 @@ impl Cutter<'_> {
         let mean = self.mesh.faces[face].mean;
         let source = |at: usize| Source::Loop { face: face as u32, at: (range.start + at) as u32 };
         if mean == NO_MEAN {
-            tiling.triangle([corners[0], corners[1], corners[2]], Ground::Surveyed, source(0));
+            if let &[a, b, c] = corners {
+                tiling.triangle(a, b, c, Ground::Surveyed, source(0));
+            }
             return;
         }
         let mut last = corners[corners.len() - 1];
+        let mut before = corners.len() - 1;
         for (index, &corner) in corners.iter().enumerate() {
-            let before = if index == 0 { corners.len() - 1 } else { index - 1 };
-            tiling.triangle([mean, last, corner], Ground::Surveyed, source(before));
-            last = corner;
+            tiling.triangle(mean, last, corner, Ground::Surveyed, source(before));
+            (last, before) = (corner, index);
         }
     }
 }

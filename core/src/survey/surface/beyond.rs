@@ -8,15 +8,22 @@ use super::cut::Ground;
 use super::frame::{Frame, vertex};
 use super::hull::{Hull, Side};
 use super::mesh::Mesh;
-use super::tiling::{Source, Tiling};
+use super::tiling::{INSIDE, Source, Tiling};
 use crate::geometry::Point;
 use crate::geometry::clip::{Line, MADE, Vertex, keep_left, split};
 
 /// The farthest that the region reaches beyond the hull.
 #[derive(Clone, Copy, Debug, Default)]
 pub(super) struct Farthest {
-    pub(super) distance: f64,
+    squared: f64,
     pub(super) at: Point,
+}
+
+impl Farthest {
+    /// How far it is from the ground between the shots.
+    pub(super) fn distance(&self) -> f64 {
+        self.squared.sqrt()
+    }
 }
 
 /// Adds everything of the region that is outside the hull.
@@ -27,6 +34,7 @@ pub(super) fn extend(mesh: &Mesh, frame: &Frame, tiling: &mut Tiling) -> Farthes
         hair: frame.hair,
         tiling,
         farthest: Farthest::default(),
+        only: frame.only().is_some(),
         part: Vec::with_capacity(8),
         outside: Vec::with_capacity(8),
         strip: Vec::with_capacity(8),
@@ -43,16 +51,18 @@ pub(super) fn extend(mesh: &Mesh, frame: &Frame, tiling: &mut Tiling) -> Farthes
     beyond.farthest
 }
 
-struct Beyond<'a> {
-    hull: &'a Hull,
+pub(super) struct Beyond<'a> {
+    pub(super) hull: &'a Hull,
     slope: Point,
-    hair: f64,
-    tiling: &'a mut Tiling,
+    pub(super) hair: f64,
+    pub(super) tiling: &'a mut Tiling,
     farthest: Farthest,
+    /// Whether the region is its only part.
+    only: bool,
     /// The convex part of the region at hand, and what cuts make of it.
     part: Vec<Vertex>,
     outside: Vec<Vertex>,
-    strip: Vec<Vertex>,
+    pub(super) strip: Vec<Vertex>,
     rest: Vec<Vertex>,
 }
 
@@ -86,10 +96,10 @@ impl Beyond<'_> {
         if self.strip.len() < 3 {
             return;
         }
-        let node = self.hull.chain[after.from as usize];
+        let nearest = self.hull_vertex(after.from);
         for index in 0..self.strip.len() {
             let Vertex { x, y, .. } = self.strip[index];
-            self.strip[index] = self.extended(x, y, corner, vertex(&self.tiling.nodes, node));
+            self.strip[index] = self.extended(x, y, &nearest);
         }
         self.tiling.polygon(&self.strip, Ground::Beyond, Source::Wedge { at: after.from });
     }
@@ -104,6 +114,13 @@ impl Beyond<'_> {
         }
         keep_left(&self.part, &line, self.hair, &mut self.strip);
         keep_left(&self.strip, &Line::square_to(start, side.along), self.hair, &mut self.outside);
+        if self.is_bordered(side) {
+            let end = Line::square_to(self.place(side.to), Point::new(-side.along.x, -side.along.y));
+            keep_left(&self.outside, &end, self.hair, &mut self.strip);
+            if self.border(side) {
+                return;
+            }
+        }
         let along = |v: &Vertex| (v.x - start.x) * side.along.x + (v.y - start.y) * side.along.y;
         let least = self.outside.iter().map(along).fold(f64::INFINITY, f64::min);
         for at in side.from..side.to {
@@ -111,10 +128,10 @@ impl Beyond<'_> {
                 return;
             }
             let end = self.place(at + 1);
-            if (end.x - start.x) * side.along.x + (end.y - start.y) * side.along.y < least {
+            let cut = Line::square_to(end, side.along);
+            if -cut.left(start.x, start.y) < least {
                 continue;
             }
-            let cut = Line::square_to(end, side.along);
             split(&self.outside, &cut, self.hair, &mut self.rest, &mut self.strip);
             std::mem::swap(&mut self.outside, &mut self.rest);
             self.strip(side, at);
@@ -123,44 +140,54 @@ impl Beyond<'_> {
 
     /// The strip beyond one piece of a side.
     fn strip(&mut self, side: &Side, at: u32) {
-        let (from, to) = (self.place(at), self.place(at + 1));
+        let (start, end) = (self.hull_vertex(at), self.hull_vertex(at + 1));
         if side.depth > 0.0 && self.strip.len() > 2 {
-            keep_left(&self.strip, &Line::through(to, from), self.hair, &mut self.rest);
+            let line = Line::through(Point::new(end.x, end.y), Point::new(start.x, start.y));
+            keep_left(&self.strip, &line, self.hair, &mut self.rest);
             std::mem::swap(&mut self.strip, &mut self.rest);
         }
         if self.strip.len() < 3 {
             return;
         }
-        let nodes = &self.tiling.nodes;
-        let [start, end] = [at, at + 1].map(|index| vertex(nodes, self.hull.chain[index as usize]));
-        let length = (to.x - from.x) * side.along.x + (to.y - from.y) * side.along.y;
+        let (dx, dy, dz) = (end.x - start.x, end.y - start.y, end.z - start.z);
+        let length = dx * side.along.x + dy * side.along.y;
+        let per_length = 1.0 / length;
         for index in 0..self.strip.len() {
             let Vertex { x, y, .. } = self.strip[index];
-            let along = (x - from.x) * side.along.x + (y - from.y) * side.along.y;
-            let share = (along / length).clamp(0.0, 1.0);
-            let foot = Point::new(from.x + share * (to.x - from.x), from.y + share * (to.y - from.y));
-            let id = if along <= self.hair {
-                start.id
+            let along = (x - start.x) * side.along.x + (y - start.y) * side.along.y;
+            let nearest = if along <= self.hair {
+                start
             } else if along >= length - self.hair {
-                end.id
+                end
             } else {
-                MADE
+                let share = along * per_length;
+                Vertex { x: start.x + share * dx, y: start.y + share * dy, z: start.z + share * dz, id: MADE }
             };
-            let height = start.z + share * (end.z - start.z);
-            self.strip[index] = self.extended(x, y, foot, Vertex { x, y, z: height, id });
+            self.strip[index] = self.extended(x, y, &nearest);
         }
         self.tiling.polygon(&self.strip, Ground::Beyond, Source::Strip { at });
     }
 
+    /// Whether a side lies straight and wholly inside the region.
+    fn is_bordered(&self, side: &Side) -> bool {
+        let inside = |at: u32| self.tiling.nodes[self.hull.chain[at as usize] as usize].has(INSIDE);
+        self.only && side.depth == 0.0 && inside(side.from) && inside(side.to)
+    }
+
+    pub(super) fn hull_vertex(&self, chain: u32) -> Vertex {
+        vertex(&self.tiling.nodes, self.hull.chain[chain as usize])
+    }
+
     /// A corner at a place, with the height at the nearest place of the hull carried on by the slope. A corner right
     /// at a shot is that shot.
-    fn extended(&mut self, x: f64, y: f64, nearest: Point, hull: Vertex) -> Vertex {
+    #[inline]
+    pub(super) fn extended(&mut self, x: f64, y: f64, nearest: &Vertex) -> Vertex {
         let (dx, dy) = (x - nearest.x, y - nearest.y);
         let squared = dx * dx + dy * dy;
-        if squared > self.farthest.distance * self.farthest.distance {
-            self.farthest = Farthest { distance: squared.sqrt(), at: Point::new(x, y) };
+        if squared > self.farthest.squared {
+            self.farthest = Farthest { squared, at: Point::new(x, y) };
         }
-        let id = if squared <= self.hair * self.hair { hull.id } else { MADE };
-        Vertex { x, y, z: hull.z + self.slope.x * dx + self.slope.y * dy, id }
+        let id = if squared <= self.hair * self.hair { nearest.id } else { MADE };
+        Vertex { x, y, z: nearest.z + self.slope.x * dx + self.slope.y * dy, id }
     }
 }

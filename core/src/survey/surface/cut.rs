@@ -1,6 +1,6 @@
 //! The surface over one region, as triangles that tile it exactly.
 
-use super::extreme::{Candidate, Extreme, least};
+use super::extreme::{Extreme, Tied};
 use super::tiling::{BETWEEN, BEYOND, IN_REGION, Node, Piece, Tiling};
 use crate::geometry::{Plane, Point, Sum};
 
@@ -102,11 +102,14 @@ impl Integrals {
 pub struct Cut {
     origin: Point,
     tiling: Tiling,
+    /// Area by ground.
+    areas: [f64; 3],
 }
 
 impl Cut {
     pub(super) fn new(origin: Point, tiling: Tiling) -> Self {
-        Self { origin, tiling }
+        let areas = tiling.areas();
+        Self { origin, tiling, areas }
     }
 
     /// How many triangles there are.
@@ -133,13 +136,13 @@ impl Cut {
     /// The area.
     #[must_use]
     pub fn area(&self) -> f64 {
-        self.tiling.areas.iter().map(Sum::value).sum()
+        self.areas.iter().sum()
     }
 
     /// The area of one kind of ground.
     #[must_use]
     pub fn area_of(&self, ground: Ground) -> f64 {
-        self.tiling.areas[ground as usize].value()
+        self.areas[ground as usize]
     }
 
     /// The shots of the region with their places and heights; of several that share a place, the first, with the mean.
@@ -177,9 +180,15 @@ impl Cut {
     }
 
     fn relief_of(&self, flag: u32) -> Option<Relief> {
+        let nodes = || self.tiling.nodes.iter().filter(|node| node.has(flag));
         let extreme = |sense: f64| {
-            let nodes = self.tiling.nodes.iter().filter(|node| node.has(flag));
-            least(nodes.map(|node| Candidate::new(sense * node.z, node, self.origin)))
+            let mut tied = Tied::at(nodes().map(|node| sense * node.z).fold(f64::INFINITY, f64::min));
+            for node in nodes() {
+                if tied.includes(sense * node.z) {
+                    tied.look(node, self.origin);
+                }
+            }
+            tied.extreme()
         };
         let (lowest, highest) = (extreme(1.0)?, extreme(-1.0)?);
         Some(Relief { highest: Extreme { value: -highest.value, ..highest }, lowest })

@@ -18,33 +18,41 @@ pub struct Extreme {
 /// Values that differ by no more are equally low, in metres: less than any instrument tells, more than rounding makes.
 const TIE: f64 = 1e-9;
 
-/// A place with a value.
+/// Places that are equally low: of these a shot goes before other places, then the one farthest to the left, then
+/// the nearest to the front.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Candidate {
-    pub(crate) value: f64,
-    pub(crate) at: Point,
-    pub(crate) shot: Option<usize>,
+pub(crate) struct Tied {
+    value: f64,
+    first: Option<(Point, Option<usize>)>,
 }
 
-impl Candidate {
-    /// A value at a node, whose place is counted from an origin.
+impl Tied {
+    /// Starts from the least value.
+    pub(crate) fn at(value: f64) -> Self {
+        Self { value, first: None }
+    }
+
+    /// Whether a value is as low as the least.
     #[inline]
-    pub(crate) fn new(value: f64, node: &Node, origin: Point) -> Self {
-        Self { value, at: Point::new(node.x + origin.x, node.y + origin.y), shot: node.shot() }
+    pub(crate) fn includes(&self, value: f64) -> bool {
+        value <= self.value + TIE
+    }
+
+    /// Looks at another place as low, whose coordinates are counted from an origin.
+    pub(crate) fn look(&mut self, node: &Node, origin: Point) {
+        let next = (Point::new(node.x + origin.x, node.y + origin.y), node.shot());
+        if self.first.is_none_or(|first| prefer(&first, &next).is_gt()) {
+            self.first = Some(next);
+        }
+    }
+
+    /// The least value and where it is, if there was any place.
+    pub(crate) fn extreme(self) -> Option<Extreme> {
+        self.first.map(|(at, shot)| Extreme { value: self.value, at, shot })
     }
 }
 
-/// The least of several values and where it is. Of equally low places a shot goes before other places, then the one
-/// farthest to the left, then the nearest to the front.
-pub(crate) fn least(candidates: impl Iterator<Item = Candidate> + Clone) -> Option<Extreme> {
-    let value = candidates.clone().map(|candidate| candidate.value).reduce(f64::min)?;
-    let Candidate { at, shot, .. } = candidates
-        .filter(|candidate| candidate.value <= value + TIE)
-        .reduce(|best, next| if prefer(&best, &next).is_gt() { next } else { best })?;
-    Some(Extreme { value, at, shot })
-}
-
-fn prefer(a: &Candidate, b: &Candidate) -> Ordering {
+fn prefer(a: &(Point, Option<usize>), b: &(Point, Option<usize>)) -> Ordering {
     let along = |a: f64, b: f64| if (a - b).abs() <= TIE { Ordering::Equal } else { a.total_cmp(&b) };
-    b.shot.is_some().cmp(&a.shot.is_some()).then(along(a.at.x, b.at.x)).then(along(a.at.y, b.at.y))
+    b.1.is_some().cmp(&a.1.is_some()).then(along(a.0.x, b.0.x)).then(along(a.0.y, b.0.y))
 }

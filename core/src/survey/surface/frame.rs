@@ -14,6 +14,13 @@ pub(super) struct Frame {
     pub(super) hair: f64,
     /// The sides of all parts, each starting at its corner, the part on the left.
     sides: Vec<Line>,
+    /// How the sides are shared out; nothing where all belong to one part.
+    shares: Option<Shares>,
+}
+
+/// Which sides belong to which part.
+#[derive(Clone, Debug)]
+struct Shares {
     /// Where the sides of each part end.
     ends: Vec<u32>,
     boxes: Boxes,
@@ -24,24 +31,26 @@ impl Frame {
     pub(super) fn new(region: &Region, origin: Point) -> Self {
         let (low, high) = region.bounds();
         let size = (high.x - low.x).max(high.y - low.y);
-        let corners = if region.is_convex() { region.outer().corners().len() } else { 0 };
-        let mut frame = Self {
-            origin,
-            hair: 32.0 * f64::EPSILON * size,
-            sides: Vec::with_capacity(corners),
-            ends: Vec::with_capacity(1),
-            boxes: Boxes::new(Vec::new()),
-        };
-        let mut extents = Vec::with_capacity(1);
+        let mut frame = Self { origin, hair: 32.0 * f64::EPSILON * size, sides: Vec::new(), shares: None };
+        let corners = region.outer().corners().len();
+        frame.sides.reserve(if region.is_convex() { corners } else { 4 * corners });
         for part in region.parts().iter() {
-            let local = part.iter().map(|&corner| local(corner, origin));
-            extents.push(Extent::around(local.clone()).widened(frame.hair));
-            let next = local.clone().cycle().skip(1);
-            frame.sides.extend(local.zip(next).map(|(from, to)| Line::through(from, to)));
-            frame.ends.push(frame.sides.len() as u32);
+            frame.add_sides(part);
         }
-        frame.boxes = Boxes::new(extents);
+        if !region.is_convex() {
+            frame.shares = Some(Shares::of(region, origin, frame.hair));
+        }
         frame
+    }
+
+    fn add_sides(&mut self, part: &[Point]) {
+        let Some(&last) = part.last() else { return };
+        let mut from = local(last, self.origin);
+        for &corner in part {
+            let to = local(corner, self.origin);
+            self.sides.push(Line::through(from, to));
+            from = to;
+        }
     }
 
     /// A place in local coordinates.
@@ -59,19 +68,33 @@ impl Frame {
     /// The only part's sides; nothing when there are several parts.
     #[inline]
     pub(super) fn only(&self) -> Option<&[Line]> {
-        if self.ends.len() == 1 { Some(&self.sides) } else { None }
+        if self.shares.is_none() { Some(&self.sides) } else { None }
     }
 
     /// How many parts there are.
     pub(super) fn parts(&self) -> usize {
-        self.ends.len()
+        self.shares.as_ref().map_or(1, |shares| shares.ends.len())
     }
 
     /// The sides of a part.
     #[inline]
     pub(super) fn part(&self, index: usize) -> &[Line] {
-        let from = if index == 0 { 0 } else { self.ends[index - 1] as usize };
-        &self.sides[from..self.ends[index] as usize]
+        match &self.shares {
+            None => &self.sides,
+            Some(shares) => {
+                let from = if index == 0 { 0 } else { shares.ends[index - 1] as usize };
+                &self.sides[from..shares.ends[index] as usize]
+            }
+        }
+    }
+
+    /// Calls `visit` with the sides of every part that may reach into a box.
+    #[inline]
+    fn parts_near(&self, extent: &Extent, mut visit: impl FnMut(&[Line])) {
+        match &self.shares {
+            None => visit(&self.sides),
+            Some(shares) => shares.boxes.overlapping(extent, |part| visit(self.part(part))),
+        }
     }
 
     /// How far inside a part a place is, from the nearest of its sides; negative outside. The greatest over all parts.
@@ -79,13 +102,8 @@ impl Frame {
     /// Inside, the nearest run is at least so far away: the sides of parts are runs or lines between them.
     #[inline]
     pub(super) fn clearance(&self, place: Point) -> f64 {
-        if let Some(sides) = self.only() {
-            return clearance(sides, place);
-        }
         let mut greatest = f64::NEG_INFINITY;
-        self.boxes.overlapping(&Extent::at(place).widened(self.hair), |part| {
-            greatest = greatest.max(clearance(self.part(part), place));
-        });
+        self.parts_near(&Extent::at(place), |sides| greatest = greatest.max(clearance(sides, place)));
         greatest
     }
 
@@ -96,11 +114,22 @@ impl Frame {
         scratch: &mut [Vec<Vertex>; 2],
         mut each: impl FnMut(&[Vertex]),
     ) {
-        if let Some(sides) = self.only() {
-            return each(cut_by(polygon, sides, self.hair, scratch));
-        }
         let extent = Extent::around(polygon.iter().map(|corner| Point::new(corner.x, corner.y)));
-        self.boxes.overlapping(&extent, |part| each(cut_by(polygon, self.part(part), self.hair, scratch)));
+        self.parts_near(&extent, |sides| each(cut_by(polygon, sides, self.hair, scratch)));
+    }
+}
+
+impl Shares {
+    fn of(region: &Region, origin: Point, hair: f64) -> Self {
+        let mut end = 0;
+        let (mut ends, mut extents) = (Vec::new(), Vec::new());
+        for part in region.parts().iter() {
+            end += part.len() as u32;
+            ends.push(end);
+            let corners = part.iter().map(|&corner| local(corner, origin));
+            extents.push(Extent::around(corners).widened(hair));
+        }
+        Self { ends, boxes: Boxes::new(extents) }
     }
 }
 

@@ -7,6 +7,7 @@
 mod ambiguity;
 mod assemble;
 mod beyond;
+mod border;
 mod build;
 mod cut;
 mod error;
@@ -36,7 +37,7 @@ pub use note::{Note, SharedPlace};
 pub use rules::Rules;
 pub use shot::Shot;
 
-pub(crate) use extreme::{Candidate, least};
+pub(crate) use extreme::Tied;
 pub(crate) use tiling::{BETWEEN, BEYOND, IN_REGION, Node};
 
 use crate::geometry::{Fit, Point, Region};
@@ -154,7 +155,7 @@ fn check_beyond(
     mesh: &Mesh,
     rules: &Rules,
 ) -> Result<(), SurfaceError> {
-    if rules.beyond_allowed || rules::within(farthest.distance, rules.beyond_farthest) {
+    if rules.beyond_allowed || rules::within(farthest.distance(), rules.beyond_farthest) {
         return Ok(());
     }
     let places = &whole.nodes()[..mesh.places];
@@ -163,7 +164,7 @@ fn check_beyond(
         nearest.fold((f64::INFINITY, 0), |best, next| if next.0 < best.0 { next } else { best });
     Err(SurfaceError::TooFarBeyond {
         at: frame.given(farthest.at),
-        distance: farthest.distance,
+        distance: farthest.distance(),
         nearest_shot,
         allowed: rules.beyond_farthest,
     })
@@ -176,7 +177,7 @@ fn note_ground(whole: &Cut, farthest: &Farthest, rules: &Rules, notes: &mut Vec<
     let share = area / total;
     if share > rules.beyond_noted {
         let warning = share > rules.beyond_warned;
-        notes.push(Note::Beyond { share, area, farthest: farthest.distance, warning });
+        notes.push(Note::Beyond { share, area, farthest: farthest.distance(), warning });
     }
     let area = whole.area_of(Ground::Spanning);
     if area > 0.0 {

@@ -28,11 +28,10 @@ pub(super) fn join(triangulation: &mut Triangulation, share: f64) -> Result<bool
             continue;
         }
         let (left, right) = (links.around_left(edge), links.around_left(edge ^ 1));
-        let [a, b] = [edge, edge ^ 1].map(|half| triangulation.place(half));
-        let [c, d] = [left, right].map(|half| triangulation.place(half ^ 1));
+        let (a, b) = (triangulation.place(edge), triangulation.place(edge ^ 1));
+        let (c, d) = (triangulation.place(left ^ 1), triangulation.place(right ^ 1));
         let (inside, bound) = in_circle(a, b, c, d);
-        let off_circle = distance_share(a, b, c, d, inside.abs());
-        if off_circle <= share {
+        if is_near_circle(a, b, c, inside, share) && is_near_circle(b, a, d, inside, share) {
             joined = true;
             let links = triangulation.links_mut();
             links.set_mark(edge, links.mark(edge) | SOFT);
@@ -44,16 +43,15 @@ pub(super) fn join(triangulation: &mut Triangulation, share: f64) -> Result<bool
     Ok(joined)
 }
 
-/// How far `d` is from the circle through `a`, `b`, `c`, and `c` from that through `a`, `b`, `d`, as a share of the
-/// radius: the greater of both. A sliver's circle, so large that everything is near it, thus joins nothing.
-#[inline]
-fn distance_share(a: Point, b: Point, c: Point, d: Point, inside: f64) -> f64 {
-    let square = |p: Point, q: Point| (q.x - p.x) * (q.x - p.x) + (q.y - p.y) * (q.y - p.y);
-    // With the doubled area K and sides l, m, n: radius = l m n / 2K, power of the point = determinant / K, and its
+/// Whether a fourth place, whose in-circle determinant with the three is known, is within a share of the radius of
+/// their circle. Both triangles at an edge must find the other's corner so near: a sliver's circle is so large that
+/// everything is near it.
+#[inline(always)]
+fn is_near_circle(a: Point, b: Point, c: Point, inside: f64, share: f64) -> bool {
+    // With the doubled area K and sides l, m, n: radius = l m n / 2K, power of the place = determinant / K, and its
     // distance from the circle is nearly power / 2 radius.
-    let by_left = cross(a, b, c) / (square(b, c) * square(c, a));
-    let by_right = cross(b, a, d) / (square(a, d) * square(d, b));
-    2.0 * inside * by_left.max(by_right) / square(a, b)
+    let sides = a.squared_distance(b) * b.squared_distance(c) * c.squared_distance(a);
+    2.0 * inside.abs() * cross(a, b, c) <= share * sides
 }
 
 /// Collects all polygons; their means are added to the nodes.

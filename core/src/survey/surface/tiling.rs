@@ -2,6 +2,7 @@
 
 use super::cut::Ground;
 use crate::geometry::clip::{MADE, Vertex};
+use crate::geometry::predicates::cross;
 use crate::geometry::{Point, Sum};
 
 /// A place with a height, in local coordinates.
@@ -79,42 +80,40 @@ pub(super) enum Source {
 pub(super) struct Tiling {
     pub(super) nodes: Vec<Node>,
     pub(super) pieces: Vec<Piece>,
-    /// Area by ground.
-    pub(super) areas: [Sum; 3],
 }
 
 impl Tiling {
     /// Starts from nodes, with room for so many triangles.
     pub(super) fn new(nodes: Vec<Node>, pieces: usize) -> Self {
-        Self { nodes, pieces: Vec::with_capacity(pieces), areas: [Sum::new(); 3] }
+        Self { nodes, pieces: Vec::with_capacity(pieces) }
     }
 
     /// Adds a triangle unless it has no area.
     #[inline]
-    pub(super) fn triangle(&mut self, corners: [u32; 3], ground: Ground, source: Source) {
-        let [a, b, c] = corners.map(|corner| self.nodes[corner as usize].at());
-        let area = 0.5 * crate::geometry::predicates::cross(a, b, c);
+    pub(super) fn triangle(&mut self, a: u32, b: u32, c: u32, ground: Ground, source: Source) {
+        let used = if ground == Ground::Beyond { BEYOND } else { BETWEEN };
+        let mut place = |number: u32| {
+            let node = &mut self.nodes[number as usize];
+            node.flags |= used;
+            node.at()
+        };
+        let area = 0.5 * cross(place(a), place(b), place(c));
         if area > 0.0 {
-            self.areas[ground as usize].add(area);
-            let used = if ground == Ground::Beyond { BEYOND } else { BETWEEN };
-            for corner in corners {
-                self.nodes[corner as usize].flags |= used;
-            }
-            self.pieces.push(Piece { area, corners, ground, source });
+            self.pieces.push(Piece { area, corners: [a, b, c], ground, source });
         }
     }
 
     /// Adds a convex polygon over which the height is plane.
     pub(super) fn polygon(&mut self, polygon: &[Vertex], ground: Ground, source: Source) {
-        let Some((first, rest)) = polygon.split_first() else { return };
-        if rest.len() < 2 {
+        let &[ref first, ref second, ref rest @ ..] = polygon else { return };
+        if rest.is_empty() {
             return;
         }
         let first = self.number(first);
-        let mut last = self.number(&rest[0]);
-        for corner in &rest[1..] {
+        let mut last = self.number(second);
+        for corner in rest {
             let next = self.number(corner);
-            self.triangle([first, last, next], ground, source);
+            self.triangle(first, last, next, ground, source);
             last = next;
         }
     }
@@ -122,10 +121,12 @@ impl Tiling {
     /// The node of a polygon's corner; a new one where a cut made it.
     #[inline]
     fn number(&mut self, corner: &Vertex) -> u32 {
-        if corner.id != MADE {
-            return corner.id;
-        }
-        let &Vertex { x, y, z, .. } = corner;
+        if corner.id == MADE { self.add(corner.x, corner.y, corner.z) } else { corner.id }
+    }
+
+    /// A new node made by a cut.
+    #[inline]
+    pub(super) fn add(&mut self, x: f64, y: f64, z: f64) -> u32 {
         self.nodes.push(Node { x, y, z, shot: NO_SHOT, flags: INSIDE });
         self.nodes.len() as u32 - 1
     }
@@ -138,9 +139,23 @@ impl Tiling {
     /// Says of all triangles from one on what ground they are on.
     pub(super) fn change_ground(&mut self, from: usize, ground: Ground) {
         for piece in &mut self.pieces[from..] {
-            self.areas[piece.ground as usize].add(-piece.area);
-            self.areas[ground as usize].add(piece.area);
             piece.ground = ground;
         }
+    }
+
+    /// The area on each kind of ground.
+    pub(super) fn areas(&self) -> [f64; 3] {
+        let mut areas = [Sum::new(); 3];
+        // Few terms are summed plainly, and only their sums with care: as exact, and much quicker.
+        for few in self.pieces.chunks(16) {
+            let mut parts = [0.0; 3];
+            for piece in few {
+                parts[piece.ground as usize] += piece.area;
+            }
+            for (area, part) in areas.iter_mut().zip(parts) {
+                area.add(part);
+            }
+        }
+        areas.map(|area| area.value())
     }
 }
