@@ -54,11 +54,6 @@ impl Extent {
             && self.low.y <= other.high.y
             && other.low.y <= self.high.y
     }
-
-    /// The greater side.
-    pub(crate) fn size(&self) -> f64 {
-        (self.high.x - self.low.x).max(self.high.y - self.low.y)
-    }
 }
 
 /// Boxes sorted into the cells of a grid; a few boxes are looked through one by one.

@@ -40,10 +40,10 @@ impl Links {
         (0u32..).zip(&self.edges).filter(|(_, e)| e.from != NONE).map(|(i, _)| i)
     }
 
-    /// Whether a half-edge is in use.
-    #[inline]
-    pub(crate) fn is_alive(&self, edge: u32) -> bool {
-        self.edges[edge as usize].from != NONE
+    /// Both ends of every edge in use.
+    pub(crate) fn edges(&self) -> impl Iterator<Item = [u32; 2]> + '_ {
+        let pairs = self.edges.chunks_exact(2).map(|halves| [halves[0].from, halves[1].from]);
+        pairs.filter(|ends| ends[0] != NONE)
     }
 
     /// The point a half-edge starts from.
@@ -91,19 +91,24 @@ impl Links {
     /// A loose edge between two points.
     #[inline]
     pub(super) fn add(&mut self, from: u32, to: u32) -> u32 {
-        let edge = if self.spare == NONE {
+        let edge = if self.spare == NONE { self.edges.len() as u32 } else { self.spare };
+        let half = |from: u32, half: u32| HalfEdge { from, next: half, previous: half, mark: 0 };
+        self.place(half(from, edge), half(to, edge ^ 1))
+    }
+
+    /// Stores both halves of an edge, where one was taken out if possible.
+    #[inline]
+    fn place(&mut self, forth: HalfEdge, back: HalfEdge) -> u32 {
+        if self.spare == NONE {
             let edge = self.edges.len() as u32;
-            let empty = HalfEdge { from: NONE, next: NONE, previous: NONE, mark: 0 };
-            self.edges.extend([empty, empty]);
-            edge
-        } else {
-            let edge = self.spare;
-            self.spare = self.edges[edge as usize].next;
-            edge
-        };
-        for (half, start) in [(edge, from), (edge ^ 1, to)] {
-            self.edges[half as usize] = HalfEdge { from: start, next: half, previous: half, mark: 0 };
+            self.edges.push(forth);
+            self.edges.push(back);
+            return edge;
         }
+        let edge = self.spare;
+        self.spare = self.edges[edge as usize].next;
+        self.edges[edge as usize] = forth;
+        self.edges[(edge ^ 1) as usize] = back;
         edge
     }
 
@@ -128,10 +133,16 @@ impl Links {
     /// Joins the end of `a` to the start of `b` across the face on the left of both.
     #[inline]
     pub(super) fn connect(&mut self, a: u32, b: u32) -> u32 {
-        let edge = self.add(self.to(a), self.from(b));
         let after = self.around_left(a);
-        self.insert_after(edge, after);
-        self.insert_after(edge ^ 1, b);
+        let HalfEdge { from: start, next: next_at_start, .. } = self.edges[after as usize];
+        let HalfEdge { from: end, next: next_at_end, .. } = self.edges[b as usize];
+        let forth = HalfEdge { from: start, next: next_at_start, previous: after, mark: 0 };
+        let back = HalfEdge { from: end, next: next_at_end, previous: b, mark: 0 };
+        let edge = self.place(forth, back);
+        self.edges[after as usize].next = edge;
+        self.edges[next_at_start as usize].previous = edge;
+        self.edges[b as usize].next = edge ^ 1;
+        self.edges[next_at_end as usize].previous = edge ^ 1;
         edge
     }
 

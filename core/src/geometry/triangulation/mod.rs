@@ -88,16 +88,18 @@ fn tiles(points: &[Point], links: &Links, outside: u32) -> bool {
         }
     }
     let mut triangles = 0;
-    for edge in links.alive() {
+    for edge in 0..links.len() as u32 {
+        let a = links.from(edge);
         let second = links.around_left(edge);
-        // Each triangle is met three times; one look is enough, at its first point.
-        let (a, b) = (links.from(edge), links.from(second));
+        // Each triangle is met three times; one look is enough, at its first point. A half-edge that was taken out
+        // starts from no point, which is after all others.
+        let b = links.from(second);
         if a > b {
             continue;
         }
         let third = links.around_left(second);
         let c = links.from(third);
-        if a > c || links.around_left(third) != edge {
+        if a > c || links.around_left(third) != edge || a == NONE {
             continue;
         }
         if turn(points[a as usize], points[b as usize], points[c as usize]) > 0.0 {

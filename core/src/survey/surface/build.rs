@@ -2,16 +2,16 @@
 
 use super::frame::Frame;
 use super::hull::Hull;
-use super::lines::{along_runs, draw};
+use super::lines::{Line, along_runs, draw};
 use super::mesh::Mesh;
 use super::note::Note;
 use super::places::Places;
-use super::polygons::{NotDelaunay, collect, join};
+use super::polygons::{collect, join};
 use super::shot::Shots;
 use super::tiling::{NO_SHOT, Node, ON_HULL, SLAB};
 use super::{Rules, SurfaceError};
 use crate::geometry::triangulation::Triangulation;
-use crate::geometry::{Plane, Region, Scatter};
+use crate::geometry::{Plane, Point, Region, Scatter};
 
 /// The mesh of scattered shots, its nodes, and what is to be said of it.
 pub(super) fn mesh_of(
@@ -20,34 +20,58 @@ pub(super) fn mesh_of(
     region: &Region,
     rules: &Rules,
 ) -> Result<(Mesh, Vec<Node>, Vec<Note>), SurfaceError> {
-    let Places { mut nodes, mut triangulation, mut notes } = Places::of(shots, frame, region, rules)?;
+    let Places { nodes, mut triangulation, notes } = Places::of(shots, frame, region, rules)?;
     if nodes.len() < 3 {
         return Err(SurfaceError::TooFewPlaces { shots: shots.taken(), places: nodes.len() });
     }
     let (plane, scatter) = fit(&nodes, rules.on_run)?;
-    let mut lines = along_runs(&nodes, region, frame, rules.on_run);
-    // Each pass but the last adds a node where two lines cross; a bound keeps rounding from going on for ever.
-    let passes = 2 * lines.len() + 1;
-    for _ in 0..passes {
-        if lines.is_empty() || !draw(&mut triangulation, &mut nodes, &mut lines, frame, &mut notes) {
-            break;
-        }
-        triangulation = Triangulation::of(nodes.iter().map(Node::at).collect());
+    let lines = along_runs(&nodes, region, frame, rules.on_run);
+    let mut drawn = Drawn { nodes, lines, notes };
+    drawn.draw(&mut triangulation, Triangulation::of, frame);
+    let mut hull = Hull::around(&mut triangulation, &mut drawn.nodes, rules.on_run);
+    if join(&mut triangulation, rules.cocircular).is_err() {
+        triangulation = Triangulation::exactly(drawn.points());
+        drawn.nodes.iter_mut().for_each(|node| node.flags &= !ON_HULL);
+        drawn.draw(&mut triangulation, Triangulation::exactly, frame);
+        hull = Hull::around(&mut triangulation, &mut drawn.nodes, rules.on_run);
+        // Whatever is still amiss then is so by less than rounding.
+        let _ = join(&mut triangulation, rules.cocircular);
     }
+    let Drawn { mut nodes, notes, .. } = drawn;
     let places = nodes.len();
-    let mut hull = Hull::around(&mut triangulation, &mut nodes, rules.on_run);
-    let joined = match join(&mut triangulation, rules.cocircular) {
-        Ok(joined) => joined,
-        Err(NotDelaunay) => {
-            triangulation = Triangulation::exactly(nodes.iter().map(Node::at).collect());
-            nodes.iter_mut().for_each(|node| node.flags &= !ON_HULL);
-            let _ = draw(&mut triangulation, &mut nodes, &mut lines, frame, &mut notes);
-            hull = Hull::around(&mut triangulation, &mut nodes, rules.on_run);
-            join(&mut triangulation, rules.cocircular).unwrap_or(false)
-        }
-    };
-    let (loops, faces) = collect(&mut triangulation, rules.cocircular, joined, &mut nodes);
+    let (loops, faces) = collect(&mut triangulation, rules.cocircular, &mut nodes);
     Ok((Mesh { places, loops, faces, hull, plane, scatter }, nodes, notes))
+}
+
+/// Places with the lines between them that must be edges.
+struct Drawn {
+    nodes: Vec<Node>,
+    lines: Vec<Line>,
+    notes: Vec<Note>,
+}
+
+impl Drawn {
+    fn points(&self) -> Vec<Point> {
+        self.nodes.iter().map(Node::at).collect()
+    }
+
+    /// Makes all lines edges. Each pass but the last adds a node where two lines cross, and all is triangulated anew;
+    /// a bound keeps rounding from going on for ever.
+    fn draw(
+        &mut self,
+        triangulation: &mut Triangulation,
+        anew: fn(Vec<Point>) -> Triangulation,
+        frame: &Frame,
+    ) {
+        for _ in 0..=2 * self.lines.len() {
+            if self.lines.is_empty()
+                || !draw(triangulation, &mut self.nodes, &mut self.lines, frame, &mut self.notes)
+            {
+                return;
+            }
+            *triangulation = anew(self.points());
+        }
+    }
 }
 
 /// The plane fitted to the places on the slab, or to all when those lie on one line.

@@ -141,7 +141,13 @@ fn local(place: Point, origin: Point) -> Point {
 
 #[inline]
 fn clearance(sides: &[Line], place: Point) -> f64 {
-    sides.iter().map(|side| side.left(place.x, place.y)).fold(f64::INFINITY, f64::min)
+    let mut least = f64::INFINITY;
+    for side in sides {
+        let left = side.left(place.x, place.y);
+        // Places are finite: a plain comparison will do.
+        least = if left < least { left } else { least };
+    }
+    least
 }
 
 /// The part of a convex polygon on the left of all sides; fewer than three corners when there is none.

@@ -43,7 +43,8 @@ pub(super) fn along_runs(nodes: &[Node], region: &Region, frame: &Frame, on_run:
     neighbours.map(|pair| between(nodes, pair[0].2, pair[1].2)).collect()
 }
 
-fn between(nodes: &[Node], a: u32, b: u32) -> Line {
+/// The line between two places.
+pub(super) fn between(nodes: &[Node], a: u32, b: u32) -> Line {
     Line { ends: [a, b], shots: [a, b].map(|end| nodes[end as usize].shot) }
 }
 

@@ -38,8 +38,8 @@ impl Places {
         rules: &Rules,
     ) -> Result<Self, SurfaceError> {
         let mut standing = Standing::new(frame, region, rules);
-        // Each polygon of four or more corners will add its mean.
-        let mut nodes = Vec::with_capacity(3 * shots.len());
+        // Each polygon of four or more corners will add its mean, and the ground beyond its corners.
+        let mut nodes = Vec::with_capacity(3 * shots.len() + 128);
         for index in 0..shots.len() {
             let Some(shot) = shots.get(index) else { continue };
             check(index, &shot)?;
@@ -76,12 +76,11 @@ fn has_edge_within(triangulation: &Triangulation, length: f64) -> bool {
 
 fn edges_within(triangulation: &Triangulation, length: f64) -> impl Iterator<Item = [u32; 2]> + '_ {
     let limit = (length + 1e-9) * (length + 1e-9);
-    let links = triangulation.links();
-    (0..links.len() as u32).step_by(2).filter(move |&edge| links.is_alive(edge)).filter_map(move |edge| {
-        let (a, b) = (triangulation.place(edge), triangulation.place(edge ^ 1));
-        let squared = (b.x - a.x) * (b.x - a.x) + (b.y - a.y) * (b.y - a.y);
-        (squared <= limit).then(|| [links.from(edge), links.to(edge)])
-    })
+    let points = triangulation.points();
+    triangulation
+        .links()
+        .edges()
+        .filter(move |&[from, to]| points[from as usize].squared_distance(points[to as usize]) <= limit)
 }
 
 /// Joins shots at one place.

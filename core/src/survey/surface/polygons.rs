@@ -20,8 +20,7 @@ const DONE: u32 = 16;
 pub(super) struct NotDelaunay;
 
 /// Marks all edges between two triangles on one circle.
-pub(super) fn join(triangulation: &mut Triangulation, share: f64) -> Result<bool, NotDelaunay> {
-    let mut joined = false;
+pub(super) fn join(triangulation: &mut Triangulation, share: f64) -> Result<(), NotDelaunay> {
     for edge in (0..triangulation.links().len() as u32).step_by(2) {
         let links = triangulation.links();
         if links.from(edge) == NONE || (links.mark(edge) | links.mark(edge ^ 1)) & (OUTER | CONSTRAINT) != 0 {
@@ -32,7 +31,6 @@ pub(super) fn join(triangulation: &mut Triangulation, share: f64) -> Result<bool
         let (c, d) = (triangulation.place(left ^ 1), triangulation.place(right ^ 1));
         let (inside, bound) = in_circle(a, b, c, d);
         if is_near_circle(a, b, c, inside, share) && is_near_circle(b, a, d, inside, share) {
-            joined = true;
             let links = triangulation.links_mut();
             links.set_mark(edge, links.mark(edge) | SOFT);
             links.set_mark(edge ^ 1, links.mark(edge ^ 1) | SOFT);
@@ -40,7 +38,7 @@ pub(super) fn join(triangulation: &mut Triangulation, share: f64) -> Result<bool
             return Err(NotDelaunay);
         }
     }
-    Ok(joined)
+    Ok(())
 }
 
 /// Whether a fourth place, whose in-circle determinant with the three is known, is within a share of the radius of
@@ -58,7 +56,6 @@ fn is_near_circle(a: Point, b: Point, c: Point, inside: f64, share: f64) -> bool
 pub(super) fn collect(
     triangulation: &mut Triangulation,
     share: f64,
-    joined: bool,
     nodes: &mut Vec<Node>,
 ) -> (Vec<u32>, Vec<Face>) {
     let triangles = 2 * nodes.len();
@@ -70,11 +67,20 @@ pub(super) fn collect(
             continue;
         }
         let start = loops.len();
+        let second = links.around_left(edge);
+        let third = links.around_left(second);
+        if (links.mark(second) | links.mark(third)) & SOFT == 0 {
+            let (a, b, c) = (links.from(edge), links.from(second), links.from(third));
+            // A triangle is met from all three sides; it is taken at its first corner.
+            if a < b && a < c {
+                loops.extend_from_slice(&[a, b, c]);
+                faces.push(Face { end: loops.len() as u32, mean: NO_MEAN });
+            }
+            continue;
+        }
         walk(triangulation.links_mut(), edge, &mut loops);
         let polygon = &loops[start..];
-        if polygon.len() == 3 || !joined {
-            faces.push(Face { end: loops.len() as u32, mean: NO_MEAN });
-        } else if is_round(nodes, polygon, share) {
+        if is_round(nodes, polygon, share) {
             let mean = mean_of(nodes, polygon);
             faces.push(Face { end: loops.len() as u32, mean: nodes.len() as u32 });
             nodes.push(mean);

@@ -1,9 +1,11 @@
 //! What the surface must do, from cases worked by hand to laws that hold for every survey.
 
 mod beyond;
+mod drawing;
 mod hand;
 mod laws;
 mod merging;
+mod polygons;
 mod refusals;
 mod scale;
 mod support;
