@@ -30,7 +30,7 @@ impl Farthest {
 pub(super) fn extend(mesh: &Mesh, frame: &Frame, tiling: &mut Tiling) -> Farthest {
     let mut beyond = Beyond {
         hull: &mesh.hull,
-        slope: Point::new(mesh.plane.b(), mesh.plane.c()),
+        slope: Point::new(mesh.fitted.plane.b(), mesh.fitted.plane.c()),
         hair: frame.hair,
         tiling,
         farthest: Farthest::default(),

@@ -3,15 +3,15 @@
 use super::frame::Frame;
 use super::hull::Hull;
 use super::lines::{Line, along_runs, draw};
-use super::mesh::Mesh;
+use super::mesh::{Fitted, Mesh};
 use super::note::Note;
 use super::places::Places;
 use super::polygons::{collect, join};
 use super::shot::Shots;
 use super::tiling::{NO_SHOT, Node, ON_HULL, SLAB};
-use super::{Rules, SurfaceError};
+use super::{Built, Rules, SurfaceError};
 use crate::geometry::triangulation::Triangulation;
-use crate::geometry::{Plane, Point, Region, Scatter};
+use crate::geometry::{Point, Region, Scatter};
 
 /// The mesh of scattered shots, its nodes, and what is to be said of it.
 pub(super) fn mesh_of(
@@ -19,12 +19,12 @@ pub(super) fn mesh_of(
     frame: &Frame,
     region: &Region,
     rules: &Rules,
-) -> Result<(Mesh, Vec<Node>, Vec<Note>), SurfaceError> {
+) -> Result<Built, SurfaceError> {
     let Places { nodes, mut triangulation, notes } = Places::of(shots, frame, region, rules)?;
     if nodes.len() < 3 {
         return Err(SurfaceError::TooFewPlaces { shots: shots.taken(), places: nodes.len() });
     }
-    let (plane, scatter) = fit(&nodes, rules.on_run)?;
+    let fitted = fit(&nodes, rules.on_run)?;
     let lines = along_runs(&nodes, region, frame, rules.on_run);
     let mut drawn = Drawn { nodes, lines, notes };
     drawn.draw(&mut triangulation, Triangulation::of, frame);
@@ -40,7 +40,7 @@ pub(super) fn mesh_of(
     let Drawn { mut nodes, notes, .. } = drawn;
     let places = nodes.len();
     let (loops, faces) = collect(&mut triangulation, rules.cocircular, &mut nodes);
-    Ok((Mesh { places, loops, faces, hull, plane, scatter }, nodes, notes))
+    Ok((Mesh { places, loops, faces, hull, fitted }, nodes, notes))
 }
 
 /// Places with the lines between them that must be edges.
@@ -75,13 +75,13 @@ impl Drawn {
 }
 
 /// The plane fitted to the places on the slab, or to all when those lie on one line.
-pub(super) fn fit(nodes: &[Node], narrowest: f64) -> Result<(Plane, Scatter), SurfaceError> {
+pub(super) fn fit(nodes: &[Node], narrowest: f64) -> Result<Fitted, SurfaceError> {
     let place = |node: &Node| [node.x, node.y, node.z];
     let slab = Scatter::of(nodes.iter().filter(|node| node.has(SLAB)).map(place));
     if slab.width() > narrowest
         && let Ok(plane) = slab.plane()
     {
-        return Ok((plane, slab));
+        return Ok(Fitted { plane, scatter: slab, slab_only: true });
     }
     let all = Scatter::of(nodes.iter().map(place));
     if all.width() <= narrowest {
@@ -89,7 +89,7 @@ pub(super) fn fit(nodes: &[Node], narrowest: f64) -> Result<(Plane, Scatter), Su
     }
     // Narrower than the last check allows for only where the shots themselves are within rounding of one another.
     match all.plane() {
-        Ok(plane) => Ok((plane, all)),
+        Ok(plane) => Ok(Fitted { plane, scatter: all, slab_only: false }),
         Err(_) => Err(collinear(nodes, &all).1),
     }
 }

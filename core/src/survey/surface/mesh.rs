@@ -1,6 +1,7 @@
 //! Polygons between the shots and the hull around them: what the old slab's height is made from everywhere.
 
 use super::hull::Hull;
+use super::tiling::{Node, SLAB};
 use crate::geometry::{Plane, Scatter};
 
 /// Polygons over places, the hull around them, and the slope beyond it.
@@ -14,10 +15,19 @@ pub(super) struct Mesh {
     pub(super) faces: Vec<Face>,
     /// The edge of the ground between the shots.
     pub(super) hull: Hull,
-    /// The plane fitted to the shots of the slab.
+    /// The plane beyond the shots.
+    pub(super) fitted: Fitted,
+}
+
+/// A plane and what it was fitted to.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Fitted {
+    /// The plane.
     pub(super) plane: Plane,
     /// The sums it was fitted from.
     pub(super) scatter: Scatter,
+    /// Only the shots of the slab, not those around it.
+    pub(super) slab_only: bool,
 }
 
 /// One polygon.
@@ -33,6 +43,11 @@ pub(super) struct Face {
 pub(super) const NO_MEAN: u32 = u32::MAX;
 
 impl Mesh {
+    /// Whether a place counted for the fitted plane.
+    pub(super) fn is_fitted(&self, node: &Node) -> bool {
+        node.shot().is_some() && (!self.fitted.slab_only || node.has(SLAB))
+    }
+
     /// Where the corners of a face are in the loops.
     #[inline]
     pub(super) fn range(&self, face: usize) -> std::ops::Range<usize> {

@@ -15,6 +15,7 @@ mod extreme;
 mod frame;
 mod hull;
 mod lines;
+mod locator;
 mod mesh;
 mod note;
 mod part;
@@ -28,11 +29,13 @@ mod standing;
 #[cfg(test)]
 mod tests;
 mod tiling;
+mod tributary;
 
 pub use ambiguity::Ambiguity;
 pub use cut::{Corner, Cut, Ground, Integrals, Relief, Triangle};
 pub use error::SurfaceError;
 pub use extreme::Extreme;
+pub use locator::{Locator, Spot, Stretch};
 pub use note::{Note, SharedPlace};
 pub use rules::Rules;
 pub use shot::Shot;
@@ -46,7 +49,9 @@ use frame::Frame;
 use mesh::Mesh;
 use rows::Table;
 use shot::Shots;
-use tiling::SLAB;
+
+/// A mesh, its nodes, and what is to be said of it.
+type Built = (Mesh, Vec<Node>, Vec<Note>);
 
 /// The surface of the old slab over a region.
 #[derive(Clone, Debug)]
@@ -55,6 +60,8 @@ pub struct Surface {
     mesh: Mesh,
     region: Region,
     on_run: f64,
+    /// How many numbers the caller had for shots.
+    shots: usize,
     notes: Vec<Note>,
 }
 
@@ -86,21 +93,21 @@ impl Surface {
         let table = Table { xs, ys, heights };
         table.check_size()?;
         let frame = Frame::new(region, region.bounds().0);
+        let shots = Shots::Tabled(table);
         match table.mesh(&frame, region, rules)? {
-            Some((mesh, nodes, notes)) => Self::over(mesh, nodes, notes, &frame, region, rules),
-            None => Self::scattered(&Shots::Tabled(table), frame, region, rules),
+            Some(built) => Self::over(built, shots.len(), &frame, region, rules),
+            None => Self::scattered(&shots, frame, region, rules),
         }
     }
 
     fn scattered(shots: &Shots, frame: Frame, region: &Region, rules: &Rules) -> Result<Self, SurfaceError> {
-        let (mesh, nodes, notes) = build::mesh_of(shots, &frame, region, rules)?;
-        Self::over(mesh, nodes, notes, &frame, region, rules)
+        let built = build::mesh_of(shots, &frame, region, rules)?;
+        Self::over(built, shots.len(), &frame, region, rules)
     }
 
     fn over(
-        mesh: Mesh,
-        nodes: Vec<Node>,
-        mut notes: Vec<Note>,
+        (mesh, nodes, mut notes): Built,
+        shots: usize,
         frame: &Frame,
         region: &Region,
         rules: &Rules,
@@ -109,7 +116,7 @@ impl Surface {
         let whole = Cut::new(frame.origin, tiling);
         check_beyond(&whole, &farthest, frame, &mesh, rules)?;
         note_ground(&whole, &farthest, rules, &mut notes);
-        Ok(Self { whole, mesh, region: region.clone(), on_run: rules.on_run, notes })
+        Ok(Self { whole, mesh, region: region.clone(), on_run: rules.on_run, shots, notes })
     }
 
     /// The region it was built over.
@@ -133,7 +140,7 @@ impl Surface {
     /// The plane of least squares through the shots of the slab, and how far they are from it.
     #[must_use]
     pub fn fit(&self) -> Fit {
-        let plane = self.mesh.plane.moved_by(self.whole.origin());
+        let plane = self.mesh.fitted.plane.moved_by(self.whole.origin());
         Fit::of(plane, self.residuals())
     }
 
@@ -141,8 +148,8 @@ impl Surface {
     /// the first of them.
     pub fn residuals(&self) -> impl Iterator<Item = (usize, f64)> + '_ {
         let places = &self.whole.nodes()[..self.mesh.places];
-        places.iter().filter(|node| node.has(SLAB)).filter_map(|node| {
-            Some((node.shot()?, node.z - self.mesh.plane.height_at(Point::new(node.x, node.y))))
+        places.iter().filter(|node| self.mesh.is_fitted(node)).filter_map(|node| {
+            Some((node.shot()?, node.z - self.mesh.fitted.plane.height_at(Point::new(node.x, node.y))))
         })
     }
 }

@@ -5,12 +5,11 @@ use super::frame::Frame;
 use super::hull::Hull;
 use super::lines::along_runs;
 use super::mesh::{Face, Mesh};
-use super::note::Note;
 use super::places::check;
 use super::polygons::mean_of;
 use super::standing::Standing;
 use super::tiling::{INSIDE, Node, SLAB};
-use super::{Rules, Shot, SurfaceError};
+use super::{Built, Rules, Shot, SurfaceError};
 use crate::geometry::{Point, Region};
 
 /// A table of heights.
@@ -49,7 +48,7 @@ impl Table<'_> {
         frame: &Frame,
         region: &Region,
         rules: &Rules,
-    ) -> Result<Option<(Mesh, Vec<Node>, Vec<Note>)>, SurfaceError> {
+    ) -> Result<Option<Built>, SurfaceError> {
         let (columns, rows) = (self.xs.len(), self.ys.len());
         if !self.is_plain(rules) {
             return Ok(None);
@@ -76,10 +75,10 @@ impl Table<'_> {
         if !lines_follow_cells(&nodes, columns, region, frame, rules) {
             return Ok(None);
         }
-        let (plane, scatter) = fit(&nodes, rules.on_run)?;
+        let fitted = fit(&nodes, rules.on_run)?;
         let hull = border(&nodes, columns, rows);
         let (loops, faces) = cells_of(&mut nodes, columns, rows);
-        let mesh = Mesh { places: columns * rows, loops, faces, hull, plane, scatter };
+        let mesh = Mesh { places: columns * rows, loops, faces, hull, fitted };
         Ok(Some((mesh, nodes, standing.into_notes())))
     }
 
@@ -109,8 +108,7 @@ fn steps(values: &[f64]) -> Option<(f64, f64)> {
     let mut range = (f64::INFINITY, 0.0_f64);
     for pair in values.windows(2) {
         let step = if rising { pair[1] - pair[0] } else { pair[0] - pair[1] };
-        // Not a number is not greater than zero either.
-        if !(step > 0.0) {
+        if step.is_nan() || step <= 0.0 {
             return None;
         }
         range = (range.0.min(step), range.1.max(step));

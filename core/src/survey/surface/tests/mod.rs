@@ -3,10 +3,12 @@
 mod beyond;
 mod drawing;
 mod hand;
+mod heights;
 mod laws;
 mod merging;
 mod polygons;
 mod refusals;
 mod scale;
 mod support;
+mod tributary;
 mod unsurveyed;
