@@ -12,6 +12,7 @@ pub static OPERATIONS: &[&Operation] = &[
     &survey::operations::SURVEY_FROM_SHOTS,
     &survey::operations::SURVEY_FROM_GRID,
     &survey::operations::SURVEY_FROM_RODS,
+    &survey::operations::SURVEY_TRIANGLES,
     &grade::operations::FALL,
     &grade::operations::DROP,
     &grade::operations::TRIANGULAR_PRISM,

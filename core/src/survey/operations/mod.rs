@@ -3,10 +3,12 @@
 mod book;
 mod outline;
 mod slab;
+mod triangles;
 
 pub use book::{LEVEL_BOOK, ROD_ELEVATION};
 pub use outline::{OUTLINE, OUTLINE_FROM_CORNERS, OUTLINE_FROM_SIDES};
 pub use slab::{Allowed, SURVEY_FROM_GRID, SURVEY_FROM_RODS, SURVEY_FROM_SHOTS};
+pub use triangles::SURVEY_TRIANGLES;
 
 use crate::quantity::Range;
 

@@ -2,17 +2,19 @@
 
 use super::extreme::{Extreme, Tied};
 use super::tiling::{BETWEEN, BEYOND, IN_REGION, Node, Piece, Tiling};
+use crate::choice;
 use crate::geometry::{Plane, Point, Sum};
 
-/// What is known of the ground under a triangle.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Ground {
-    /// Between shots.
-    Surveyed,
-    /// Between shots, but across a notch or hole whose corners were not shot.
-    Spanning,
-    /// Beyond the shots: extended from the nearest ones by the slope of the fitted plane.
-    Beyond,
+choice! {
+    /// What is known of the ground under a triangle.
+    pub enum Ground {
+        /// Between shots.
+        Surveyed = "surveyed",
+        /// Between shots, but across a notch or hole whose corners were not shot.
+        Spanning = "spanning",
+        /// Beyond the shots: extended from the nearest ones by the slope of the fitted plane.
+        Beyond = "beyond",
+    }
 }
 
 /// A corner of a triangle.
