@@ -49,6 +49,7 @@ OPERATIONS = (
     ("ovsJobFromText", "job_from_text"),
     ("ovsReport", "report"),
     ("ovsBlock", "block"),
+    ("ovsSurveyTriangles", "survey_triangles"),
 )
 SYSTEMS = ("us", "si")
 

@@ -19,6 +19,8 @@ from overslab.survey import outline_from_sides as outline_from_sides
 from overslab.survey import survey_from_shots as survey_from_shots
 from overslab.survey import survey_from_grid as survey_from_grid
 from overslab.survey import survey_from_rods as survey_from_rods
+from overslab.survey import survey_triangles as survey_triangles
+from overslab.survey import SurveyTriangles as SurveyTriangles
 from overslab.grade import Finish as Finish
 from overslab.grade import fall as fall
 from overslab.grade import Fall as Fall

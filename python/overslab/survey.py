@@ -13,6 +13,8 @@ from overslab._overslab import (
     survey_from_shots,
     survey_from_grid,
     survey_from_rods,
+    survey_triangles,
+    SurveyTriangles,
 )
 
 __all__ = [
@@ -28,4 +30,6 @@ __all__ = [
     "survey_from_shots",
     "survey_from_grid",
     "survey_from_rods",
+    "survey_triangles",
+    "SurveyTriangles",
 ]

@@ -22,6 +22,8 @@ __all__ = [
     "survey_from_shots",
     "survey_from_grid",
     "survey_from_rods",
+    "survey_triangles",
+    "SurveyTriangles",
 ]
 
 @final
@@ -710,3 +712,47 @@ def survey_from_rods(
 
     Since 0.1.0.
     """
+
+def survey_triangles(
+    survey: Survey | RecordLike,
+    *,
+    units: Units | None = None,
+) -> SurveyTriangles:
+    r"""The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
+
+    Rule: Delaunay triangles of the shots, those on one circle as a fan from their mean, cut at the
+        outline.
+    Takes for granted: the slab is plane over each triangle.
+
+    Args:
+        survey: the old slab; a Survey
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        SurveyTriangles, with the attributes
+            triangles: the triangles, a table of triangles
+        and notes, basis and taken.
+
+    Raises:
+        FormError: the value is of another kind than the port takes (KIND_MISMATCH); the list is empty
+            (EMPTY_LIST)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.survey import survey_triangles
+        >>> answer = survey_triangles(
+        ...     survey={"outline": {"sides": [{"length": "12 ft"}, {"length": "10 ft"}, {"length": "12 ft"}, {"length": "10 ft"}]}, "grid": {"columns": ["1 ft", "11 ft"], "rows": ["1 ft", "9 ft"], "elevations": ["99.20 ft", "99.15 ft", "99.22 ft", "99.25 ft"]}},
+        ... )
+
+    Since 0.1.0.
+    """
+
+@final
+class SurveyTriangles(AnswerResult):
+    r"""What `survey_triangles` gives."""
+
+    @property
+    def triangles(self) -> dict[str, Column]:
+        r"""the triangles."""

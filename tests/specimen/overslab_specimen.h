@@ -860,6 +860,81 @@
 #define OVS_SURVEY_FROM_RODS_BEYOND_ALLOWED_YES 1
 
 /**
+ * The result `triangles`: the triangles.
+ */
+#define OVS_SURVEY_TRIANGLES_TRIANGLES 0
+
+/**
+ * The column `x_1` of `triangles` (ft or m): first corner, from the left.
+ */
+#define OVS_SURVEY_TRIANGLES_TRIANGLES_X_1 0
+
+/**
+ * The column `y_1` of `triangles` (ft or m): first corner, from the front.
+ */
+#define OVS_SURVEY_TRIANGLES_TRIANGLES_Y_1 1
+
+/**
+ * The column `elevation_1` of `triangles` (ft or m): height of the old slab there.
+ */
+#define OVS_SURVEY_TRIANGLES_TRIANGLES_ELEVATION_1 2
+
+/**
+ * The column `x_2` of `triangles` (ft or m): second corner, from the left.
+ */
+#define OVS_SURVEY_TRIANGLES_TRIANGLES_X_2 3
+
+/**
+ * The column `y_2` of `triangles` (ft or m): second corner, from the front.
+ */
+#define OVS_SURVEY_TRIANGLES_TRIANGLES_Y_2 4
+
+/**
+ * The column `elevation_2` of `triangles` (ft or m): height of the old slab there.
+ */
+#define OVS_SURVEY_TRIANGLES_TRIANGLES_ELEVATION_2 5
+
+/**
+ * The column `x_3` of `triangles` (ft or m): third corner, from the left.
+ */
+#define OVS_SURVEY_TRIANGLES_TRIANGLES_X_3 6
+
+/**
+ * The column `y_3` of `triangles` (ft or m): third corner, from the front.
+ */
+#define OVS_SURVEY_TRIANGLES_TRIANGLES_Y_3 7
+
+/**
+ * The column `elevation_3` of `triangles` (ft or m): height of the old slab there.
+ */
+#define OVS_SURVEY_TRIANGLES_TRIANGLES_ELEVATION_3 8
+
+/**
+ * The column `ground` of `triangles`: what is known of the ground under it.
+ */
+#define OVS_SURVEY_TRIANGLES_TRIANGLES_GROUND 9
+
+/**
+ * How many results there are.
+ */
+#define OVS_SURVEY_TRIANGLES_RESULTS 1
+
+/**
+ * The word `surveyed`.
+ */
+#define OVS_SURVEY_TRIANGLES_TRIANGLES_GROUND_SURVEYED 0
+
+/**
+ * The word `spanning`.
+ */
+#define OVS_SURVEY_TRIANGLES_TRIANGLES_GROUND_SPANNING 1
+
+/**
+ * The word `beyond`.
+ */
+#define OVS_SURVEY_TRIANGLES_TRIANGLES_GROUND_BEYOND 2
+
+/**
  * The result `area` (ft2 or m2): plan area.
  */
 #define OVS_THICKNESS_AREA 0
@@ -2717,6 +2792,90 @@ int ovs_survey_from_rods_si_why(const ovs_outline *outline,
                                 int rows_rows,
                                 double benchmark_m,
                                 double backsight_m,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
+ *
+ * Equation: Delaunay triangles of the shots, those on one circle as a fan from their mean, cut at the outline.
+ * Taken for granted: the slab is plane over each triangle.
+ *
+ * - `survey`: the old slab.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SURVEY_TRIANGLES_TRIANGLES: the triangles.
+ *
+ * Refuses with OVS_EMPTY_LIST, OVS_KIND_MISMATCH, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"grid":{"columns":["1 ft","11 ft"],"rows":["1 ft","9 ft"],"elevations":["99.20 ft","99.15 ft","99.22 ft","99.25 ft"]}}}
+ */
+ovs_answer *ovs_survey_triangles_us(const ovs_survey *survey,
+                                    const char *options_json,
+                                    int options_len,
+                                    int *status,
+                                    int *notes,
+                                    int notes_len,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
+ *
+ * Equation: Delaunay triangles of the shots, those on one circle as a fan from their mean, cut at the outline.
+ * Taken for granted: the slab is plane over each triangle.
+ *
+ * - `survey`: the old slab.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SURVEY_TRIANGLES_TRIANGLES: the triangles.
+ *
+ * Refuses with OVS_EMPTY_LIST, OVS_KIND_MISMATCH, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"grid":{"columns":["1 ft","11 ft"],"rows":["1 ft","9 ft"],"elevations":["99.20 ft","99.15 ft","99.22 ft","99.25 ft"]}}}
+ */
+ovs_answer *ovs_survey_triangles_si(const ovs_survey *survey,
+                                    const char *options_json,
+                                    int options_len,
+                                    int *status,
+                                    int *notes,
+                                    int notes_len,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * Why ovs_survey_triangles_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_triangles_us_why(const ovs_survey *survey,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * Why ovs_survey_triangles_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_triangles_si_why(const ovs_survey *survey,
                                 const char *options_json,
                                 int options_len,
                                 char *text,

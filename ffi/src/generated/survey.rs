@@ -194,6 +194,51 @@ pub const OVS_SURVEY_FROM_RODS_BEYOND_ALLOWED_NO: c_int = 0;
 /// The word `yes`.
 pub const OVS_SURVEY_FROM_RODS_BEYOND_ALLOWED_YES: c_int = 1;
 
+/// The result `triangles`: the triangles.
+pub const OVS_SURVEY_TRIANGLES_TRIANGLES: c_int = 0;
+
+/// The column `x_1` of `triangles` (ft or m): first corner, from the left.
+pub const OVS_SURVEY_TRIANGLES_TRIANGLES_X_1: c_int = 0;
+
+/// The column `y_1` of `triangles` (ft or m): first corner, from the front.
+pub const OVS_SURVEY_TRIANGLES_TRIANGLES_Y_1: c_int = 1;
+
+/// The column `elevation_1` of `triangles` (ft or m): height of the old slab there.
+pub const OVS_SURVEY_TRIANGLES_TRIANGLES_ELEVATION_1: c_int = 2;
+
+/// The column `x_2` of `triangles` (ft or m): second corner, from the left.
+pub const OVS_SURVEY_TRIANGLES_TRIANGLES_X_2: c_int = 3;
+
+/// The column `y_2` of `triangles` (ft or m): second corner, from the front.
+pub const OVS_SURVEY_TRIANGLES_TRIANGLES_Y_2: c_int = 4;
+
+/// The column `elevation_2` of `triangles` (ft or m): height of the old slab there.
+pub const OVS_SURVEY_TRIANGLES_TRIANGLES_ELEVATION_2: c_int = 5;
+
+/// The column `x_3` of `triangles` (ft or m): third corner, from the left.
+pub const OVS_SURVEY_TRIANGLES_TRIANGLES_X_3: c_int = 6;
+
+/// The column `y_3` of `triangles` (ft or m): third corner, from the front.
+pub const OVS_SURVEY_TRIANGLES_TRIANGLES_Y_3: c_int = 7;
+
+/// The column `elevation_3` of `triangles` (ft or m): height of the old slab there.
+pub const OVS_SURVEY_TRIANGLES_TRIANGLES_ELEVATION_3: c_int = 8;
+
+/// The column `ground` of `triangles`: what is known of the ground under it.
+pub const OVS_SURVEY_TRIANGLES_TRIANGLES_GROUND: c_int = 9;
+
+/// How many results there are.
+pub const OVS_SURVEY_TRIANGLES_RESULTS: c_int = 1;
+
+/// The word `surveyed`.
+pub const OVS_SURVEY_TRIANGLES_TRIANGLES_GROUND_SURVEYED: c_int = 0;
+
+/// The word `spanning`.
+pub const OVS_SURVEY_TRIANGLES_TRIANGLES_GROUND_SPANNING: c_int = 1;
+
+/// The word `beyond`.
+pub const OVS_SURVEY_TRIANGLES_TRIANGLES_GROUND_BEYOND: c_int = 2;
+
 static ROD_ELEVATION: &Operation = row(OPERATIONS, "rod_elevation");
 
 /// The elevation of a point from one set-up of the level.
@@ -1276,5 +1321,119 @@ pub unsafe extern "C" fn ovs_survey_from_rods_si_why(
         (5, Given::Number(backsight_m)),
     ];
     let request = Request::new(SURVEY_FROM_RODS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static SURVEY_TRIANGLES: &Operation = row(OPERATIONS, "survey_triangles");
+
+/// The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
+///
+/// Equation: Delaunay triangles of the shots, those on one circle as a fan from their mean, cut at the outline.
+/// Taken for granted: the slab is plane over each triangle.
+///
+/// - `survey`: the old slab.
+/// - `options_json`, `options_len`: none yet; may be null.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_SURVEY_TRIANGLES_TRIANGLES: the triangles.
+///
+/// Refuses with OVS_EMPTY_LIST, OVS_KIND_MISMATCH, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"grid":{"columns":["1 ft","11 ft"],"rows":["1 ft","9 ft"],"elevations":["99.20 ft","99.15 ft","99.22 ft","99.25 ft"]}}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_triangles_us(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_TRIANGLES, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
+///
+/// Equation: Delaunay triangles of the shots, those on one circle as a fan from their mean, cut at the outline.
+/// Taken for granted: the slab is plane over each triangle.
+///
+/// - `survey`: the old slab.
+/// - `options_json`, `options_len`: none yet; may be null.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_SURVEY_TRIANGLES_TRIANGLES: the triangles.
+///
+/// Refuses with OVS_EMPTY_LIST, OVS_KIND_MISMATCH, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"grid":{"columns":["1 ft","11 ft"],"rows":["1 ft","9 ft"],"elevations":["99.20 ft","99.15 ft","99.22 ft","99.25 ft"]}}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_triangles_si(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_TRIANGLES, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_survey_triangles_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_triangles_us_why(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_TRIANGLES, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_survey_triangles_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_triangles_si_why(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_TRIANGLES, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }

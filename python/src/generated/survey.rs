@@ -603,6 +603,64 @@ fn survey_from_rods(
 }
 
 
+static SURVEY_TRIANGLES: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "survey_triangles"),
+    class: "SurveyTriangles",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(SurveyTriangles))?.into_any()),
+};
+
+/// The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
+///
+/// Rule: Delaunay triangles of the shots, those on one circle as a fan from their mean, cut at the
+///     outline.
+/// Takes for granted: the slab is plane over each triangle.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     SurveyTriangles, with the attributes
+///         triangles: the triangles, a table of triangles
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: the value is of another kind than the port takes (KIND_MISMATCH); the list is empty
+///         (EMPTY_LIST)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.survey import survey_triangles
+///     >>> answer = survey_triangles(
+///     ...     survey={"outline": {"sides": [{"length": "12 ft"}, {"length": "10 ft"}, {"length": "12 ft"}, {"length": "10 ft"}]}, "grid": {"columns": ["1 ft", "11 ft"], "rows": ["1 ft", "9 ft"], "elevations": ["99.20 ft", "99.15 ft", "99.22 ft", "99.25 ft"]}},
+///     ... )
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, *, units=crate::units::Units(None)), text_signature = "(survey, *, units=None)")]
+fn survey_triangles(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &SURVEY_TRIANGLES, &[Some(survey)], units)
+}
+
+/// What `survey_triangles` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.survey")]
+pub(crate) struct SurveyTriangles;
+
+#[pymethods]
+impl SurveyTriangles {
+    /// The triangles, a table of triangles.
+    #[getter]
+    fn get_triangles<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+}
+
 /// The plan edge of the work, with holes and named edges.
 #[pyclass(frozen, extends = crate::records::Record, module = "overslab.survey")]
 pub(crate) struct Outline;
@@ -833,7 +891,7 @@ impl Survey {
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&ROD_ELEVATION];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&LEVEL_BOOK, &OUTLINE_FROM_CORNERS, &OUTLINE_FROM_SIDES, &SURVEY_FROM_SHOTS, &SURVEY_FROM_GRID, &SURVEY_FROM_RODS];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&LEVEL_BOOK, &OUTLINE_FROM_CORNERS, &OUTLINE_FROM_SIDES, &SURVEY_FROM_SHOTS, &SURVEY_FROM_GRID, &SURVEY_FROM_RODS, &SURVEY_TRIANGLES];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "outline", class: |py| py.get_type::<Outline>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Outline))?.into_any()) }, crate::records::RecordClass { name: "survey", class: |py| py.get_type::<Survey>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Survey))?.into_any()) }];
@@ -850,6 +908,8 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(self::survey_from_shots, module)?)?;
     module.add_function(wrap_pyfunction!(self::survey_from_grid, module)?)?;
     module.add_function(wrap_pyfunction!(self::survey_from_rods, module)?)?;
+    module.add_function(wrap_pyfunction!(self::survey_triangles, module)?)?;
+    module.add_class::<SurveyTriangles>()?;
     module.add_class::<Outline>()?;
     module.add_class::<Survey>()?;
     Ok(())
