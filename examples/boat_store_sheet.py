@@ -17,7 +17,7 @@ ADD_IN = "ORG.OVERSLAB.CALC.FUNCTIONS."
 SPACES = " ".join(
     f'xmlns:{prefix}="urn:oasis:names:tc:opendocument:xmlns:{name}:1.0"'
     for prefix, name in [("office", "office"), ("table", "table"), ("text", "text"), ("style", "style")]
-)
+) + ' xmlns:of="urn:oasis:names:tc:opendocument:xmlns:of:1.2"'
 
 
 class Sheet:

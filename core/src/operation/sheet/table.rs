@@ -1,4 +1,5 @@
-//! A table from a range: its columns in order, or by a header row of their names.
+//! A table from a range: its columns in order, or by a header row of their names. A table of one column may lie in a row or fill
+//! a block, row by row.
 
 use super::cell::{Cell, Cells};
 use super::{Reading, single};
@@ -21,16 +22,16 @@ pub(super) struct Layout {
     columns: Vec<Option<At>>,
     /// How many rows stand above the first row of values.
     above: usize,
-    /// Whether the range lay on its side.
-    lying: bool,
+    /// How many cells of the range one row of it holds, where a table of one column fills a block row by row; else 1.
+    across: usize,
 }
 
 impl Layout {
     /// The row and column in the range, the first being 0, of a value by its column of the type and its row.
     pub(super) fn cell(&self, column: usize, row: usize) -> (usize, usize) {
         let at = self.columns.get(column).copied().flatten().map_or(0, |(at, _)| at);
-        let (row, column) = (row + self.above, at);
-        if self.lying { (column, row) } else { (row, column) }
+        let row = row + self.above;
+        if self.across > 1 { (row / self.across, row % self.across) } else { (row, at) }
     }
 
     /// The unit of bare numbers in a column of the type.
@@ -43,7 +44,11 @@ impl Layout {
 pub(super) fn read(table: &TableType, cells: &Cells, reading: Reading) -> Result<Columns> {
     let layout = layout(table, cells, reading.system)?;
     let upright = upright(table, cells);
-    let last = upright.iter().rposition(|row| !row.iter().all(Cell::is_empty)).map_or(0, |row| row + 1);
+    let last = match cells.len() {
+        // In a block an empty cell at the end is a place like any other; only whole empty rows are no rows.
+        2.. if layout.across > 1 => upright.len(),
+        _ => filled(&upright),
+    };
     let body = upright.get(layout.above..last.max(layout.above)).unwrap_or_default();
     let mut columns = Columns { rows: body.len(), columns: Vec::new() };
     for (place, port) in table.columns.iter().enumerate() {
@@ -83,24 +88,36 @@ fn column(
     Ok(column_of(&port.kind, given.collect()))
 }
 
-/// A table of one column may lie in a row.
-fn lies(table: &TableType, cells: &Cells) -> bool {
-    matches!(cells.as_slice(), [row] if row.len() > 1) && table.columns.len() == 1
+/// The rows up to the last that holds anything.
+fn filled(rows: &[Vec<Cell>]) -> usize {
+    rows.iter().rposition(|row| !row.iter().all(Cell::is_empty)).map_or(0, |row| row + 1)
 }
 
+/// How many cells across the block is that a table of one column fills row by row; 1 where it is no block.
+fn across(table: &TableType, cells: &Cells) -> usize {
+    let width = cells.iter().map(Vec::len).max().unwrap_or(1);
+    // A block has no empty column: a column of cells beside empty ones is a column.
+    let full = (0..width).all(|at| cells.iter().any(|row| row.get(at).is_some_and(|cell| !cell.is_empty())));
+    if table.columns.len() == 1 && full { width.max(1) } else { 1 }
+}
+
+/// The range with the table's columns upright.
 fn upright<'a>(table: &TableType, cells: &'a Cells) -> Cow<'a, [Vec<Cell>]> {
-    match cells.as_slice() {
-        [row] if lies(table, cells) => Cow::Owned(row.iter().map(|cell| vec![cell.clone()]).collect()),
-        rows => Cow::Borrowed(rows),
+    let width = across(table, cells);
+    if width == 1 {
+        return Cow::Borrowed(cells);
     }
+    let cell = |row: &Vec<Cell>, at: usize| vec![row.get(at).cloned().unwrap_or(Cell::Empty)];
+    let rows = cells[..filled(cells)].iter();
+    Cow::Owned(rows.flat_map(|row| (0..width).map(|at| cell(row, at)).collect::<Vec<_>>()).collect())
 }
 
 /// Where the columns lie: by the header row if there is one, else in order.
 pub(super) fn layout(table: &TableType, cells: &Cells, system: System) -> Result<Layout> {
-    let lying = lies(table, cells);
+    let across = across(table, cells);
     let upright = upright(table, cells);
     let columns = match upright.first() {
-        Some(row) if is_header(table, row) => Some(by_header(table, row, &upright, system, lying)?),
+        Some(row) if is_header(table, row) => Some(by_header(table, row, &upright, system)?),
         _ => None,
     };
     let above = usize::from(columns.is_some());
@@ -108,7 +125,7 @@ pub(super) fn layout(table: &TableType, cells: &Cells, system: System) -> Result
         Some(columns) => columns,
         None => in_order(table, &upright, system)?,
     };
-    Ok(Layout { columns, above, lying })
+    Ok(Layout { columns, above, across })
 }
 
 fn in_order(table: &TableType, rows: &[Vec<Cell>], system: System) -> Result<Vec<Option<At>>> {
@@ -146,11 +163,10 @@ fn by_header(
     header: &[Cell],
     rows: &[Vec<Cell>],
     system: System,
-    lying: bool,
 ) -> Result<Vec<Option<At>>> {
     let mut columns = vec![None; table.columns.len()];
     for (at, cell) in header.iter().enumerate() {
-        let place = if lying { Place::Cell(1, 1) } else { Place::Cell(1, at + 1) };
+        let place = Place::Cell(1, at + 1);
         let Cell::Text(text) = cell else {
             if rows.iter().any(|row| row.get(at).is_some_and(|cell| !cell.is_empty())) {
                 return Err(Failure::new(Code::EmptyCell, "")

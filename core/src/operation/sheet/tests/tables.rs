@@ -16,8 +16,25 @@ fn columns_lie_in_order_or_under_their_names() {
     close(&size(json!([[1, 3, "red", "old", "1 in"], ["30 in", null, "", null, 2]])), &json!(30.0));
     close(&size(json!([["remark", "At"], ["old", 1], [null, 2.5]])), &json!(30.0));
     close(&size(json!([["at", null], [1, null]])), &json!(12.0));
-    // Empty rows below are no rows; a table of one column may lie in a row.
+    // Empty rows below are no rows.
     close(&size(json!([[1], [2.5], [null], [""]])), &json!(30.0));
+}
+
+#[test]
+fn a_table_of_one_column_lies_in_a_row_or_fills_a_block() {
+    let sides = json!([["length", "name"], ["20 ft", "a"], ["32 ft", "b"], ["20 ft", "c"], ["32 ft", "d"]]);
+    let outline = get("outline_from_sides", "outline", json!([sides]));
+    let shots = |elevations: Json| {
+        let arguments =
+            json!([outline, [["0.5 ft", "17 ft", "19.5 ft"]], [["0.5 ft"], ["31.5 ft"]], elevations]);
+        get("survey_from_grid", "shots", arguments)
+    };
+    let block = shots(json!([[99.1, 99.2, 99.3], [99.4, 99.5, 99.6]]));
+    let column = shots(json!([[99.1], [99.2], [99.3], [99.4], [99.5], [99.6]]));
+    assert_eq!(block, column);
+    // A place that was not shot may stand at the end of the block; a row that is empty is no row.
+    let gap = shots(json!([[99.1, 99.2, 99.3], [99.4, 99.5, null], [null, null, null]]));
+    assert_eq!(gap.as_array().unwrap().len(), block.as_array().unwrap().len() - 1);
 }
 
 #[test]
