@@ -7,7 +7,7 @@ c_flags=(-Wall -Wextra -pedantic -Werror -I ffi/include -I tests/specimen)
 # The tests are named in the same call so that features, and with them all that is compiled, are those of `cargo test`.
 build_c_library() {
     rm -rf build/lib
-    cargo build --locked -p overslab-ffi -p overslab-tests "${specimen[@]}"
+    cargo build --locked -p overslab-ffi -p overslab-tests -p overslab-examples --lib --bins --examples "${specimen[@]}"
     present ffi/include/overslab.h || return $absent
     install -D -m 755 "$(target_dir)/debug/liboverslab_ffi.so" build/lib/liboverslab.so.0
     ln -sfn liboverslab.so.0 build/lib/liboverslab.so
