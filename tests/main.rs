@@ -3,3 +3,5 @@
 #[cfg(test)]
 mod bindings;
 mod fresh;
+#[cfg(test)]
+mod published;
