@@ -7,6 +7,7 @@ in a folder of their own; otherwise as whoever runs the tests.
 
 import os
 import pwd
+import socket
 import tempfile
 from pathlib import Path
 
@@ -41,10 +42,18 @@ class Account:
                     raise RuntimeError(f"{parent} is closed to ordinary users: set TMPDIR to a folder that is open to all")
         return folder
 
-    def remove_pipe(self, name):
-        """An office that was ended by force leaves its pipe behind."""
+    def remove_dead_pipes(self):
+        """An office that was ended by force leaves its pipes behind; a pipe that nobody answers on is one."""
         user = os.getuid() if self._entry is None else self._entry.pw_uid
-        (Path(tempfile.gettempdir()) / f"OSL_PIPE_{user}_{name}").unlink(missing_ok=True)
+        for pipe in Path(tempfile.gettempdir()).glob(f"OSL_PIPE_{user}_*"):
+            with socket.socket(socket.AF_UNIX) as caller:
+                caller.settimeout(1)
+                try:
+                    caller.connect(str(pipe))
+                except ConnectionRefusedError:
+                    pipe.unlink(missing_ok=True)
+                except OSError:
+                    pass  # it answers slowly, or has gone by itself
 
     def worn(self):
         """A context in which this process has the account's identity.

@@ -228,8 +228,10 @@ class Server:
         self._stopped.set()
         self._watcher.join()
         end_group(self.process)
+        killed = self.process.returncode != 0
         self._log.close()
-        self.office.account.remove_pipe(self.pipe)
+        if killed:
+            self.office.account.remove_dead_pipes()
 
 
 class _Watch:

@@ -276,10 +276,10 @@ def test_an_office_that_hangs_is_ended():
 def test_a_killed_run_leaves_no_office_behind():
     program = (
         f"import sys, time; sys.path.insert(0, {str(Path(__file__).parent)!r}); from harness import Calc\n"
-        "with Calc() as calc:\n    print(calc._server.process.pid, calc._server.pipe, calc._office.folder, flush=True)\n    time.sleep(600)\n"
+        "with Calc() as calc:\n    print(calc._server.process.pid, calc._office.folder, flush=True)\n    time.sleep(600)\n"
     )
     child = subprocess.Popen([sys.executable, "-c", program], stdout=subprocess.PIPE, text=True)
-    group, pipe, folder = child.stdout.readline().split()
+    group, folder = child.stdout.readline().split()
     assert group_lives(group)
     child.kill()
     child.wait()
@@ -288,7 +288,7 @@ def test_a_killed_run_leaves_no_office_behind():
         time.sleep(0.1)
     assert not group_lives(group)
     shutil.rmtree(folder)
-    Account().remove_pipe(pipe)
+    Account().remove_dead_pipes()
 
 
 def group_lives(group):
