@@ -141,7 +141,7 @@ impl Beyond<'_> {
     /// The strip beyond one piece of a side.
     fn strip(&mut self, side: &Side, at: u32) {
         let (start, end) = (self.hull_vertex(at), self.hull_vertex(at + 1));
-        if side.depth > 0.0 && self.strip.len() > 2 {
+        if side.bent && self.strip.len() > 2 {
             let line = Line::through(Point::new(end.x, end.y), Point::new(start.x, start.y));
             keep_left(&self.strip, &line, self.hair, &mut self.rest);
             std::mem::swap(&mut self.strip, &mut self.rest);
@@ -171,7 +171,7 @@ impl Beyond<'_> {
     /// Whether a side lies straight and wholly inside the region.
     fn is_bordered(&self, side: &Side) -> bool {
         let inside = |at: u32| self.tiling.nodes[self.hull.chain[at as usize] as usize].has(INSIDE);
-        self.only && side.depth == 0.0 && inside(side.from) && inside(side.to)
+        self.only && side.depth <= self.hair && inside(side.from) && inside(side.to)
     }
 
     pub(super) fn hull_vertex(&self, chain: u32) -> Vertex {

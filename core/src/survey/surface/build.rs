@@ -2,16 +2,18 @@
 
 use super::frame::Frame;
 use super::hull::Hull;
-use super::lines::{Line, along_runs, draw};
+use super::lines::{Drawing, along_runs};
 use super::mesh::{Fitted, Mesh};
-use super::note::Note;
 use super::places::Places;
 use super::polygons::{collect, join};
 use super::shot::Shots;
 use super::tiling::{NO_SHOT, Node, ON_HULL, SLAB};
 use super::{Built, Rules, SurfaceError};
 use crate::geometry::triangulation::Triangulation;
-use crate::geometry::{Point, Region, Scatter};
+use crate::geometry::{Region, Scatter};
+
+/// Whatever the rules, places so near to one circle (as a share of its radius) are on it, for rounding decides.
+const ROUNDING: f64 = 1e-9;
 
 /// The mesh of scattered shots, its nodes, and what is to be said of it.
 pub(super) fn mesh_of(
@@ -25,53 +27,23 @@ pub(super) fn mesh_of(
         return Err(SurfaceError::TooFewPlaces { shots: shots.taken(), places: nodes.len() });
     }
     let fitted = fit(&nodes, rules.on_run)?;
+    let on_circle = rules.cocircular.max(ROUNDING);
     let lines = along_runs(&nodes, region, frame, rules.on_run);
-    let mut drawn = Drawn { nodes, lines, notes };
-    drawn.draw(&mut triangulation, Triangulation::of, frame);
-    let mut hull = Hull::around(&mut triangulation, &mut drawn.nodes, rules.on_run);
-    if join(&mut triangulation, rules.cocircular).is_err() {
-        triangulation = Triangulation::exactly(drawn.points());
-        drawn.nodes.iter_mut().for_each(|node| node.flags &= !ON_HULL);
-        drawn.draw(&mut triangulation, Triangulation::exactly, frame);
-        hull = Hull::around(&mut triangulation, &mut drawn.nodes, rules.on_run);
+    let mut drawing = Drawing { nodes, lines, made: Vec::new(), notes };
+    drawing.draw(&mut triangulation, Triangulation::of, frame);
+    let mut hull = Hull::around(&mut triangulation, &mut drawing.nodes, rules.on_run);
+    if join(&mut triangulation, on_circle).is_err() {
+        triangulation = Triangulation::exactly(drawing.points());
+        drawing.nodes.iter_mut().for_each(|node| node.flags &= !ON_HULL);
+        drawing.draw(&mut triangulation, Triangulation::exactly, frame);
+        hull = Hull::around(&mut triangulation, &mut drawing.nodes, rules.on_run);
         // Whatever is still amiss then is so by less than rounding.
-        let _ = join(&mut triangulation, rules.cocircular);
+        let _ = join(&mut triangulation, on_circle);
     }
-    let Drawn { mut nodes, notes, .. } = drawn;
+    let Drawing { mut nodes, made, notes, .. } = drawing;
     let places = nodes.len();
-    let (loops, faces) = collect(&mut triangulation, rules.cocircular, &mut nodes);
-    Ok((Mesh { places, loops, faces, hull, fitted }, nodes, notes))
-}
-
-/// Places with the lines between them that must be edges.
-struct Drawn {
-    nodes: Vec<Node>,
-    lines: Vec<Line>,
-    notes: Vec<Note>,
-}
-
-impl Drawn {
-    fn points(&self) -> Vec<Point> {
-        self.nodes.iter().map(Node::at).collect()
-    }
-
-    /// Makes all lines edges. Each pass but the last adds a node where two lines cross, and all is triangulated anew;
-    /// a bound keeps rounding from going on for ever.
-    fn draw(
-        &mut self,
-        triangulation: &mut Triangulation,
-        anew: fn(Vec<Point>) -> Triangulation,
-        frame: &Frame,
-    ) {
-        for _ in 0..=2 * self.lines.len() {
-            if self.lines.is_empty()
-                || !draw(triangulation, &mut self.nodes, &mut self.lines, frame, &mut self.notes)
-            {
-                return;
-            }
-            *triangulation = anew(self.points());
-        }
-    }
+    let (loops, faces) = collect(&mut triangulation, on_circle, &mut nodes);
+    Ok((Mesh { places, loops, faces, hull, fitted, made }, nodes, notes))
 }
 
 /// The plane fitted to the places on the slab, or to all when those lie on one line.

@@ -1,5 +1,6 @@
 //! The edge of the ground between the shots, in straight sides.
 
+use super::slivers::{follow, peel};
 use super::tiling::{Node, ON_HULL};
 use crate::geometry::Point;
 use crate::geometry::predicates::cross;
@@ -28,6 +29,8 @@ pub(super) struct Side {
     pub(super) along: Point,
     /// How far inwards its places lie at most.
     pub(super) depth: f64,
+    /// Whether any of its places is off the line between its ends, be it by rounding.
+    pub(super) bent: bool,
 }
 
 impl Side {
@@ -41,25 +44,20 @@ impl Side {
 /// Hull edges that turn by no more than this (the sine of the angle) are one side.
 const STRAIGHT: f64 = 1e-9;
 
-/// A triangle at the hull is a sliver when its height is at most this share of its base.
-const SLIVER: f64 = 1.0 / 16.0;
-
 impl Hull {
-    /// Walks around a triangulation, marks its outside, and takes slivers off: triangles whose far corner is within
-    /// `flat` of the hull edge. Their slope is made of rounding or of the tape's last fraction, and their far corner
-    /// belongs on the side. What is removed does not depend on the order, for each edge has its own slivers.
+    /// Walks around a triangulation, marks its outside, and takes the slivers off: see there for `flat`.
     pub(super) fn around(triangulation: &mut Triangulation, nodes: &mut [Node], flat: f64) -> Self {
         let mut edges = outline(triangulation, nodes);
         rotate_to_corner(&mut edges, triangulation.links(), nodes);
-        let mut hull = Self { chain: Vec::with_capacity(edges.len() + 1), sides: Vec::with_capacity(8) };
-        let (mut side_start, mut pending) = (0, Vec::new());
+        peel(triangulation, nodes, &edges, flat);
+        let links = triangulation.links();
+        let mut hull =
+            Self { chain: Vec::with_capacity(edges.len() + 1), sides: Vec::with_capacity(edges.len()) };
+        let mut side_start = 0;
         for (index, &edge) in edges.iter().enumerate() {
-            peel(triangulation, nodes, edge, flat, &mut pending, &mut hull.chain);
-            let next = edges[(index + 1) % edges.len()];
-            let ends_side = index + 1 == edges.len() || turns(triangulation.links(), nodes, edge, next);
-            if ends_side {
-                let end = triangulation.links().to(edge);
-                hull.close_side(nodes, side_start, end);
+            follow(links, edge, &mut hull.chain);
+            if index + 1 == edges.len() || turns(links, nodes, edge, edges[index + 1]) {
+                hull.close_side(nodes, side_start, links.to(edge));
                 side_start = hull.chain.len();
             }
         }
@@ -79,8 +77,13 @@ impl Hull {
             let place = nodes[node as usize].at();
             along.x * (place.y - start.y) - along.y * (place.x - start.x)
         };
-        let depth = self.chain[from + 1..].iter().map(|&node| inwards(node)).fold(0.0, f64::max);
-        self.sides.push(Side { from: from as u32, to: self.chain.len() as u32, along, depth });
+        let (mut depth, mut bent) = (0.0, false);
+        for &node in &self.chain[from + 1..] {
+            let inwards = inwards(node);
+            depth = inwards.max(depth);
+            bent |= inwards != 0.0;
+        }
+        self.sides.push(Side { from: from as u32, to: self.chain.len() as u32, along, depth, bent });
     }
 }
 
@@ -123,51 +126,4 @@ fn rotate_to_corner(edges: &mut [u32], links: &Links, nodes: &[Node]) {
     if let Some(corner) = corner {
         edges.rotate_left(corner);
     }
-}
-
-/// Puts the places from a hull edge's start up to (not with) its end on the chain, after taking off its slivers.
-fn peel(
-    triangulation: &mut Triangulation,
-    nodes: &mut [Node],
-    edge: u32,
-    flat: f64,
-    pending: &mut Vec<u32>,
-    chain: &mut Vec<u32>,
-) {
-    let (start, end) = (triangulation.place(edge), triangulation.place(edge ^ 1));
-    pending.clear();
-    pending.push(edge);
-    while let Some(edge) = pending.pop() {
-        let links = triangulation.links_mut();
-        let (second, third) = (links.around_left(edge), links.around_left(links.around_left(edge)));
-        let apex = links.to(second);
-        let (from, to) = (links.from(edge), links.to(edge));
-        let is_triangle = links.around_left(third) == edge && links.mark(edge) & OUTER == 0;
-        if is_triangle
-            && !nodes[apex as usize].has(ON_HULL)
-            && is_sliver(nodes, [from, to, apex], start, end, flat)
-        {
-            nodes[apex as usize].flags |= ON_HULL;
-            for half in [edge, second, third] {
-                links.set_mark(half, links.mark(half) | OUTER);
-            }
-            // The edge nearer to the start is looked at first.
-            pending.extend([second ^ 1, third ^ 1]);
-        } else {
-            chain.push(from);
-        }
-    }
-}
-
-/// Whether a triangle is low over its base `from`-`to` and its apex near the hull edge and between its ends.
-fn is_sliver(nodes: &[Node], [from, to, apex]: [u32; 3], start: Point, end: Point, flat: f64) -> bool {
-    let [a, b, c] = [from, to, apex].map(|node| nodes[node as usize].at());
-    let square = |p: Point, q: Point| (q.x - p.x) * (q.x - p.x) + (q.y - p.y) * (q.y - p.y);
-    let within = |p: Point, q: Point, r: Point| {
-        let along = (q.x - p.x) * (r.x - p.x) + (q.y - p.y) * (r.y - p.y);
-        along > 0.0 && along < square(p, q)
-    };
-    let low = cross(a, b, c) <= SLIVER * square(a, b);
-    let near = cross(start, end, c) <= flat * square(start, end).sqrt();
-    low && near && within(a, b, c) && within(start, end, c)
 }

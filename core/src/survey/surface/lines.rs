@@ -16,6 +16,26 @@ pub(super) struct Line {
     shots: [u32; 2],
 }
 
+/// A place made where two lines cross, with the mean of their heights there.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Made {
+    pub(super) node: u32,
+    /// The ends of both lines.
+    pub(super) ends: [[u32; 2]; 2],
+    /// The shares of the way along both lines.
+    pub(super) shares: [f64; 2],
+}
+
+/// Places with the lines between them that must be edges.
+#[derive(Debug, Default)]
+pub(super) struct Drawing {
+    pub(super) nodes: Vec<Node>,
+    pub(super) lines: Vec<Line>,
+    /// What was made where lines cross, in the order it was made.
+    pub(super) made: Vec<Made>,
+    pub(super) notes: Vec<Note>,
+}
+
 /// Runs that turn by no more than this (the sine of the angle) are one straight run.
 const STRAIGHT: f64 = 1e-9;
 
@@ -27,20 +47,42 @@ pub(super) fn along_runs(nodes: &[Node], region: &Region, frame: &Frame, on_run:
     let runs = straight_runs(region, frame);
     let widened = |run: &[Point; 2]| Extent::around(*run).widened(on_run);
     let boxes = Boxes::new(runs.iter().map(widened).collect());
-    let mut on: Vec<(usize, f64, u32)> = Vec::with_capacity(2 * runs.len() + 16);
+    let mut on: Vec<OnRun> = Vec::with_capacity(2 * runs.len() + 16);
     for (index, node) in (0_u32..).zip(nodes).filter(|(_, node)| node.has(ON_RUN)) {
         let place = node.at();
         boxes.overlapping(&Extent::at(place), |run| {
             let [from, to] = runs[run];
             if super::rules::within(from_segment(place, from, to), on_run) {
+                let length = from.distance(to);
                 let along = (place.x - from.x) * (to.x - from.x) + (place.y - from.y) * (to.y - from.y);
-                on.push((run, along, index));
+                let across = cross(from, to, place) / length;
+                on.push(OnRun { run, along: along / length, across, node: index });
             }
         });
     }
-    on.sort_unstable_by(|a, b| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)).then(a.2.cmp(&b.2)));
-    let neighbours = on.windows(2).filter(|pair| pair[0].0 == pair[1].0);
-    neighbours.map(|pair| between(nodes, pair[0].2, pair[1].2)).collect()
+    in_order(&mut on);
+    let neighbours = on.windows(2).filter(|pair| pair[0].run == pair[1].run);
+    neighbours.map(|pair| between(nodes, pair[0].node, pair[1].node)).collect()
+}
+
+/// A place on a run, and how far along and across it.
+#[derive(Clone, Copy, Debug)]
+struct OnRun {
+    run: usize,
+    along: f64,
+    across: f64,
+    node: u32,
+}
+
+/// Places less far apart along a run are abreast, in metres.
+const ABREAST: f64 = 1e-6;
+
+/// Sorts places by run and along it; those abreast, whose order along is made by rounding, from the outside inwards.
+fn in_order(on: &mut [OnRun]) {
+    on.sort_unstable_by(|a, b| a.run.cmp(&b.run).then(a.along.total_cmp(&b.along)).then(a.node.cmp(&b.node)));
+    for abreast in on.chunk_by_mut(|a, b| a.run == b.run && b.along - a.along <= ABREAST) {
+        abreast.sort_unstable_by(|a, b| a.across.total_cmp(&b.across));
+    }
 }
 
 /// The line between two places.
@@ -74,89 +116,105 @@ fn straight_runs_of(ring: &Ring, frame: &Frame, straight: &mut Vec<[Point; 2]>) 
     }
 }
 
-/// Makes the lines edges of a triangulation. What passes through a shot is split there. Where two lines cross, a node
-/// is added with the mean of both heights, and the triangulation must be made anew: then `true` is given.
-pub(super) fn draw(
-    triangulation: &mut Triangulation,
-    nodes: &mut Vec<Node>,
-    lines: &mut Vec<Line>,
-    frame: &Frame,
-    notes: &mut Vec<Note>,
-) -> bool {
-    let mut constrainer = Constrainer::new(triangulation);
-    let mut next = 0;
-    while let Some(&line) = lines.get(next) {
-        let [a, b] = line.ends;
-        match constrainer.join(a, b) {
-            Ok(_) => next += 1,
-            Err(Obstacle::Point(middle)) => {
-                split(lines, next, middle);
-                note_split(notes, &line, nodes[middle as usize].shot);
+impl Drawing {
+    /// The places of the nodes.
+    pub(super) fn points(&self) -> Vec<Point> {
+        self.nodes.iter().map(Node::at).collect()
+    }
+
+    /// Makes all lines edges of a triangulation. What passes through a shot is split there. Where two lines cross, a
+    /// node is added with the mean of both heights, and all is triangulated anew by `anew`; a bound on that keeps
+    /// rounding from going on for ever.
+    pub(super) fn draw(
+        &mut self,
+        triangulation: &mut Triangulation,
+        anew: fn(Vec<Point>) -> Triangulation,
+        frame: &Frame,
+    ) {
+        for _ in 0..=self.lines.len().saturating_mul(self.lines.len()) {
+            if self.lines.is_empty() || !self.draw_until_crossing(triangulation, frame) {
+                return;
             }
-            Err(Obstacle::Constraint(c, d)) => {
-                let crossed =
-                    lines[..next].iter().position(|other| other.ends == [c, d] || other.ends == [d, c]);
-                match crossed {
-                    Some(other) if nodes.len() < NO_SHOT as usize - 1 => {
-                        cross_lines(nodes, lines, [other, next], frame, notes);
+            *triangulation = anew(self.points());
+        }
+    }
+
+    /// Tells whether a node was added that the triangulation lacks.
+    fn draw_until_crossing(&mut self, triangulation: &mut Triangulation, frame: &Frame) -> bool {
+        let mut constrainer = Constrainer::new(triangulation);
+        let mut next = 0;
+        while let Some(&line) = self.lines.get(next) {
+            match constrainer.join(line.ends[0], line.ends[1]) {
+                Ok(_) => next += 1,
+                Err(Obstacle::Point(middle)) => {
+                    self.split(next, middle);
+                    if let Some(shot) = self.nodes[middle as usize].shot() {
+                        let line = line.shots.map(|shot| shot as usize);
+                        self.notes.push(Note::LineThroughShot { line, shot });
+                    }
+                }
+                Err(Obstacle::Constraint(c, d)) => {
+                    let is_it = |other: &Line| other.ends == [c, d] || other.ends == [d, c];
+                    if let Some(other) = self.lines[..next].iter().position(is_it) {
+                        self.cross([other, next], frame);
                         return true;
                     }
                     // Cannot be: every constraint edge came from a line.
-                    _ => next += 1,
+                    next += 1;
                 }
             }
         }
+        false
     }
-    false
-}
 
-/// Puts a node into a line: the first half stays, the second is added.
-fn split(lines: &mut Vec<Line>, index: usize, middle: u32) {
-    let Line { ends: [from, to], shots } = lines[index];
-    lines[index].ends = [from, middle];
-    lines.push(Line { ends: [middle, to], shots });
-}
-
-fn note_split(notes: &mut Vec<Note>, line: &Line, shot: u32) {
-    if shot != NO_SHOT {
-        let line = line.shots.map(|shot| shot as usize);
-        notes.push(Note::LineThroughShot { line, shot: shot as usize });
+    /// Puts a node into a line: the first half stays, the second is added.
+    fn split(&mut self, index: usize, middle: u32) {
+        let Line { ends: [from, to], shots } = self.lines[index];
+        self.lines[index].ends = [from, middle];
+        self.lines.push(Line { ends: [middle, to], shots });
     }
-}
 
-/// Adds a node where two lines cross, and splits both there.
-fn cross_lines(
-    nodes: &mut Vec<Node>,
-    lines: &mut Vec<Line>,
-    crossing: [usize; 2],
-    frame: &Frame,
-    notes: &mut Vec<Note>,
-) {
-    let [first, second] = crossing.map(|line| lines[line].ends.map(|end| nodes[end as usize]));
-    let share = |[from, to]: [Node; 2], [a, b]: [Node; 2]| {
-        let (left, right) = (cross(a.at(), b.at(), from.at()), cross(a.at(), b.at(), to.at()));
-        left / (left - right)
-    };
-    let (s, t) = (share(first, second), share(second, first));
-    let on = |[from, to]: [Node; 2], share: f64| {
-        [from.x + share * (to.x - from.x), from.y + share * (to.y - from.y), from.z + share * (to.z - from.z)]
-    };
-    let ([x, y, z], [.., other]) = (on(first, s), on(second, t));
-    let place = Point::new(x, y);
-    let flags = if frame.clearance(place) >= -frame.hair { INSIDE } else { 0 };
-    let node = Node { x, y, z: 0.5 * (z + other), shot: NO_SHOT, flags };
-    let at = nodes.partition_point(|other| by_place(&other.at(), &place).is_lt());
-    if nodes.get(at).is_none_or(|other| other.at() != place) {
-        nodes.insert(at, node);
-        for line in lines.iter_mut() {
-            line.ends = line.ends.map(|end| if end as usize >= at { end + 1 } else { end });
+    /// Adds a node where two lines cross, and splits both there.
+    fn cross(&mut self, crossing: [usize; 2], frame: &Frame) {
+        let ends = crossing.map(|line| self.lines[line].ends);
+        let [first, second] = ends.map(|ends| ends.map(|end| self.nodes[end as usize]));
+        let shares = [share_of_crossing(first, second), share_of_crossing(second, first)];
+        let ([x, y, z], [.., other]) = (along(first, shares[0]), along(second, shares[1]));
+        let place = Point::new(x, y);
+        let [first, second] = crossing.map(|line| self.lines[line].shots.map(|shot| shot as usize));
+        self.notes.push(Note::LinesCross { first, second, at: frame.given(place) });
+        let at = self.nodes.partition_point(|other| by_place(&other.at(), &place).is_lt());
+        if self.nodes.get(at).is_none_or(|other| other.at() != place) {
+            let flags = if frame.clearance(place) >= -frame.hair { INSIDE } else { 0 };
+            self.insert(at, Node { x, y, z: 0.5 * (z + other), shot: NO_SHOT, flags });
+            let ends = crossing.map(|line| self.lines[line].ends);
+            self.made.push(Made { node: at as u32, ends, shares });
+        }
+        for line in crossing {
+            if !self.lines[line].ends.contains(&(at as u32)) {
+                self.split(line, at as u32);
+            }
         }
     }
-    let [first, second] = crossing.map(|line| lines[line].shots.map(|shot| shot as usize));
-    notes.push(Note::LinesCross { first, second, at: frame.given(place) });
-    for line in crossing {
-        if !lines[line].ends.contains(&(at as u32)) {
-            split(lines, line, at as u32);
+
+    /// Puts a node in among the others, all of which keep their order.
+    fn insert(&mut self, at: usize, node: Node) {
+        self.nodes.insert(at, node);
+        let shift = |number: &mut u32| *number += u32::from(*number as usize >= at);
+        self.lines.iter_mut().flat_map(|line| &mut line.ends).for_each(shift);
+        for made in &mut self.made {
+            shift(&mut made.node);
+            made.ends.iter_mut().flatten().for_each(shift);
         }
     }
+}
+
+/// How far along a line another crosses it, as a share of the way.
+fn share_of_crossing([from, to]: [Node; 2], [a, b]: [Node; 2]) -> f64 {
+    let (left, right) = (cross(a.at(), b.at(), from.at()), cross(a.at(), b.at(), to.at()));
+    left / (left - right)
+}
+
+fn along([from, to]: [Node; 2], share: f64) -> [f64; 3] {
+    [from.x + share * (to.x - from.x), from.y + share * (to.y - from.y), from.z + share * (to.z - from.z)]
 }

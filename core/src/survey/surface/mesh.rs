@@ -1,6 +1,7 @@
 //! Polygons between the shots and the hull around them: what the old slab's height is made from everywhere.
 
 use super::hull::Hull;
+use super::lines::Made;
 use super::tiling::{Node, SLAB};
 use crate::geometry::{Plane, Scatter};
 
@@ -17,6 +18,8 @@ pub(super) struct Mesh {
     pub(super) hull: Hull,
     /// The plane beyond the shots.
     pub(super) fitted: Fitted,
+    /// The places that are no shots.
+    pub(super) made: Vec<Made>,
 }
 
 /// A plane and what it was fitted to.

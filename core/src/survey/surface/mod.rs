@@ -24,6 +24,7 @@ mod polygons;
 mod rows;
 mod rules;
 mod shot;
+mod slivers;
 mod spanning;
 mod standing;
 #[cfg(test)]

@@ -5,7 +5,7 @@ use super::note::{Note, SharedPlace};
 use super::rules::within;
 use super::shot::Shots;
 use super::standing::Standing;
-use super::tiling::Node;
+use super::tiling::{INSIDE, Node};
 use super::{Rules, Shot, SurfaceError};
 use crate::geometry::predicates::by_place;
 use crate::geometry::triangulation::Triangulation;
@@ -143,6 +143,9 @@ fn one_place(
     mean.x = first.x + mean.x / count;
     mean.y = first.y + mean.y / count;
     mean.z = first.z + mean.z / count;
+    // Of shots inside and outside the mean may be outside.
+    let inside = frame.clearance(mean.at()) >= -frame.hair;
+    mean.flags = if inside { mean.flags | INSIDE } else { mean.flags & !INSIDE };
     check_spread(group, mean.at(), rules)?;
     let difference = check_heights(shots, group, rules)?;
     let mut numbers: Vec<usize> = group.iter().map(|(_, node)| node.shot as usize).collect();

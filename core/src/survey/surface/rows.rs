@@ -78,7 +78,7 @@ impl Table<'_> {
         let fitted = fit(&nodes, rules.on_run)?;
         let hull = border(&nodes, columns, rows);
         let (loops, faces) = cells_of(&mut nodes, columns, rows);
-        let mesh = Mesh { places: columns * rows, loops, faces, hull, fitted };
+        let mesh = Mesh { places: columns * rows, loops, faces, hull, fitted, made: Vec::new() };
         Ok(Some((mesh, nodes, standing.into_notes())))
     }
 

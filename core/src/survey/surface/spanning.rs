@@ -18,6 +18,8 @@ pub(super) fn leaves_by_more_than(
     region: &Region,
     limit: f64,
 ) -> bool {
+    // A notch of just the limit must not be decided by rounding.
+    let limit = limit + FINEST * 1e-6;
     let corners = &mesh.loops[mesh.range(face)];
     let place = |corner: u32| nodes[corner as usize].at();
     // The distance from a convex region is greatest at a corner of the polygon.

@@ -26,7 +26,7 @@ impl Surface {
                 areas[shot] = *area;
             }
         }
-        self.share_out(&places, &mut areas);
+        self.share_out(&mut areas);
         areas
     }
 
@@ -60,37 +60,24 @@ impl Surface {
             let (x, y) = self.mesh.fitted.scatter.slopes_per_height(node.x, node.y);
             *area += x * offset.x + y * offset.y;
         }
+        // Where lines cross, the height is the mean of both; a later crossing may be on the line to an earlier one.
+        for made in self.mesh.made.iter().rev() {
+            let area = std::mem::take(&mut areas[made.node as usize]);
+            for ([from, to], share) in made.ends.into_iter().zip(made.shares) {
+                areas[from as usize] += 0.5 * (1.0 - share) * area;
+                areas[to as usize] += 0.5 * share * area;
+            }
+        }
         areas
     }
 
     /// Shares the area of a place out over all shots it was made from.
-    fn share_out(&self, places: &[f64], areas: &mut [f64]) {
-        for note in &self.notes {
-            if let Note::LinesCross { first, second, at } = note {
-                let at = Point::new(at.x - self.whole.origin().x, at.y - self.whole.origin().y);
-                let nodes = self.whole.nodes()[..self.mesh.places].iter().zip(places);
-                let made = nodes.filter(|(node, _)| node.shot().is_none() && node.at().distance(at) < 1e-9);
-                let area = made.map(|(_, area)| area).sum::<f64>();
-                self.along_line(first, at, 0.5 * area, areas);
-                self.along_line(second, at, 0.5 * area, areas);
-            }
-        }
+    fn share_out(&self, areas: &mut [f64]) {
         for note in &self.notes {
             if let Note::Shared(SharedPlace { shots, .. }) = note {
                 let whole: f64 = shots.iter().map(|&shot| areas[shot]).sum();
                 shots.iter().for_each(|&shot| areas[shot] = whole / shots.len() as f64);
             }
-        }
-    }
-
-    /// Shares an area out over both ends of a line by the place on it.
-    fn along_line(&self, line: &[usize; 2], at: Point, area: f64, areas: &mut [f64]) {
-        let places = &self.whole.nodes()[..self.mesh.places];
-        let place = |shot: usize| places.iter().find(|node| node.shot() == Some(shot)).map(Node::at);
-        if let [Some(from), Some(to)] = line.map(place) {
-            let share = at.distance(from) / to.distance(from);
-            areas[line[0]] += (1.0 - share) * area;
-            areas[line[1]] += share * area;
         }
     }
 }
