@@ -94,6 +94,8 @@ class Record:
     @property
     def taken(self) -> tuple[Taken, ...]:
         """What was not given and therefore taken, where an operation made it."""
+    def fields(self, units: Units | None = None) -> dict[str, Any]:
+        """Its fields by name and unit, in both systems or in one; tables as columns."""
     def to_dict(self) -> dict[str, Any]:
         """Its canonical form as plain data: quantities as SI text."""
     def to_json(self) -> str:

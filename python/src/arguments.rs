@@ -23,6 +23,15 @@ pub(crate) fn flat(port: &Port, object: &Bound<'_, PyAny>, units: Option<System>
     flat_of_any(port, object, units)
 }
 
+/// The number of a plain float, or of a plain int that is not too large.
+#[inline(always)]
+pub(crate) fn float_or_int(object: &Bound<'_, PyAny>) -> Option<f64> {
+    if let Ok(float) = object.cast_exact::<PyFloat>() {
+        return Some(float.value());
+    }
+    object.cast_exact::<PyInt>().ok()?.extract::<i64>().ok().map(|int| int as f64)
+}
+
 fn flat_of_any(port: &Port, object: &Bound<'_, PyAny>, units: Option<System>) -> Outcome<Option<f64>> {
     let plain = object.cast::<PyString>().is_ok() || object.cast_exact::<PyInt>().is_ok();
     if !plain && crate::arrays::holds_many(object)? {
@@ -57,8 +66,8 @@ fn unnamed(mut failure: Box<Failure>) -> Box<Failure> {
 /// A quantity in base units.
 #[inline]
 pub(crate) fn number(kind: &NumberKind, object: &Bound<'_, PyAny>, units: Option<System>) -> Outcome<f64> {
-    if let Ok(float) = object.cast_exact::<PyFloat>() {
-        return bare(kind, float.value(), units);
+    if let Some(number) = float_or_int(object) {
+        return bare(kind, number, units);
     }
     if let Ok(text) = object.cast::<PyString>() {
         return Ok(read_kind(said(text)?, kind.quantity, None)?.base);

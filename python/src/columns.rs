@@ -230,10 +230,10 @@ fn each_number<'py>(
 ) -> Outcome<Vec<f64>> {
     let mut numbers = Vec::with_capacity(cells.size_hint().0);
     for (row, cell) in cells.enumerate() {
-        numbers.push(match (cell.cast_exact::<PyFloat>(), units) {
-            (Ok(float), Some(system)) => (kind.unit(system).to_base)(float.value()),
+        numbers.push(match (arguments::float_or_int(&cell), units) {
+            (Some(number), Some(system)) => (kind.unit(system).to_base)(number),
             // Not a number stands for an empty cell; the engine refuses it where a cell must not be empty.
-            (Ok(float), None) if float.value().is_nan() => f64::NAN,
+            (Some(number), None) if number.is_nan() => f64::NAN,
             _ => given(port, row, &cell, |cell| arguments::number(kind, cell, units))?.unwrap_or(f64::NAN),
         });
     }

@@ -75,12 +75,11 @@ pub(crate) fn read<'py>(
     each(port, &objects(object)?, units)
 }
 
-/// The numbers of a plain list of floats; `None` where another kind of element is met.
+/// The numbers of a plain list of floats and ints; `None` where another kind of element is met.
 fn floats(list: &Bound<'_, PyList>, to_base: fn(f64) -> f64) -> Option<Vec<f64>> {
     let mut numbers = Vec::with_capacity(list.len());
     for item in list.iter() {
-        let float = item.cast_exact::<pyo3::types::PyFloat>().ok()?;
-        numbers.push(to_base(float.value()));
+        numbers.push(to_base(arguments::float_or_int(&item)?));
     }
     Some(numbers)
 }

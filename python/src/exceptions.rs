@@ -58,7 +58,12 @@ pub(crate) fn guard<T>(py: Python<'_>, run: impl FnOnce() -> Outcome<T>) -> PyRe
     match catch_unwind(AssertUnwindSafe(run)) {
         Ok(Ok(value)) => Ok(value),
         Ok(Err(fault)) => Err(fault.into_error(py)),
-        Err(panic) => Err(exception(py, &internal(panic.as_ref()))),
+        Err(panic) => {
+            let failure = internal(panic.as_ref());
+            // A payload may itself panic when it is dropped.
+            std::mem::forget(panic);
+            Err(exception(py, &failure))
+        }
     }
 }
 

@@ -14,6 +14,8 @@ mod exceptions;
 mod generated;
 mod kept;
 mod notes;
+#[cfg(feature = "specimen")]
+mod panics;
 mod records;
 mod rows;
 mod scalars;
@@ -50,6 +52,11 @@ fn _overslab(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<records::Record>()?;
     module.add_function(wrap_pyfunction!(answers::_restore_answer, module)?)?;
     module.add_function(wrap_pyfunction!(records::_restore_record, module)?)?;
+    #[cfg(feature = "specimen")]
+    {
+        module.add_function(wrap_pyfunction!(panics::_panics_scalar, module)?)?;
+        module.add_function(wrap_pyfunction!(panics::_panics_record, module)?)?;
+    }
     module.add("OPERATIONS", table::operations(module.py())?)?;
     generated::register(module)
 }

@@ -3,8 +3,9 @@
 use crate::answers::RecordRow;
 use crate::arguments;
 use crate::exceptions::{Outcome, guard};
-use crate::kept::About;
+use crate::kept::{self, About};
 use crate::notes;
+use crate::units::Units;
 use crate::values::show;
 use overslab::failure::{Code, Failure};
 use overslab::operation::{Answer, Kind, RecordType, Value};
@@ -34,7 +35,7 @@ pub(crate) struct RecordClass {
 pub(crate) struct Record {
     kind: &'static RecordType,
     value: Shared,
-    fields: OnceLock<Vec<Value>>,
+    values: OnceLock<Vec<Value>>,
     origin: Option<Origin>,
 }
 
@@ -66,7 +67,7 @@ fn of(
     value: Shared,
     origin: Option<Origin>,
 ) -> PyResult<Py<PyAny>> {
-    let record = Record { kind, value, fields: OnceLock::new(), origin };
+    let record = Record { kind, value, values: OnceLock::new(), origin };
     match crate::record_classes().find(|class| class.name == kind.name) {
         Some(class) => (class.make)(py, record),
         None => Ok(Py::new(py, record)?.into_any()),
@@ -157,12 +158,12 @@ impl Record {
         place: usize,
         system: System,
     ) -> PyResult<Bound<'py, PyAny>> {
-        let fields = guard(py, || Ok(self.fields()))?;
+        let fields = guard(py, || Ok(self.values()))?;
         show(py, &self.kind.fields[place], fields.get(place).unwrap_or(&Value::Absent), system)
     }
 
-    fn fields(&self) -> &[Value] {
-        self.fields.get_or_init(|| (self.kind.get)(self.value.as_ref()).unwrap_or_default())
+    fn values(&self) -> &[Value] {
+        self.values.get_or_init(|| (self.kind.get)(self.value.as_ref()).unwrap_or_default())
     }
 
     fn json(&self, py: Python<'_>) -> PyResult<serde_json::Value> {
@@ -194,6 +195,13 @@ impl Record {
             Some(origin) => notes::taken(py, origin.row.operation, &origin.about),
             None => Ok(PyTuple::empty(py)),
         }
+    }
+
+    /// Its fields by name and unit, in both systems or in one; tables as columns.
+    #[pyo3(signature = (units = Units(None)), text_signature = "($self, units=None)")]
+    fn fields<'py>(&self, py: Python<'py>, units: Units) -> PyResult<Bound<'py, PyDict>> {
+        let values = guard(py, || Ok(self.values()))?;
+        kept::to_dict(py, self.kind.fields, values, units)
     }
 
     /// Its canonical form as plain data: quantities as SI text.
@@ -229,7 +237,7 @@ impl Record {
     }
 
     fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
-        let fields = guard(py, || Ok(self.fields()))?;
+        let fields = guard(py, || Ok(self.values()))?;
         Ok(crate::shown::repr_of(self.kind.class, self.kind.fields, fields))
     }
 

@@ -42,11 +42,41 @@ pub fn scalar_in(
     inputs: &[f64],
     results: &mut [f64],
 ) -> Result<Option<NoteCode>> {
+    let mut base = [0.0; MOST_PORTS];
+    match base.get_mut(..inputs.len()) {
+        Some(base) => flat_call(operation, system, inputs, base, results),
+        None => Err(arity(operation)),
+    }
+}
+
+/// Calls a scalar operation as [`scalar_in`] does, for callers that know beforehand how many ports and results it has.
+///
+/// # Errors
+/// Whatever the function refuses, in the caller's number and unit.
+#[inline]
+pub fn scalar_of<const I: usize, const R: usize>(
+    operation: &'static Operation,
+    system: System,
+    inputs: &[f64; I],
+) -> Result<([f64; R], Option<NoteCode>)> {
+    let (mut base, mut results) = ([0.0; I], [0.0; R]);
+    let note = flat_call(operation, system, inputs, &mut base, &mut results)?;
+    Ok((results, note))
+}
+
+/// One flat call; `base` is room for the inputs in base units. A [`ScalarCall`] writes its results only when it succeeds.
+#[inline]
+fn flat_call(
+    operation: &'static Operation,
+    system: System,
+    inputs: &[f64],
+    base: &mut [f64],
+    results: &mut [f64],
+) -> Result<Option<NoteCode>> {
     let Call::Scalar(one) = operation.call else { return Err(wrong_call(operation)) };
     if inputs.len() != operation.ports.len() || results.len() != operation.results.len() {
         return Err(arity(operation));
     }
-    let mut base = [0.0; MOST_PORTS];
     for ((slot, port), &number) in base.iter_mut().zip(operation.ports).zip(inputs) {
         if let Kind::Count(least, greatest) = port.kind {
             let count = scalar::whole(number).map_err(|failure| failure.under(port.name))?;
@@ -54,12 +84,10 @@ pub fn scalar_in(
         }
         *slot = into_base(port, system, number);
     }
-    let mut flat = [0.0; MOST_PORTS];
-    let flat = &mut flat[..results.len()];
-    match one(&base[..inputs.len()], flat) {
+    match one(base, results) {
         Ok(note) => {
-            for ((result, port), &number) in results.iter_mut().zip(operation.results).zip(flat.iter()) {
-                *result = from_base(port, system, number);
+            for (result, port) in results.iter_mut().zip(operation.results) {
+                *result = from_base(port, system, *result);
             }
             Ok(note)
         }

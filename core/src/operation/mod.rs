@@ -58,7 +58,7 @@ pub struct Operation {
     pub call: Call,
 }
 
-/// Numbers in, numbers out, all in base units; counts and choices as whole numbers.
+/// Numbers in, numbers out, all in base units; counts and choices as whole numbers. The results are written on success only.
 pub type ScalarCall = fn(&[f64], &mut [f64]) -> Result<Option<NoteCode>>;
 
 /// How an operation is called.

@@ -98,6 +98,7 @@ fn names_are_unique_and_plain() {
         }
         assert!(std::ptr::eq(find(operation.name).unwrap(), operation));
         assert!(operation.ports.len() <= call::MOST_PORTS);
+        assert!(!operation.is_scalar() || operation.results.len() <= call::MOST_PORTS);
     }
 }
 

@@ -1,6 +1,6 @@
 //! Numbers and whole numbers at the caller's addresses.
 
-use super::guard::{internal, negative, null};
+use super::guard::{negative, null};
 use overslab::failure::Result;
 use std::ffi::c_int;
 
@@ -55,15 +55,6 @@ impl Input {
     }
 }
 
-/// A result ready to be written.
-#[derive(Clone, Copy, Debug)]
-pub(super) enum Ready {
-    /// A double.
-    Number(f64),
-    /// An int.
-    Whole(c_int),
-}
-
 #[expect(unsafe_code, reason = "writes the caller's array")]
 impl Output {
     /// Refuses null.
@@ -76,24 +67,12 @@ impl Output {
         if missing { Err(null(path)) } else { Ok(()) }
     }
 
-    /// The result as it will be written.
-    ///
-    /// # Errors
-    /// `INTERNAL` for a whole number that is none or does not fit.
+    /// Whether the result can be written here: an int takes whole numbers within its bounds only.
     #[inline]
-    pub(super) fn ready(self, result: f64) -> Result<Ready> {
+    pub(super) fn takes(self, result: f64) -> bool {
         match self {
-            Self::Numbers(_) => Ok(Ready::Number(result)),
-            Self::Whole(_) => whole(result).map(Ready::Whole).ok_or_else(internal),
-        }
-    }
-
-    /// What stands for a result that there is not: NaN, and -1 for a whole number.
-    #[inline]
-    pub(super) const fn none(self) -> Ready {
-        match self {
-            Self::Numbers(_) => Ready::Number(f64::NAN),
-            Self::Whole(_) => Ready::Whole(-1),
+            Self::Numbers(_) => true,
+            Self::Whole(_) => is_int(result),
         }
     }
 
@@ -102,27 +81,37 @@ impl Output {
     /// # Safety
     /// The array is not null and has more elements than `at`.
     #[inline]
-    pub(super) unsafe fn put(self, at: usize, result: Ready) {
+    pub(super) unsafe fn put(self, at: usize, result: f64) {
         // SAFETY: as this function's.
         unsafe {
-            match (self, result) {
-                (Self::Numbers(start), Ready::Number(number)) => start.add(at).write_unaligned(number),
-                (Self::Numbers(start), Ready::Whole(count)) => {
-                    start.add(at).write_unaligned(f64::from(count));
-                }
-                (Self::Whole(start), Ready::Whole(count)) => start.add(at).write_unaligned(count),
-                // `ready` and `none` never make this pair.
-                (Self::Whole(_), Ready::Number(_)) => {}
+            match self {
+                Self::Numbers(start) => start.add(at).write_unaligned(result),
+                Self::Whole(start) => start.add(at).write_unaligned(result as c_int),
+            }
+        }
+    }
+
+    /// Writes what stands for a result that there is not: NaN, and -1 for an int.
+    ///
+    /// # Safety
+    /// The array is not null and has more elements than `at`.
+    pub(super) unsafe fn put_none(self, at: usize) {
+        // SAFETY: as this function's.
+        unsafe {
+            match self {
+                Self::Numbers(start) => start.add(at).write_unaligned(f64::NAN),
+                Self::Whole(start) => start.add(at).write_unaligned(-1),
             }
         }
     }
 }
 
-/// The whole number behind a double, where an int holds it.
-#[inline]
-fn whole(number: f64) -> Option<c_int> {
-    let fits = number.fract() == 0.0 && number >= f64::from(c_int::MIN) && number <= f64::from(c_int::MAX);
-    fits.then_some(number as c_int)
+/// Whether a double is a whole number that an int holds. Not inlined: most results are none, and it would be worked out for
+/// those as well.
+#[inline(never)]
+fn is_int(number: f64) -> bool {
+    // The conversion keeps to the bounds of an int and drops the fraction.
+    f64::from(number as c_int) == number
 }
 
 /// An array of doubles for results, not looked at yet.

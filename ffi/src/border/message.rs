@@ -33,6 +33,16 @@ impl Buffer {
         if self.start.is_null() { 0 } else { usize::try_from(self.length).unwrap_or(0) }
     }
 
+    /// Writes the empty text.
+    #[inline]
+    #[expect(unsafe_code, reason = "writes into the caller's buffer, within its length")]
+    pub(super) fn clear(self) {
+        if self.room() > 0 {
+            // SAFETY: the caller of the export promises `length` bytes at `start`, and there is at least one.
+            unsafe { self.start.write(0) };
+        }
+    }
+
     /// Writes as much of the text as fits, never a part of a character, and its end.
     #[inline]
     #[expect(unsafe_code, reason = "writes into the caller's buffer, within its length")]
@@ -67,7 +77,7 @@ impl Message {
     #[inline]
     pub(super) fn open(self) -> Result<()> {
         self.0.check("msg")?;
-        self.0.put("");
+        self.0.clear();
         Ok(())
     }
 

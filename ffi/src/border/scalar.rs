@@ -1,6 +1,6 @@
 //! Scalar rows: one call, a call on whole arrays, and the full text of a refusal.
 
-use super::array::{Input, Output, Ready, length};
+use super::array::{Input, Output, length};
 use super::guard::{explained, internal, null, status};
 use super::message::Message;
 use super::text_out::TextOut;
@@ -26,8 +26,8 @@ pub(crate) unsafe fn one<const I: usize, const R: usize>(
 ) -> c_int {
     status(message, || {
         present(row.results, system, &results)?;
-        let (ready, note) = run(row, system, &inputs, &results)?;
-        for (to, result) in results.iter().zip(ready) {
+        let (numbers, note) = run(row, system, &inputs, &results)?;
+        for (to, result) in results.iter().zip(numbers) {
             // SAFETY: not null, and the caller promises one element there.
             unsafe { to.put(0, result) };
         }
@@ -40,19 +40,18 @@ pub(crate) unsafe fn one<const I: usize, const R: usize>(
 }
 
 #[inline]
-fn run<const R: usize>(
+fn run<const I: usize, const R: usize>(
     row: &'static Operation,
     system: System,
-    inputs: &[f64],
+    inputs: &[f64; I],
     to: &[Output; R],
-) -> Result<([Ready; R], Option<NoteCode>)> {
-    let mut results = [0.0; R];
-    let note = call::scalar_in(row, system, inputs, &mut results)?;
-    let mut ready = [Ready::Whole(0); R];
-    for ((slot, to), result) in ready.iter_mut().zip(to).zip(results) {
-        *slot = to.ready(result)?;
+) -> Result<([f64; R], Option<NoteCode>)> {
+    let (numbers, note) = call::scalar_of::<I, R>(row, system, inputs)?;
+    if to.iter().zip(numbers).all(|(to, number)| to.takes(number)) {
+        Ok((numbers, note))
+    } else {
+        Err(internal())
     }
-    Ok((ready, note))
 }
 
 /// The arrays of one call, `n` elements each.
@@ -119,14 +118,22 @@ unsafe fn element<const I: usize, const R: usize>(
 ) -> Result<()> {
     // SAFETY: as this function's.
     let inputs = arrays.inputs.map(|from| unsafe { from.get(at) });
-    let (ready, note, outcome) = match run(row, system, &inputs, &arrays.results) {
-        Ok((ready, note)) => (ready, note.map_or(0, NoteCode::number), Ok(())),
-        Err(failure) => (arrays.results.map(Output::none), 0, Err(failure)),
+    let (note, outcome) = match run(row, system, &inputs, &arrays.results) {
+        Ok((numbers, note)) => {
+            for (to, number) in arrays.results.iter().zip(numbers) {
+                // SAFETY: as this function's.
+                unsafe { to.put(at, number) };
+            }
+            (note.map_or(0, NoteCode::number), Ok(()))
+        }
+        Err(failure) => {
+            for to in &arrays.results {
+                // SAFETY: as this function's.
+                unsafe { to.put_none(at) };
+            }
+            (0, Err(failure))
+        }
     };
-    for (to, result) in arrays.results.iter().zip(ready) {
-        // SAFETY: as this function's.
-        unsafe { to.put(at, result) };
-    }
     if !arrays.notes.is_null() {
         // SAFETY: not null, and the caller promises `n` elements.
         unsafe { arrays.notes.add(at).write_unaligned(note) };

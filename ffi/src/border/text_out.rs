@@ -31,7 +31,7 @@ impl TextOut {
     /// `LENGTH_NEGATIVE`, `NULL_POINTER`.
     pub(crate) fn open(self) -> Result<()> {
         self.buffer.check(self.path)?;
-        self.buffer.put("");
+        self.buffer.clear();
         Ok(())
     }
 
