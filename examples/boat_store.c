@@ -74,22 +74,27 @@ static void print_figures(const ovs_answer *answer) {
 static int from_arrays(void) {
     const double length_ft[] = {20.0, 32.0, 20.0, 32.0};
     const char *names = "{\"sides\": {\"name\": [\"front\", \"right\", \"back\", \"left\"]}}";
-    const double x_ft[] = {0.5, 7.0, 13.0, 19.5};
-    const double y_ft[] = {0.5, 8.0, 16.0, 24.0, 31.5};
+    const double column_ft[] = {0.5, 7.0, 13.0, 19.5};
+    const double row_ft[] = {0.5, 8.0, 16.0, 24.0, 31.5};
     const double rod_in[] = {60.625, 60.5,   60.375, 60.75, 59.875, 60.0,  59.875, 60.125, 59.375, 59.375,
                              59.625, 59.5,   58.75,  59.0,  59.25,  58.875, 58.0,  58.125, 58.25,  58.25};
-    double rod_ft[20], results[OVS_THICKNESS_RESULTS];
+    double x_ft[20], y_ft[20], elevation_ft[20], instrument_ft, results[OVS_THICKNESS_RESULTS];
     int status = 0, i;
     ovs_outline *outline;
     ovs_survey *survey = NULL;
     ovs_finish *finish = NULL;
     for (i = 0; i < 20; i++) {
-        rod_ft[i] = rod_in[i] / 12.0;
+        x_ft[i] = column_ft[i % 4];
+        y_ft[i] = row_ft[i / 4];
+        status = ovs_rod_elevation_us(100.0, 50.5 / 12.0, rod_in[i] / 12.0, &elevation_ft[i], &instrument_ft, NULL, message,
+                                      MESSAGE);
+        if (status != 0) {
+            return refused("rod", status);
+        }
     }
     outline = ovs_outline_from_sides_us(length_ft, 4, names, (int)strlen(names), &status, NULL, 0, message, MESSAGE);
     if (outline != NULL) {
-        survey = ovs_survey_from_rods_us(outline, x_ft, 4, y_ft, 5, rod_ft, 20, 100.0, 50.5 / 12.0, NULL, 0, &status,
-                                         NULL, 0, message, MESSAGE);
+        survey = ovs_survey_from_shots_us(outline, x_ft, y_ft, elevation_ft, 20, NULL, 0, &status, NULL, 0, message, MESSAGE);
     }
     if (survey != NULL) {
         const char *options = "{\"margin\": \"3/8 in\", \"edge\": \"front\", \"round\": \"1/8 in\", \"datum\": \"100 ft\"}";

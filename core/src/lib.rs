@@ -4,7 +4,7 @@
 //! out. Modules follow the questions of the job, see `DEVELOPERS.md`.
 #![forbid(unsafe_code)]
 
-/// The units library behind [`quantity`]: its traits are part of this crate's interface.
+/// The units library behind [`mod@quantity`]: its traits are part of this crate's interface.
 // Its helper macros are found by name only.
 #[macro_use]
 pub extern crate uom;

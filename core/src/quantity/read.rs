@@ -118,6 +118,10 @@ fn feet_inches(feet: f64, rest: &str, quantity: &'static QuantityType) -> Result
     else {
         return Ok(None);
     };
+    // `30 ft2` is an area, not thirty feet and two of something.
+    if !rest.starts_with('\'') && tail.starts_with(|next: char| next.is_ascii_alphanumeric()) {
+        return Ok(None);
+    }
     let tail = tail.trim_start();
     let tail = tail.strip_prefix(['-', ',']).map_or(tail, str::trim_start);
     if tail.is_empty() || tail.starts_with('/') {

@@ -31,8 +31,8 @@ pub fn files() -> Vec<Generated> {
     let mut constants = Constants::default();
     let modules = modules();
     let types = records(OPERATIONS);
-    let named = |record: &&RecordType| [record_row::record_name(record), names::record(record.name)];
-    let others: Vec<String> = types.iter().flat_map(|record| named(&record)).collect();
+    let named = |record: &RecordType| [record_row::record_name(record), names::record(record.name)];
+    let others: Vec<String> = types.iter().flat_map(|record| named(record)).collect();
     let mut files = vec![
         Generated::new(format!("{DIRECTORY}/mod.rs"), index(&modules)),
         Generated::new(format!("{DIRECTORY}/codes.rs"), codes(&mut constants)),
