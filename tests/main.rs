@@ -1,7 +1,11 @@
 //! All tests that span crates, in one binary.
 
 #[cfg(test)]
+mod bad_input;
+#[cfg(test)]
 mod bindings;
 mod fresh;
+#[cfg(test)]
+mod laws;
 #[cfg(test)]
 mod published;

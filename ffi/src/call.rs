@@ -3,10 +3,9 @@
 #![expect(clippy::missing_safety_doc, reason = "the promise stands once, at the head of the header")]
 
 use crate::border::json::{object, row_of};
-use crate::border::terms::{InJson, in_callers_terms};
 use crate::border::{Message, TextIn, TextOut, text_to_text};
 use overslab::failure::Result;
-use overslab::operation::{call, decode, encode};
+use overslab::operation::{encode, terms};
 use overslab::quantity::System;
 use std::ffi::{c_char, c_int};
 
@@ -59,8 +58,6 @@ pub unsafe extern "C" fn ovs_call_si(
 fn answer(system: System, [name, args]: [&str; 2]) -> Result<String> {
     let row = row_of(name)?;
     let args = object("args_json", args)?;
-    let answer = decode::decode(row, &args, Some(system))
-        .and_then(|values| call::invoke(row, values))
-        .map_err(|failure| in_callers_terms(failure, row, system, &InJson(row, &args)))?;
+    let answer = terms::answer(row, &args, system)?;
     Ok(encode::answer(row, &answer, system).to_string())
 }

@@ -8,7 +8,7 @@ use crate::notes;
 use crate::units::Units;
 use crate::values::show;
 use overslab::failure::{Code, Failure};
-use overslab::operation::{Answer, Kind, RecordType, Value};
+use overslab::operation::{Answer, Kind, RecordType, Value, json_text};
 use overslab::operations;
 use overslab::quantity::System;
 use pyo3::exceptions::{PyTypeError, PyValueError};
@@ -113,9 +113,7 @@ fn written(object: &Bound<'_, PyAny>) -> Outcome<String> {
 }
 
 fn parsed(text: &str) -> Outcome<serde_json::Value> {
-    Ok(serde_json::from_str(text).map_err(|error| {
-        Failure::new(Code::Syntax, "").written(error.to_string()).allowed("JSON").remedy("check the text")
-    })?)
+    Ok(json_text::read(text)?)
 }
 
 /// The canonical form of a record as plain Python data.

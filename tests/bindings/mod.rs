@@ -1,6 +1,7 @@
 //! The bindings answer as the core does. The C library is called as it was built, loaded from beside the test program.
 
 mod c_arrays;
+mod c_bad_input;
 mod c_header;
 mod c_library;
 mod c_misuse;

@@ -151,6 +151,13 @@ fn told(number: f64) -> String {
     crate::quantity::write::shortest(number)
 }
 
+/// The names of what was given, of values that belong together or shut one another out: `level and points`.
+#[must_use]
+pub(crate) fn together(names: &[(&str, bool)]) -> String {
+    let given: Vec<&str> = names.iter().filter(|(_, given)| *given).map(|(name, _)| *name).collect();
+    if given.is_empty() { "nothing".to_owned() } else { given.join(" and ") }
+}
+
 /// Refuses a quantity outside its range, naming the port.
 ///
 /// # Errors

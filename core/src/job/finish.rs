@@ -1,6 +1,6 @@
 //! The finish as a job asks for it.
 
-use crate::failure::{Code, Failure, Result};
+use crate::failure::{Code, Failure, Result, together};
 use crate::grade::fall::FALL;
 use crate::grade::finish::{AtLeast, Finish, FinishPoint, Governing};
 use crate::quantity::{Elevation, Given, Length, Slope, Typed};
@@ -139,6 +139,7 @@ impl FinishDemand {
     fn fall(&self, path: &str) -> Result<Slope> {
         let fall = self.fall.as_ref().ok_or_else(|| {
             Failure::new(Code::FinishUndetermined, path)
+                .written("nothing")
                 .allowed("a fall towards the edge")
                 .remedy("give the fall, 0 % for none")
         })?;
@@ -150,23 +151,41 @@ impl FinishDemand {
         let edge_height = self.edge_elevation.is_some() || self.edge_rod.is_some();
         let level = self.level.is_some() || self.level_rod.is_some();
         let ways = [self.least.is_some(), edge_height, level, self.points.is_some()];
+        let given = || {
+            together(&[
+                ("least", self.least.is_some()),
+                ("edge_elevation", self.edge_elevation.is_some()),
+                ("edge_rod", self.edge_rod.is_some()),
+                ("level", self.level.is_some()),
+                ("level_rod", self.level_rod.is_some()),
+                ("points", self.points.is_some()),
+                ("falls_to", self.falls_to.is_some()),
+                ("fall", self.fall.is_some()),
+            ])
+        };
         let allowed = "one of: least; an edge height with falls_to and fall; level; points";
         match ways.iter().filter(|&&way| way).count() {
             0 => Err(Failure::new(Code::FinishUndetermined, "")
+                .written(given())
                 .allowed(allowed)
                 .remedy("say where the finish lies: least thickness is the usual way")),
             1 if edge_height && self.falls_to.is_none() => {
                 Err(Failure::new(Code::FinishUndetermined, "falls_to")
+                    .written(given())
                     .allowed("the edge")
                     .remedy("name the edge"))
             }
             1 if (level || self.points.is_some()) && (self.falls_to.is_some() || self.fall.is_some()) => {
                 Err(Failure::new(Code::FinishTwice, "falls_to")
+                    .written(given())
                     .allowed(allowed)
                     .remedy("keep one of the ways"))
             }
             1 => Ok(()),
-            _ => Err(Failure::new(Code::FinishTwice, "").allowed(allowed).remedy("keep one of the ways")),
+            _ => Err(Failure::new(Code::FinishTwice, "")
+                .written(given())
+                .allowed(allowed)
+                .remedy("keep one of the ways")),
         }
     }
 }
@@ -200,9 +219,11 @@ pub(super) fn height(
         (Some(elevation), None) => Ok(elevation.value),
         (None, Some(rod)) => Ok(datum.sight - rod.value),
         (None, None) => Err(Failure::new(Code::FinishUndetermined, path)
+            .written("nothing")
             .allowed("an elevation or a rod reading")
             .remedy("give the height one way")),
-        (Some(_), Some(_)) => Err(Failure::new(Code::Contradiction, path)
+        (Some(elevation), Some(rod)) => Err(Failure::new(Code::Contradiction, path)
+            .written(format!("elevation {} and rod {}", elevation.written, rod.written))
             .allowed("an elevation or a rod reading")
             .remedy("keep one of the two")),
     }

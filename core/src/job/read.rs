@@ -3,6 +3,7 @@
 use super::input::{Job, SCHEMA_VERSION};
 use super::locate::line_of;
 use crate::failure::{Code, Failure, Place, Result};
+use crate::operation::json_text;
 use crate::operation::record::parse;
 use serde_json::Value as Json;
 
@@ -13,7 +14,7 @@ impl Job {
     /// Text that is neither, an unknown key with the nearest known one, a quantity that cannot be read: each with its line.
     pub fn read(text: &str) -> Result<Self> {
         // Both forms become one tree first; the line of a failure is then found by its path.
-        let tree = if is_json(text) { from_json(text)? } else { from_toml(text)? };
+        let tree = if is_json(text) { json_text::read(text)? } else { from_toml(text)? };
         let job: Result<Self> = parse(tree).and_then(Self::known_version);
         job.map_err(|failure| match line_of(text, &failure.path) {
             Some(line) => failure.at(Place::Line(line)),
@@ -38,29 +39,16 @@ pub(super) fn is_json(text: &str) -> bool {
     text.trim_start().starts_with('{')
 }
 
-fn from_json(text: &str) -> Result<Json> {
-    serde_json::from_str(text)
-        .map_err(|error| syntax(&without_place(&error.to_string()), Place::Line(error.line())))
-}
-
 fn from_toml(text: &str) -> Result<Json> {
     toml::from_str(text).map_err(|error| {
-        let before = error.span().map_or("", |span| text.get(..span.start).unwrap_or(text));
-        let line = 1 + before.bytes().filter(|&byte| byte == b'\n').count();
-        syntax(error.message(), Place::Line(line))
+        let span = error.span().unwrap_or_default();
+        let line = 1 + text.bytes().take(span.start).filter(|&byte| byte == b'\n').count();
+        let place = Place::Line(line);
+        match text.get(span) {
+            Some(key) if error.message() == "duplicate key" => {
+                json_text::repeated(key.trim_matches(['"', '\''])).at(place)
+            }
+            _ => json_text::syntax(error.message(), place),
+        }
     })
-}
-
-fn syntax(message: &str, place: Place) -> Box<Failure> {
-    let first = message.lines().next().unwrap_or_default();
-    Failure::new(Code::Syntax, "")
-        .written(first)
-        .allowed("TOML or JSON")
-        .remedy("mend the text at this line")
-        .at(place)
-}
-
-/// The message without serde_json's ` at line 3 column 5`.
-fn without_place(message: &str) -> String {
-    message.rsplit_once(" at line ").map_or(message, |(message, _)| message).to_owned()
 }

@@ -26,7 +26,7 @@ impl<'a> Args<'a> {
     fn missing(&self, place: usize) -> Box<Failure> {
         let (name, meaning) =
             self.operation.ports.get(place).map_or(("", ""), |port| (port.name, port.meaning));
-        Failure::new(Code::KeyMissing, name).allowed(meaning).remedy("give this value")
+        Failure::new(Code::KeyMissing, name).written("nothing").allowed(meaning).remedy("give this value")
     }
 
     fn mismatch(&self, place: usize, wanted: &str) -> Box<Failure> {

@@ -199,7 +199,10 @@ fn prepare(operation: &'static Operation, values: &mut [Value]) -> Result<Vec<us
 /// The failure for a value that was not given.
 #[must_use]
 pub fn missing(port: &Port) -> Box<Failure> {
-    Failure::new(Code::KeyMissing, port.name).allowed(port.meaning).remedy(format!("give {}", port.name))
+    Failure::new(Code::KeyMissing, port.name)
+        .written("nothing")
+        .allowed(port.meaning)
+        .remedy(format!("give {}", port.name))
 }
 
 fn check_value(port: &Port, value: &Value) -> Result<()> {
@@ -249,8 +252,10 @@ pub fn check_count(path: &str, count: i64, least: i64, greatest: i64) -> Result<
 
 fn check_table(table: &TableType, columns: &Columns) -> Result<()> {
     if columns.rows == 0 && table.least_rows > 0 {
+        let rows = if table.least_rows == 1 { "row" } else { "rows, each" };
         return Err(Failure::new(Code::EmptyList, "")
-            .allowed(format!("at least {} rows, each {}", table.least_rows, table.meaning))
+            .written("no rows")
+            .allowed(format!("at least {} {rows}: {}", table.least_rows, table.meaning))
             .remedy("give the rows"));
     }
     for (place, port) in table.columns.iter().enumerate() {
@@ -309,7 +314,7 @@ fn every<T>(list: &[Option<T>], port: &Port, check: impl Fn(&T) -> Result<()>) -
 
 /// The failure for an empty cell.
 pub(super) fn empty(port: &Port) -> Box<Failure> {
-    Failure::new(Code::EmptyCell, "").allowed(port.meaning).remedy("fill the cell")
+    Failure::new(Code::EmptyCell, "").written("an empty cell").allowed(port.meaning).remedy("fill the cell")
 }
 
 impl Kind {

@@ -32,7 +32,10 @@ pub fn unknown_key<'a>(key: &str, known: impl Iterator<Item = &'a str> + Clone) 
         Some(near) => format!("did you mean {near}?"),
         None => "remove it".to_owned(),
     };
-    Failure::new(Code::KeyUnknown, key).allowed(known.collect::<Vec<_>>().join(", ")).remedy(remedy)
+    Failure::new(Code::KeyUnknown, key)
+        .written(key)
+        .allowed(known.collect::<Vec<_>>().join(", "))
+        .remedy(remedy)
 }
 
 /// The value of a port from the words of its fallback.

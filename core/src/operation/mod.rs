@@ -9,6 +9,7 @@ pub mod call;
 pub mod choice;
 pub mod decode;
 pub mod encode;
+pub mod json_text;
 pub mod port;
 pub mod record;
 pub mod scalar;
@@ -16,6 +17,7 @@ pub mod serde_failure;
 pub mod sheet;
 #[cfg(test)]
 mod table_tests;
+pub mod terms;
 pub mod value;
 
 pub use answer::Answer;

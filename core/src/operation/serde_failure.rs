@@ -18,10 +18,18 @@ pub fn from_message(message: &str, path: &str) -> Box<Failure> {
         return unknown(Code::WordUnknown, path, first, others);
     }
     if message.starts_with("missing field") {
-        return Failure::new(Code::KeyMissing, first).remedy(format!("give {first}")).under(path);
+        return Failure::new(Code::KeyMissing, first)
+            .written("nothing")
+            .allowed(format!("the key {first}"))
+            .remedy(format!("give {first}"))
+            .under(path);
     }
     if message.starts_with("duplicate field") {
-        return Failure::new(Code::KeyRepeated, first).remedy("give it once").under(path);
+        return Failure::new(Code::KeyRepeated, first)
+            .written(first)
+            .allowed("each key once")
+            .remedy("give it once")
+            .under(path);
     }
     let (found, expected) = message
         .strip_prefix("invalid type: ")

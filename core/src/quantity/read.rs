@@ -129,6 +129,10 @@ fn feet_inches(feet: f64, rest: &str, quantity: &'static QuantityType) -> Result
     }
     let Scan::Number(inches, used) = scan(tail) else { return Ok(None) };
     let mark = tail[used..].trim();
+    // `ft2` and `ft3` are units of their own, not feet and two inches.
+    if mark.is_empty() && kinds::ALL.iter().any(|kind| kind.unit(rest.trim_end()).is_some()) {
+        return Ok(None);
+    }
     if !matches!(mark, "\"" | "in" | "in." | "inch" | "inches") {
         let remedy = "write feet and inches as 5' 3 1/2\" or 5 ft 3-1/2 in";
         return Err(unreadable(quantity).remedy(remedy));

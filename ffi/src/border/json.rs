@@ -1,7 +1,7 @@
 //! JSON at the border: a text that must be one object, and an operation by its name.
 
-use overslab::failure::{Code, Failure, Place, Result, nearest};
-use overslab::operation::Operation;
+use overslab::failure::{Code, Failure, Result, nearest};
+use overslab::operation::{Operation, json_text};
 use overslab::operations::{all, find};
 use serde_json::{Map, Value as Json};
 
@@ -14,6 +14,7 @@ pub(crate) fn object(path: &str, text: &str) -> Result<Map<String, Json>> {
         Json::Null => Ok(Map::new()),
         Json::Object(map) => Ok(map),
         _ => Err(Failure::new(Code::KindMismatch, path)
+            .written("JSON of another kind")
             .allowed("an object: {\"name\": value}")
             .remedy("put the values into an object")),
     }
@@ -22,18 +23,12 @@ pub(crate) fn object(path: &str, text: &str) -> Result<Map<String, Json>> {
 /// The JSON in a text; the empty text is null.
 ///
 /// # Errors
-/// `SYNTAX`, with the line.
+/// `SYNTAX` or `KEY_REPEATED`, with the line.
 pub(crate) fn whole(path: &str, text: &str) -> Result<Json> {
     if text.trim().is_empty() {
         return Ok(Json::Null);
     }
-    serde_json::from_str(text).map_err(|error| {
-        Failure::new(Code::Syntax, path)
-            .at(Place::Line(error.line()))
-            .written(error.to_string())
-            .allowed("JSON")
-            .remedy("mend the text")
-    })
+    json_text::read(text).map_err(|failure| failure.under(path))
 }
 
 /// The operation of that name.

@@ -18,7 +18,6 @@ pub(crate) mod record;
 mod request;
 mod row;
 pub(crate) mod scalar;
-pub(crate) mod terms;
 mod text_in;
 mod text_out;
 

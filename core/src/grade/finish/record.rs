@@ -1,7 +1,7 @@
 //! The finish as a record over the borders.
 
 use super::{Finish, FinishPoint};
-use crate::failure::{Code, Failure, Result};
+use crate::failure::{Code, Failure, Result, together};
 use crate::geometry::{Plane, Point};
 use crate::number;
 use crate::operation::RecordType;
@@ -78,9 +78,15 @@ impl FinishInput {
                 plane.rise_y.value.base(),
             )),
             (None, None, None) => Err(Failure::new(Code::FinishUndetermined, "level")
+                .written("nothing")
                 .allowed("level, points or plane")
                 .remedy("say where the finish lies")),
             _ => Err(Failure::new(Code::FinishTwice, "level")
+                .written(together(&[
+                    ("level", self.level.is_some()),
+                    ("points", self.points.is_some()),
+                    ("plane", self.plane.is_some()),
+                ]))
                 .allowed("one of level, points and plane")
                 .remedy("keep one of them")),
         }

@@ -67,9 +67,10 @@ impl Thickness {
         finish: &Finish,
         thinner_than: Option<Length>,
     ) -> Result<Self> {
-        let cut = survey.surface().within(zone).map_err(|error| {
+        let cut = survey.surface().within(zone).map_err(|_| {
             Failure::new(Code::RegionOutside, "zone")
-                .written(error.to_string())
+                .written("no area in common")
+                .allowed("a zone that shares area with the outline")
                 .remedy("check the zone's corners")
         })?;
         Self::over(&cut, finish, thinner_than)

@@ -28,6 +28,7 @@ fn fit(limit: &LimitInput, finish: &Finish, datum: Datum) -> Result<FitReport> {
         .fold(f64::NEG_INFINITY, f64::max);
     if limit.at.is_empty() {
         return Err(Failure::new(Code::EmptyList, "at")
+            .written("no places")
             .allowed("at least one place")
             .remedy("say where it is"));
     }

@@ -18,6 +18,7 @@ use crate::failure::Result;
 use crate::grade::finish::Finish;
 use crate::grade::thickness::Thickness;
 use crate::note::{Note, NoteCode};
+use crate::operation::terms::as_written;
 use crate::order::list::Order;
 use crate::quantity::{Typed, inches};
 use crate::survey::Survey;
@@ -29,6 +30,14 @@ impl Job {
     /// # Errors
     /// Whatever the outline, the survey, the finish or the order is refused for, with its path in the job.
     pub fn report(&self) -> Result<Report> {
+        // A refused number is told as the job says it, not as the engine holds it.
+        self.parts().map_err(|failure| match serde_json::to_value(self) {
+            Ok(tree) => as_written(failure, &tree),
+            Err(_) => failure,
+        })
+    }
+
+    fn parts(&self) -> Result<Report> {
         let survey = self.survey()?;
         let datum = datum(&survey)?;
         let made = self.finish.make(&survey, datum).map_err(|failure| failure.under("finish"))?;

@@ -1,6 +1,6 @@
 //! The order of a job.
 
-use crate::failure::{Code, Failure, Result};
+use crate::failure::{Code, Failure, Result, together};
 use crate::job::input::{ExtraInput, Job};
 use crate::job::report::{OrderLine, OrderReport};
 use crate::job::say;
@@ -89,6 +89,12 @@ impl ExtraInput {
                 })?,
             _ => {
                 return Err(Failure::new(Code::Contradiction, "")
+                    .written(together(&[
+                        ("volume", self.volume.is_some()),
+                        ("length", self.length.is_some()),
+                        ("width", self.width.is_some()),
+                        ("mean", self.mean.is_some()),
+                    ]))
                     .allowed("volume; or length, width and mean")
                     .remedy("give one of the two, whole"));
             }

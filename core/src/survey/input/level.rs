@@ -145,7 +145,7 @@ impl FiledBook {
     /// A failure of the book with the path of the file: `setups[0].sights[5]` is some `rows[1].rods[1]`.
     #[must_use]
     pub fn in_file(&self, mut failure: Box<Failure>) -> Box<Failure> {
-        let path = failure.path.replace("backsight", "rod");
+        let path = failure.path.replace("backsight.point", "on").replace("backsight", "rod");
         let place = |path: &str| -> Option<(usize, usize, usize)> {
             let (setup, rest) = path.strip_prefix("setups[")?.split_once("].sights[")?;
             let (sight, tail) = rest.split_once(']')?;

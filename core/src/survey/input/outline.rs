@@ -91,12 +91,14 @@ impl OutlineInput {
             (true, true) => {
                 let remedy = "give corners, or sides in order";
                 return Err(Failure::new(Code::EmptyList, "corners")
+                    .written("neither corners nor sides")
                     .allowed("at least 3 corners or 4 sides")
                     .remedy(remedy));
             }
             (false, false) => {
                 let remedy = "keep one of the two";
                 return Err(Failure::new(Code::Contradiction, "sides")
+                    .written("corners and sides")
                     .allowed("corners or sides")
                     .remedy(remedy));
             }
@@ -113,6 +115,7 @@ impl OutlineInput {
         if self.diagonal.is_some() || self.second_diagonal.is_some() {
             let remedy = "corners already fix the diagonals: remove them";
             return Err(Failure::new(Code::Contradiction, "diagonal")
+                .written("corners and a diagonal")
                 .allowed("sides with diagonals")
                 .remedy(remedy));
         }
@@ -125,7 +128,10 @@ impl OutlineInput {
     fn sides_laid(&self) -> Result<BuiltOutline> {
         if !self.edges.is_empty() {
             let remedy = "name the sides where they stand";
-            return Err(Failure::new(Code::Contradiction, "edges").allowed("names in sides").remedy(remedy));
+            return Err(Failure::new(Code::Contradiction, "edges")
+                .written("sides and edges")
+                .allowed("names in sides")
+                .remedy(remedy));
         }
         let walls: Vec<Wall> = self.sides.iter().map(SideInput::wall).collect();
         let first = self.diagonal.as_ref().map(|given| given.value);

@@ -1,14 +1,14 @@
 //! The rows of the level book.
 
 use super::HEIGHT;
+use super::page::Page;
 use crate::basis::BasisId;
-use crate::failure::{Code, Failure, Result};
+use crate::failure::{Code, Result};
 use crate::note::{Note, NoteCode};
 use crate::operation::{Answer, Args, Call, Column, Columns, Kind, Operation, TableType, Value};
 use crate::quantity::{Elevation, Length, Range, Typed};
 use crate::survey::level_book::{
-    Backsight, Benchmark, ELEVATION, LevelBook, ROD, ReducedBook, SetUp, Sight, Tolerances, reduce,
-    rod_elevation,
+    Benchmark, ELEVATION, LevelBook, ROD, ReducedBook, Tolerances, reduce, rod_elevation,
 };
 use crate::{number, port, scalar};
 
@@ -147,50 +147,10 @@ fn level_book(args: &Args<'_>) -> Result<Answer> {
         )
     });
     let tolerances = Tolerances { closure: args.quantity(2)?, recheck: args.quantity(3)? };
-    let setups = setups(args.required_table(0)?)?;
-    let book =
-        reduce(&LevelBook { benchmarks: benchmarks.collect(), setups, tolerances }).map_err(on_the_page)?;
-    Ok(answer(&book))
-}
-
-/// Failures of the book are told of the page, where the readings stand.
-fn on_the_page(failure: Box<Failure>) -> Box<Failure> {
-    if failure.path.starts_with("setups") { failure.under("page") } else { failure }
-}
-
-/// The set-ups of a page: a backsight opens one, a foresight ends one.
-fn setups(page: &Columns) -> Result<Vec<SetUp>> {
-    let mut setups: Vec<SetUp> = Vec::new();
-    for row in 0..page.rows {
-        let point = page.text(0, row).unwrap_or_default();
-        let rod = |column: usize| page.number(column, row).map(Length::from_base);
-        let (backsight, sight, foresight, close) = (rod(1), rod(2), rod(3), rod(4));
-        if backsight.or(sight).or(foresight).or(close).is_none() {
-            return Err(Failure::new(Code::BookIncomplete, format!("page[{row}]"))
-                .written(format!("`{point}` without a reading"))
-                .allowed("a backsight, a sight, a foresight or a repeated backsight")
-                .remedy("book the reading or strike the row out"));
-        }
-        if sight.or(foresight).or(close).is_some() {
-            let open = setups.last_mut().filter(|setup| setup.foresight.is_none());
-            let setup = open.ok_or_else(|| no_setup(row, point))?;
-            setup.sights.extend(sight.map(|rod| Sight::point(point, rod)));
-            setup.foresight = foresight.map(|rod| Sight::point(point, rod));
-            setup.close = close.or(setup.close);
-        }
-        if let Some(rod) = backsight {
-            let backsight = Backsight { point: point.to_owned(), rod: Some(rod) };
-            setups.push(SetUp { backsight, sights: Vec::new(), foresight: None, close: None });
-        }
-    }
-    Ok(setups)
-}
-
-fn no_setup(row: usize, point: &str) -> Box<Failure> {
-    Failure::new(Code::BookIncomplete, format!("page[{row}]"))
-        .written(format!("`{point}` is read before a backsight"))
-        .allowed("a backsight first in every set-up")
-        .remedy("book the backsight on the benchmark or the turning point")
+    let page = Page::read(args.required_table(0)?)?;
+    let setups = page.setups.clone();
+    let book = reduce(&LevelBook { benchmarks: benchmarks.collect(), setups, tolerances });
+    book.map(|book| answer(&book)).map_err(|failure| page.told(failure))
 }
 
 fn answer(book: &ReducedBook) -> Answer {

@@ -2,6 +2,7 @@
 
 mod book;
 mod outline;
+mod page;
 mod slab;
 mod triangles;
 

@@ -1,13 +1,13 @@
 //! A refused number said as the caller gave it: the same number, in the unit of its port.
 
-use overslab::failure::{Failure, Place};
-use overslab::operation::{Kind, Operation, Port};
-use overslab::quantity::System;
+use super::{Answer, Kind, Operation, Port, call, decode};
+use crate::failure::{Failure, Place, Result};
+use crate::quantity::{System, read_kind};
 use serde_json::{Map, Value as Json};
 
 /// How a caller wrote a number.
 #[derive(Clone, Debug, PartialEq)]
-pub(crate) enum Written {
+pub enum Written {
     /// As a bare number in the unit of the port.
     Number(f64),
     /// As a text with its unit.
@@ -15,25 +15,59 @@ pub(crate) enum Written {
 }
 
 /// What the caller gave, looked up by its place.
-pub(crate) trait AsGiven {
+pub trait AsGiven {
     /// What was given for the port, or for one cell of it: the column and the row.
     fn written(&self, port: usize, cell: Option<(usize, usize)>) -> Option<Written>;
+
+    /// The failure as it was written deeper inside: in a record.
+    #[must_use]
+    fn within(&self, failure: Box<Failure>) -> Box<Failure> {
+        failure
+    }
+}
+
+/// A refused number as the text of its quantity stands in a tree, in the unit of that text.
+#[must_use]
+pub fn as_written(failure: Box<Failure>, tree: &Json) -> Box<Failure> {
+    let Some(refused) = failure.refused else { return failure };
+    let pointer = format!("/{}", failure.path.replace(['.', '['], "/").replace(']', ""));
+    let text = tree.pointer(&pointer).and_then(Json::as_str);
+    let read = text.and_then(|text| Some((text, read_kind(text, refused.quantity, None).ok()?)));
+    match read {
+        Some((text, reading)) => failure.in_unit(reading.number, reading.unit).written(text.trim()),
+        None => failure,
+    }
+}
+
+/// Calls an operation with a JSON object of its ports. A bare number is in the unit of its port under `system`; a failure
+/// tells it as it was written.
+///
+/// # Errors
+/// What the inputs or the operation are refused for.
+pub fn answer(row: &'static Operation, args: &Map<String, Json>, system: System) -> Result<Answer> {
+    decode::decode(row, args, Some(system))
+        .and_then(|values| call::invoke(row, values))
+        .map_err(|failure| in_callers_terms(failure, row, system, &InJson(row, args)))
 }
 
 /// The failure in the caller's own number and unit, where it is about a number of a port.
-pub(crate) fn in_callers_terms(
+#[must_use]
+pub fn in_callers_terms(
     failure: Box<Failure>,
     row: &Operation,
     system: System,
     given: &dyn AsGiven,
 ) -> Box<Failure> {
     let Some(refused) = failure.refused else { return failure };
-    let Some((place, cell)) = place_of(&failure, row) else { return failure };
+    let Some((place, cell)) = place_of(&failure, row) else { return given.within(failure) };
     let Some(Kind::Number(kind)) = port_at(row, place, cell).map(|port| port.kind) else { return failure };
     let unit = kind.unit(system);
     match given.written(place, cell) {
         Some(Written::Number(number)) => failure.in_unit(number, unit),
-        Some(Written::Text(text)) => failure.in_unit((unit.from_base)(refused.base), unit).written(text),
+        Some(Written::Text(text)) => {
+            let unit = read_kind(&text, kind.quantity, None).map_or(unit, |reading| reading.unit);
+            failure.in_unit((unit.from_base)(refused.base), unit).written(text)
+        }
         None => failure.in_unit((unit.from_base)(refused.base), unit),
     }
 }
@@ -62,9 +96,21 @@ fn port_at(row: &Operation, place: usize, cell: Option<(usize, usize)>) -> Optio
 }
 
 /// Inputs given as one JSON object.
-pub(crate) struct InJson<'a>(pub(crate) &'static Operation, pub(crate) &'a Map<String, Json>);
+#[derive(Clone, Copy, Debug)]
+pub struct InJson<'a>(pub &'static Operation, pub &'a Map<String, Json>);
 
 impl AsGiven for InJson<'_> {
+    fn within(&self, failure: Box<Failure>) -> Box<Failure> {
+        let port = failure.path.split(['.', '[']).next().unwrap_or_default();
+        match self.1.get(port) {
+            Some(record) => {
+                let whole = Map::from_iter([(port.to_owned(), record.clone())]);
+                as_written(failure, &Json::Object(whole))
+            }
+            None => failure,
+        }
+    }
+
     fn written(&self, port: usize, cell: Option<(usize, usize)>) -> Option<Written> {
         let port = self.0.ports.get(port)?;
         let value = self.1.get(port.name)?;

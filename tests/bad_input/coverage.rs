@@ -1,0 +1,32 @@
+//! Every code of the table of codes is met by a bad input, or a reason stands here.
+
+use super::cases::{calls, jobs};
+use overslab::failure::{Code, Family};
+use std::collections::HashSet;
+
+/// Codes that no input of the file can make.
+const ELSEWHERE: [(Code, &str); 2] = [
+    (Code::ZeroRefused, "only a sheet cannot tell an empty cell from a zero: see operation::sheet"),
+    (Code::NotACount, "no public operation takes a count or a table with one: see the test-only operations"),
+];
+
+#[test]
+fn every_code_is_met() {
+    let mut met: HashSet<String> = calls().into_iter().map(|bad| bad.wanted.code).collect();
+    met.extend(jobs().iter().map(|bad| bad.in_toml().1.code));
+    for code in Code::ALL.iter().filter(|code| code.family() != Family::Border) {
+        let elsewhere = ELSEWHERE.iter().any(|(known, _)| known == code);
+        assert!(met.contains(code.name()) != elsewhere, "{}: met {}", code.name(), met.contains(code.name()));
+    }
+}
+
+#[test]
+fn every_kind_of_bad_input_has_its_own_name() {
+    let ids: Vec<String> = calls()
+        .into_iter()
+        .map(|bad| bad.wanted.id)
+        .chain(jobs().iter().map(|bad| bad.in_toml().1.id))
+        .collect();
+    let unique: HashSet<&String> = ids.iter().collect();
+    assert_eq!(unique.len(), ids.len());
+}

@@ -1,0 +1,3 @@
+//! Laws that hold for every input: what may not change an answer does not, and parts add up to the whole.
+
+pub(crate) mod random;
