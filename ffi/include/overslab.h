@@ -1907,8 +1907,9 @@ int ovs_rod_elevation_si_why(double benchmark_m,
  *   - `close` of `page` (ft): rod on the backsight point again; at least 0 ft, at most 32.8083989501 ft; may be
  *     left out.
  *   - `name` of `benchmarks`: its name; required.
- *   - `closure_tolerance` (in): how far a line may be off; at least 0 in; may be left out.
- *   - `recheck_tolerance` (in): how far a backsight point read again may be off; at least 0 in; may be left out.
+ *   - `closure_tolerance` (in): how far a line of two or more set-ups may be off; at least 0 in; may be left out.
+ *   - `recheck_tolerance` (in): how far one set-up may be off: its backsight point read again, or the benchmark it
+ *     ends on; at least 0 in; may be left out.
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
@@ -1956,8 +1957,9 @@ ovs_answer *ovs_level_book_us(const double *benchmarks_elevation_ft,
  *     left out.
  *   - `close` of `page` (m): rod on the backsight point again; at least 0 m, at most 10 m; may be left out.
  *   - `name` of `benchmarks`: its name; required.
- *   - `closure_tolerance` (mm): how far a line may be off; at least 0 mm; may be left out.
- *   - `recheck_tolerance` (mm): how far a backsight point read again may be off; at least 0 mm; may be left out.
+ *   - `closure_tolerance` (mm): how far a line of two or more set-ups may be off; at least 0 mm; may be left out.
+ *   - `recheck_tolerance` (mm): how far one set-up may be off: its backsight point read again, or the benchmark it
+ *     ends on; at least 0 mm; may be left out.
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *

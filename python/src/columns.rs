@@ -6,7 +6,7 @@ use crate::exceptions::{Fault, Outcome};
 use numpy::{PyArray1, PyArrayMethods, PyUntypedArray, PyUntypedArrayMethods};
 use overslab::failure::{Code, Failure, Place};
 use overslab::operation::decode::unknown_key;
-use overslab::operation::{Column, Columns, Kind, Need, NumberKind, Port, TableType};
+use overslab::operation::{Column, Columns, Kind, Need, NumberKind, Port, TableType, call};
 use overslab::quantity::{System, Unit};
 use pyo3::intern;
 use pyo3::prelude::*;
@@ -253,7 +253,7 @@ fn given<'py, T>(
     }
     match port.need {
         Need::Required => {
-            let failure = Failure::new(Code::EmptyCell, "").allowed(port.meaning).remedy("fill the cell");
+            let failure = call::empty(port);
             Err(at(failure.into()))
         }
         _ => Ok(None),

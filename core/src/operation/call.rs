@@ -313,7 +313,8 @@ fn every<T>(list: &[Option<T>], port: &Port, check: impl Fn(&T) -> Result<()>) -
 }
 
 /// The failure for an empty cell.
-pub(super) fn empty(port: &Port) -> Box<Failure> {
+#[must_use]
+pub fn empty(port: &Port) -> Box<Failure> {
     Failure::new(Code::EmptyCell, "").written("an empty cell").allowed(port.meaning).remedy("fill the cell")
 }
 

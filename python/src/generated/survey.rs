@@ -146,10 +146,10 @@ static LEVEL_BOOK: crate::answers::RecordRow = crate::answers::RecordRow {
 ///         name: its name; a text
 ///         elevation: its elevation [ft | m]; at least -3280.83989501 ft, at most 32808.3989501 ft (at
 ///             least -1000 m, at most 10000 m)
-///     closure_tolerance: how far a line may be off [in | mm]; at least 0 in (at least 0 mm); may be
-///         left out
-///     recheck_tolerance: how far a backsight point read again may be off [in | mm]; at least 0 in (at
+///     closure_tolerance: how far a line of two or more set-ups may be off [in | mm]; at least 0 in (at
 ///         least 0 mm); may be left out
+///     recheck_tolerance: how far one set-up may be off: its backsight point read again, or the
+///         benchmark it ends on [in | mm]; at least 0 in (at least 0 mm); may be left out
 ///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
 ///
 /// Returns:

@@ -107,9 +107,9 @@ pub static LEVEL_BOOK: Operation = Operation {
     ports: &[
         port!(page: Kind::Table(&PAGE), "the readings in the order they were booked"),
         port!(benchmarks: Kind::Table(&BENCHMARKS), "the points of known elevation"),
-        number!(closure_tolerance: length in inch | millimeter, Range::NOT_NEGATIVE, "how far a line may be off"; optional),
+        number!(closure_tolerance: length in inch | millimeter, Range::NOT_NEGATIVE, "how far a line of two or more set-ups may be off"; optional),
         number!(recheck_tolerance: length in inch | millimeter, Range::NOT_NEGATIVE,
-            "how far a backsight point read again may be off"; optional),
+            "how far one set-up may be off: its backsight point read again, or the benchmark it ends on"; optional),
     ],
     results: &[
         number!(misclosure: length in inch | millimeter, Range::ANY, "found less known where the line closes"; optional),
