@@ -28,10 +28,11 @@ pub(super) fn tile(
         }
     }
     let mut cutter = Cutter { mesh, frame, scratch: [Vec::new(), Vec::new()] };
+    let mut runs = None;
     for face in 0..mesh.faces.len() {
         let first = tiling.pieces.len();
         if cutter.face(face, &mut tiling)
-            && leaves_by_more_than(mesh, face, &tiling.nodes, frame, region, rules.spanning)
+            && leaves_by_more_than(mesh, face, &tiling.nodes, frame, region, &mut runs, rules.spanning)
         {
             tiling.change_ground(first, Ground::Spanning);
         }

@@ -2,9 +2,8 @@
 
 use super::frame::Frame;
 use super::note::Note;
-use super::spanning::from_segment;
+use super::runs::Runs;
 use super::tiling::{INSIDE, NO_SHOT, Node, ON_RUN};
-use crate::geometry::boxes::{Boxes, Extent};
 use crate::geometry::predicates::{by_place, cross};
 use crate::geometry::triangulation::{Constrainer, Obstacle, Triangulation};
 use crate::geometry::{Point, Region, Ring};
@@ -44,20 +43,15 @@ pub(super) fn along_runs(nodes: &[Node], region: &Region, frame: &Frame, on_run:
     if !nodes.iter().any(|node| node.has(ON_RUN)) {
         return Vec::new();
     }
-    let runs = straight_runs(region, frame);
-    let widened = |run: &[Point; 2]| Extent::around(*run).widened(on_run);
-    let boxes = Boxes::new(runs.iter().map(widened).collect());
-    let mut on: Vec<OnRun> = Vec::with_capacity(2 * runs.len() + 16);
+    let runs = Runs::new(straight_runs(region, frame));
+    let mut on: Vec<OnRun> = Vec::with_capacity(nodes.len().min(64));
     for (index, node) in (0_u32..).zip(nodes).filter(|(_, node)| node.has(ON_RUN)) {
         let place = node.at();
-        boxes.overlapping(&Extent::at(place), |run| {
-            let [from, to] = runs[run];
-            if super::rules::within(from_segment(place, from, to), on_run) {
-                let length = from.distance(to);
-                let along = (place.x - from.x) * (to.x - from.x) + (place.y - from.y) * (to.y - from.y);
-                let across = cross(from, to, place) / length;
-                on.push(OnRun { run, along: along / length, across, node: index });
-            }
+        runs.within(place, on_run, |run, [from, to]| {
+            let length = from.distance(to);
+            let along = (place.x - from.x) * (to.x - from.x) + (place.y - from.y) * (to.y - from.y);
+            let across = cross(from, to, place) / length;
+            on.push(OnRun { run, along: along / length, across, node: index });
         });
     }
     in_order(&mut on);

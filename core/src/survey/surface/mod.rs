@@ -23,6 +23,7 @@ mod places;
 mod polygons;
 mod rows;
 mod rules;
+mod runs;
 mod shot;
 mod slivers;
 mod spanning;

@@ -2,6 +2,7 @@
 
 use super::frame::Frame;
 use super::mesh::{Mesh, NO_MEAN};
+use super::runs::{Runs, from_segment};
 use super::tiling::Node;
 use crate::geometry::boxes::Extent;
 use crate::geometry::{Point, Region};
@@ -9,13 +10,14 @@ use crate::geometry::{Point, Region};
 /// Places nearer together than this are not told apart when the farthest one is sought, in metres.
 const FINEST: f64 = 1e-3;
 
-/// Whether some place of a polygon is farther than `limit` from the region.
+/// Whether some place of a polygon is farther than `limit` from the region, whose `runs` are listed when first needed.
 pub(super) fn leaves_by_more_than(
     mesh: &Mesh,
     face: usize,
     nodes: &[Node],
     frame: &Frame,
     region: &Region,
+    runs: &mut Option<Runs>,
     limit: f64,
 ) -> bool {
     // A notch of just the limit must not be decided by rounding.
@@ -30,22 +32,15 @@ pub(super) fn leaves_by_more_than(
         });
     }
     let extent = Extent::around(corners.iter().map(|&corner| place(corner))).widened(limit);
-    let near = Near { frame, limit, runs: runs_near(region, frame, &extent) };
+    let mut near = Near { frame, limit, runs: Vec::new() };
+    let runs = runs.get_or_insert_with(|| Runs::of(region, frame));
+    runs.near(&extent, |_, ends| near.runs.push(ends));
     if mesh.faces[face].mean == NO_MEAN {
         return near.leaves([corners[0], corners[1], corners[2]].map(place));
     }
     let mean = place(mesh.faces[face].mean);
     (0..corners.len())
         .any(|i| near.leaves([mean, place(corners[i]), place(corners[(i + 1) % corners.len()])]))
-}
-
-/// The runs that a place of the extent can be near to.
-fn runs_near(region: &Region, frame: &Frame, extent: &Extent) -> Vec<[Point; 2]> {
-    region
-        .runs()
-        .map(|run| [frame.local(run.from), frame.local(run.to)])
-        .filter(|&run| Extent::around(run).overlaps(extent))
-        .collect()
 }
 
 struct Near<'a> {
@@ -79,14 +74,6 @@ impl Near<'_> {
         if clearance >= -self.frame.hair {
             return -clearance;
         }
-        self.runs.iter().map(|&[from, to]| from_segment(place, from, to)).fold(f64::INFINITY, f64::min)
+        self.runs.iter().map(|&run| from_segment(place, run)).fold(f64::INFINITY, f64::min)
     }
-}
-
-/// How far a place is from the line between two others.
-pub(super) fn from_segment(place: Point, from: Point, to: Point) -> f64 {
-    let (dx, dy) = (to.x - from.x, to.y - from.y);
-    let share = ((place.x - from.x) * dx + (place.y - from.y) * dy) / (dx * dx + dy * dy);
-    let share = share.clamp(0.0, 1.0);
-    place.distance(Point::new(from.x + share * dx, from.y + share * dy))
 }

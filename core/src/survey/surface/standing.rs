@@ -3,6 +3,7 @@
 use super::frame::Frame;
 use super::note::Note;
 use super::rules::within;
+use super::runs::Runs;
 use super::tiling::{INSIDE, ON_RUN, SLAB};
 use super::{Rules, Shot, SurfaceError};
 use crate::geometry::{Point, Region};
@@ -13,11 +14,13 @@ pub(super) struct Standing<'a> {
     region: &'a Region,
     rules: &'a Rules,
     notes: Vec<Note>,
+    /// The runs of a region of several parts, once one was asked for.
+    runs: Option<Runs>,
 }
 
 impl<'a> Standing<'a> {
     pub(super) fn new(frame: &'a Frame, region: &'a Region, rules: &'a Rules) -> Self {
-        Self { frame, region, rules, notes: Vec::new() }
+        Self { frame, region, rules, notes: Vec::new(), runs: None }
     }
 
     /// The flags of a shot at a local place; a note, or an error, when it is outside unmarked.
@@ -37,14 +40,14 @@ impl<'a> Standing<'a> {
         place: Point,
         clearance: f64,
     ) -> Result<u32, SurfaceError> {
-        let nearest = self.region.nearest_run(self.frame.given(place));
-        let distance = nearest.distance;
-        let on_run = if within(distance, self.rules.on_run) { ON_RUN } else { 0 };
         if clearance >= -self.frame.hair {
+            let on_run = if self.is_on_run(place, clearance) { ON_RUN } else { 0 };
             return Ok(INSIDE | SLAB | on_run);
         }
-        if on_run != 0 {
-            return Ok(SLAB | on_run);
+        let nearest = self.region.nearest_run(self.frame.given(place));
+        let distance = nearest.distance;
+        if within(distance, self.rules.on_run) {
+            return Ok(SLAB | ON_RUN);
         }
         if shot.outside_allowed {
             return Ok(0);
@@ -55,6 +58,19 @@ impl<'a> Standing<'a> {
         }
         self.notes.push(Note::OutsideUsed { shot: index, distance, run: nearest.run });
         Ok(SLAB)
+    }
+
+    /// Whether a place inside is near enough to a run.
+    fn is_on_run(&mut self, place: Point, clearance: f64) -> bool {
+        if self.frame.only().is_some() {
+            // The nearest side of the only part is the nearest run.
+            return within(clearance, self.rules.on_run);
+        }
+        let (region, frame) = (self.region, self.frame);
+        let mut found = false;
+        let runs = self.runs.get_or_insert_with(|| Runs::of(region, frame));
+        runs.within(place, self.rules.on_run, |_, _| found = true);
+        found
     }
 
     /// The notes made.

@@ -34,6 +34,8 @@ impl Surface {
     fn place_areas(&self, cut: &Cut) -> Vec<f64> {
         let nodes = self.whole.nodes();
         let mut areas = vec![0.0; self.mesh.places];
+        // What falls to the mean of each polygon is shared out at the end.
+        let mut means = vec![0.0; self.mesh.faces.len()];
         let mut offset = Point::default();
         let middle_of = |piece: &Piece| {
             let [a, b, c] = piece.corners.map(|corner| cut.nodes()[corner as usize].at());
@@ -43,7 +45,9 @@ impl Surface {
             let middle = middle_of(piece);
             let beyond = match piece.source {
                 Source::Loop { face, at } => {
-                    between_shots(&self.mesh, nodes, (face, at), middle, piece.area, &mut areas);
+                    let of_mean =
+                        between_shots(&self.mesh, nodes, (face, at), middle, piece.area, &mut areas);
+                    means[face as usize] += of_mean;
                     continue;
                 }
                 Source::Strip { at } => beyond_side(&self.mesh, nodes, at, middle, piece.area, &mut areas),
@@ -55,6 +59,11 @@ impl Surface {
             };
             offset.x += piece.area * (middle.x - beyond.x);
             offset.y += piece.area * (middle.y - beyond.y);
+        }
+        for (face, &of_mean) in means.iter().enumerate().filter(|(_, of_mean)| **of_mean != 0.0) {
+            let corners = &self.mesh.loops[self.mesh.range(face)];
+            let each = of_mean / corners.len() as f64;
+            corners.iter().for_each(|&corner| areas[corner as usize] += each);
         }
         for (node, area) in nodes.iter().zip(&mut areas).filter(|(node, _)| self.mesh.is_fitted(node)) {
             let (x, y) = self.mesh.fitted.scatter.slopes_per_height(node.x, node.y);
@@ -82,7 +91,7 @@ impl Surface {
     }
 }
 
-/// Adds the area of a piece of a polygon to the polygon's corners.
+/// Adds the area of a piece of a polygon to the two or three corners it lies at; gives what falls to the mean.
 fn between_shots(
     mesh: &Mesh,
     nodes: &[Node],
@@ -90,7 +99,7 @@ fn between_shots(
     middle: Point,
     area: f64,
     areas: &mut [f64],
-) {
+) -> f64 {
     let range = mesh.range(face as usize);
     let corners = &mesh.loops[range.clone()];
     let mean = mesh.faces[face as usize].mean;
@@ -100,16 +109,14 @@ fn between_shots(
         for (corner, share) in triangle.into_iter().zip(shares(nodes, triangle, middle)) {
             add(corner, share * area);
         }
-        return;
+        return 0.0;
     }
     let index = at as usize - range.start;
     let triangle = [mean, corners[index], corners[(index + 1) % corners.len()]];
     let [of_mean, of_first, of_second] = shares(nodes, triangle, middle);
     add(triangle[1], of_first * area);
     add(triangle[2], of_second * area);
-    for &corner in corners {
-        add(corner, of_mean * area / corners.len() as f64);
-    }
+    of_mean * area
 }
 
 /// The shares of a triangle's corners in the height at a place (its barycentric coordinates).
