@@ -186,3 +186,40 @@ fn cell_number(position: f64, cells: usize) -> usize {
     // A negative number or none becomes 0 in the cast.
     (position as usize).min(cells - 1)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::geometry::random::Random;
+
+    #[test]
+    fn every_overlapping_box_is_told_once() {
+        let mut random = Random::new(12);
+        for count in [0, 1, FEW, FEW + 1, 400] {
+            let extents: Vec<Extent> = (0..count)
+                .map(|_| Extent::at(random.point(10.0, 4.0)).widened([0.0, 0.1, 2.0][random.below(3)]))
+                .collect();
+            let boxes = Boxes::new(extents.clone());
+            for _ in 0..200 {
+                let extent = Extent::at(random.point(12.0, 5.0)).widened(random.between(0.0, 1.0));
+                let mut told = Vec::new();
+                boxes.overlapping(&extent, |index| told.push(index));
+                told.sort_unstable();
+                let expected: Vec<usize> =
+                    (0..count).filter(|&index| extents[index].overlaps(&extent)).collect();
+                assert_eq!(told, expected);
+            }
+        }
+    }
+
+    #[test]
+    fn places_on_one_line_or_nowhere_are_no_harm() {
+        let column: Vec<Extent> = (0..50).map(|i| Extent::at(Point::new(1.0, f64::from(i)))).collect();
+        let boxes = Boxes::new(column);
+        let mut told = 0;
+        boxes.overlapping(&Extent::at(Point::new(1.0, 7.0)).widened(1.5), |_| told += 1);
+        assert_eq!(told, 3);
+        boxes.overlapping(&Extent::at(Point::new(f64::NAN, f64::NAN)), |_| told += 1);
+        assert_eq!(told, 3);
+    }
+}

@@ -257,3 +257,42 @@ impl Scatter {
         Ok(Plane::about(Point::new(self.mean[0], self.mean[1]), self.mean[2], slope_x, slope_y))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Three points at 100.00, 100.40 and 99.76 over (0,0), (20,0) and (0,24): slopes by hand 0.02 and -0.01.
+    #[test]
+    fn a_plane_goes_through_its_three_points() {
+        let plane =
+            Plane::through([[0.0, 0.0, 100.0], [20.0, 0.0, 100.4], [0.0, 24.0, 99.76]]).expect("a plane");
+        assert!((plane.a() - 100.0).abs() < 1e-12);
+        assert!((plane.b() - 0.02).abs() < 1e-14 && (plane.c() + 0.01).abs() < 1e-14);
+        assert!((plane.height_at(Point::new(10.0, 12.0)) - 100.08).abs() < 1e-12);
+        assert!((plane.steepest() - 0.0005_f64.sqrt()).abs() < 1e-14);
+    }
+
+    #[test]
+    fn the_best_plane_through_a_twisted_square_is_level_with_its_twist_left_over() {
+        let twisted = [[0.0, 0.0, 1.0], [2.0, 0.0, -1.0], [2.0, 2.0, 1.0], [0.0, 2.0, -1.0]];
+        let far = twisted.map(|[x, y, z]| [x + 1e6, y - 2e6, z]);
+        for points in [twisted, far] {
+            let fit = Fit::to(&points).expect("a plane");
+            assert!(fit.plane.steepest() < 1e-12);
+            assert_eq!((fit.rms, fit.highest, fit.lowest), (1.0, 1.0, -1.0));
+            assert_eq!((fit.highest_at, fit.lowest_at, fit.points), (0, 1, 4));
+        }
+    }
+
+    #[test]
+    fn points_that_make_no_plane_are_refused() {
+        assert_eq!(Fit::to(&[]), Err(PlaneError::TooFew { points: 0 }));
+        let refused = Plane::through([[0.0, 0.0, 1.0], [1.0, 1.0, 2.0], [3.0, 3.0, 1.0]]);
+        assert!(matches!(refused, Err(PlaneError::Collinear { points: 3, .. })));
+        let refused = Plane::through([[1.0, 1.0, 1.0]; 3]);
+        assert!(matches!(refused, Err(PlaneError::Collinear { length: 0.0, .. })));
+        let refused = Plane::through([[0.0, 0.0, 1.0], [1.0, f64::NAN, 2.0], [3.0, 3.0, 1.0]]);
+        assert_eq!(refused, Err(PlaneError::NotFinite { index: 1 }));
+    }
+}

@@ -45,3 +45,17 @@ impl FromIterator<f64> for Sum {
         sum
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn small_terms_between_large_ones_are_kept() {
+        let terms = [1.0, 1e100, 1.0, -1e100];
+        assert_eq!(terms.into_iter().collect::<Sum>().value(), 2.0);
+        assert_eq!(terms.into_iter().sum::<f64>(), 0.0);
+        let tenths: Sum = std::iter::repeat_n(0.1, 1_000_000).collect();
+        assert!((tenths.value() - 1e5).abs() < 1e-10);
+    }
+}

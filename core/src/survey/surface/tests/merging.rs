@@ -107,3 +107,14 @@ fn joining_places_does_not_depend_on_the_order() {
         assert_eq!(volume(&surface(&places, &region)), volume(&first));
     }
 }
+
+#[test]
+fn the_mean_of_readings_on_both_sides_of_the_outline_is_cut_off_at_it() {
+    let mut places = with(&[(4.005, 2.0, 1.0), (3.999, 2.0, 1.001)]);
+    places[1] = Shot::new(3.9, 0.1, 1.0);
+    let surface = surface(&places, &rectangle(4.0, 4.0));
+    assert_tiled(&surface);
+    let right = surface.whole().triangles().flat_map(|triangle| triangle.corners).map(|corner| corner.at.x);
+    assert_close(right.fold(0.0, f64::max), 4.0, 1e-14);
+    assert!(surface.whole().shots().any(|(shot, ..)| shot == 4), "it still lies on the run");
+}

@@ -6,6 +6,7 @@ mod hand;
 mod heights;
 mod laws;
 mod merging;
+mod nasty;
 mod polygons;
 mod refusals;
 mod scale;

@@ -73,3 +73,39 @@ fn thirty_thousand_shots_are_tiled() {
         places.into_iter().filter(|shot| outline.contains(Point::new(shot.x, shot.y))).collect();
     assert_tiled(&surface(&inside, &outline));
 }
+
+#[test]
+fn shots_abreast_on_a_run_are_taken_in_one_order_however_the_axes_are_turned() {
+    // At one station a shot 1 cm inside the wall and one on its foot, 2 cm apart.
+    let region = rectangle(6.0, 4.0);
+    let mut places = grid(&[0.1, 3.0, 5.9], &[0.1, 2.0, 3.9], |x, y| 1.0 + 0.01 * (x * y).sin());
+    places.extend([
+        Shot::new(4.0, 0.01, 1.03),
+        Shot::new(4.0, -0.01, 1.0),
+        Shot::new(1.5, 0.0, 1.0),
+        Shot::new(5.2, 0.0, 1.02),
+    ]);
+    let expected = volume(&surface(&places, &region));
+    for angle in [0.3, 1.2, 2.1, 3.0, 3.9, 4.8] {
+        let turned = surface(
+            &moved_shots(&places, angle, Point::default()),
+            &moved_region(&region, angle, Point::default()),
+        );
+        assert_close(volume(&turned), expected, 1e-12);
+    }
+}
+
+#[test]
+fn a_shot_near_two_sides_belongs_to_the_nearer_however_the_axes_are_turned() {
+    // A sharp corner of the hull with a shot 9 mm from one side and 8 mm from the other.
+    let region = region(&[(0.0, -0.5), (6.0, -0.5), (6.0, 2.0), (0.0, 2.0)]);
+    let places =
+        shots(&[(0.5, 0.0, 1.0), (5.5, 0.0, 1.0), (5.5, 0.88, 1.0), (3.0, 0.2, 1.02), (0.6, 0.0092, 1.01)]);
+    let rules = Rules { beyond_allowed: true, ..Rules::DEFAULT };
+    let expected = volume(&Surface::from_shots(&places, &region, &rules).expect("a surface"));
+    for angle in [0.4, 1.3, 2.2, 3.1, 4.0, 4.9] {
+        let turned = moved_shots(&places, angle, Point::default());
+        let turned = Surface::from_shots(&turned, &moved_region(&region, angle, Point::default()), &rules);
+        assert_close(volume(&turned.expect("a surface")), expected, 1e-12);
+    }
+}
