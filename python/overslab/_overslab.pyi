@@ -1,7 +1,11 @@
 """The native module behind the package: made from the table of operations; do not edit."""
 
-from typing import Any, Final
+from typing import Any, Final, TypeAlias
 
+import numpy as np
+import numpy.typing as npt
+
+from overslab.failures import OverslabError
 from overslab.results import AnswerResult as AnswerResult
 from overslab.results import ArrayResult as ArrayResult
 from overslab.results import Record as Record
@@ -56,10 +60,15 @@ from overslab.job import Report as Report
 __version__: Final[str]
 OPERATIONS: Final[dict[str, Row]]
 
-def _restore_scalar(*kept: Any) -> Any: ...
+_About: TypeAlias = tuple[list[tuple[int, str]], list[tuple[int, str]], list[int]]
 
-def _restore_array(*kept: Any) -> Any: ...
-
-def _restore_record(*kept: Any) -> Any: ...
-
-def _restore_answer(*kept: Any) -> Any: ...
+def _restore_scalar(operation: str, kept: list[float], note: int | None) -> ScalarResult: ...
+def _restore_array(
+    operation: str,
+    shape: list[int],
+    kept: list[npt.NDArray[np.float64]],
+    notes: list[int] | None,
+    marks: tuple[bool, list[int], list[OverslabError]],
+) -> ArrayResult: ...
+def _restore_answer(operation: str, results: list[Any], about: _About) -> AnswerResult: ...
+def _restore_record(record: str, json: str, origin: tuple[str, _About] | None) -> Record: ...

@@ -4,7 +4,7 @@ from typing import Any, NamedTuple
 
 import numpy as np
 import numpy.typing as npt
-from typing_extensions import Self
+from typing_extensions import Self, disjoint_base
 
 from overslab.failures import OverslabError
 from overslab.typing import Units
@@ -32,6 +32,7 @@ class Taken(NamedTuple):
     value: str
     why: str
 
+@disjoint_base
 class ScalarResult:
     """What a scalar operation gives: its results in both systems of units, and notes."""
 
@@ -43,6 +44,7 @@ class ScalarResult:
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self) -> int: ...
 
+@disjoint_base
 class ArrayResult:
     """What the array form of a scalar operation gives: its results as arrays in both systems of units."""
 
@@ -66,6 +68,7 @@ class ArrayResult:
     def __len__(self) -> int: ...
     def __eq__(self, value: object, /) -> bool: ...
 
+@disjoint_base
 class AnswerResult:
     """What an operation gives: its results, notes, where each comes from, and what was taken because it was not given."""
 
@@ -82,6 +85,7 @@ class AnswerResult:
         """The results by name and unit, in both systems or in one; records in their canonical form."""
     def __eq__(self, value: object, /) -> bool: ...
 
+@disjoint_base
 class Record:
     """A record that one operation makes and another takes."""
 

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from typing import Any, Literal, Protocol, SupportsFloat, SupportsIndex, TypeAlias, TypedDict
+from decimal import Decimal
+from fractions import Fraction
+from typing import Any, Literal, Protocol, TypeAlias, TypedDict
 
 import numpy as np
 import numpy.typing as npt
@@ -61,13 +63,13 @@ Units: TypeAlias = Literal["us", "si"]
 Errors: TypeAlias = Literal["raise", "mark"]
 """What becomes of a refused element of an array."""
 
-Quantity: TypeAlias = str | SupportsFloat | SupportsIndex | Measured
+Quantity: TypeAlias = str | float | Decimal | Fraction | np.floating[Any] | np.integer[Any] | Measured
 """A text with its unit, a number beside `units`, or a number that knows its unit."""
 
 Quantities: TypeAlias = npt.NDArray[Any] | list[Any] | tuple[Any, ...] | MeasuredMany
 """Several quantities, of any shape."""
 
-Count: TypeAlias = SupportsIndex
+Count: TypeAlias = int | np.integer[Any]
 """A whole number."""
 
 Counts: TypeAlias = npt.NDArray[np.integer[Any]] | list[int] | tuple[int, ...]

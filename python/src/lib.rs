@@ -58,5 +58,7 @@ fn _overslab(module: &Bound<'_, PyModule>) -> PyResult<()> {
         module.add_function(wrap_pyfunction!(panics::_panics_record, module)?)?;
     }
     module.add("OPERATIONS", table::operations(module.py())?)?;
-    generated::register(module)
+    generated::register(module)?;
+    // Which names are public is said by the modules of the package.
+    module.delattr("__all__")
 }

@@ -126,7 +126,7 @@ def answer_of(row: Any, result: Any, system: str) -> Any:
     else:
         shown = result.to_dict(system)
         results = {name_in(port, system): plain(port, shown[name_in(port, system)], system) for port in row["results"]}
-    basis = [] if row["scalar"] else [one._asdict() for one in result.basis]
+    basis = [] if row["scalar"] else [{"result": b.result, "basis": b.name, "says": b.says} for b in result.basis]
     taken = [] if row["scalar"] else [one._asdict() for one in result.taken]
     return {"results": results, "notes": [one._asdict() for one in result.notes], "basis": basis, "taken": taken}
 

@@ -85,13 +85,41 @@ def test_results_cannot_be_changed_and_survive_pickling(row: Any) -> None:
     result, other = (function(row)(**row["example"]) for _ in range(2))
     assert result == other and result != object()
     for again in (pickle.loads(pickle.dumps(result)), copy.copy(result), copy.deepcopy(result)):
-        assert type(again) is type(result) and again == result and repr(again) == repr(result)
+        assert type(again) is type(result) and again == result
+        lost = LOST.get(type(result).__name__, set()) if made(row) else set()
+        assert_same_fields(again, result, lost)
         assert (again.notes, again.basis, again.taken) == (result.notes, result.basis, result.taken)
     for name in ("notes", "to_dict", "brand_new"):
         with pytest.raises(AttributeError):
             setattr(result, name, 1)
     with pytest.raises(TypeError):
         type(result)()
+
+
+# What the canonical form of a record does not carry: how well the tape agreed is said of the measurements, and the
+# form has the corners alone.
+LOST = {"Outline": {"squareness"}}
+
+
+def assert_same_fields(one: Any, other: Any, lost: set[str]) -> None:
+    """All fields are the same, but those that are lost are gone; an empty cell is an empty cell."""
+    one, other = (x.fields() if isinstance(x, Record) else x.to_dict() for x in (one, other))
+    for name in lost:
+        assert one.pop(name) is None
+        other.pop(name)
+    assert_same(one, other)
+
+
+def assert_same(one: Any, other: Any) -> None:
+    """Two values are the same to the last digit; zeros are zeros whatever their sign."""
+    if isinstance(one, dict):
+        assert one.keys() == other.keys()
+        for name in one:
+            assert_same(one[name], other[name])
+    elif isinstance(one, np.ndarray):
+        np.testing.assert_array_equal(one, other, strict=True)
+    else:
+        assert one == other and type(one) is type(other)
 
 
 @pytest.mark.parametrize("row", MAKERS, ids=name_of)

@@ -103,11 +103,29 @@ fn failures() -> Generated {
     Generated::new("python/overslab/failures.py", text)
 }
 
+/// What pickling calls.
+const RESTORE: &str = "
+_About: TypeAlias = tuple[list[tuple[int, str]], list[tuple[int, str]], list[int]]
+
+def _restore_scalar(operation: str, kept: list[float], note: int | None) -> ScalarResult: ...
+def _restore_array(
+    operation: str,
+    shape: list[int],
+    kept: list[npt.NDArray[np.float64]],
+    notes: list[int] | None,
+    marks: tuple[bool, list[int], list[OverslabError]],
+) -> ArrayResult: ...
+def _restore_answer(operation: str, results: list[Any], about: _About) -> AnswerResult: ...
+def _restore_record(record: str, json: str, origin: tuple[str, _About] | None) -> Record: ...
+";
+
 /// The stub of the native module: it holds everything, the other stubs say it.
 fn native(modules: &[Module]) -> Generated {
     let mut text = String::from(
         "\"\"\"The native module behind the package: made from the table of operations; do not edit.\"\"\"\n\n\
-         from typing import Any, Final\n\n\
+         from typing import Any, Final, TypeAlias\n\n\
+         import numpy as np\nimport numpy.typing as npt\n\n\
+         from overslab.failures import OverslabError\n\
          from overslab.results import AnswerResult as AnswerResult\n\
          from overslab.results import ArrayResult as ArrayResult\n\
          from overslab.results import Record as Record\n\
@@ -120,9 +138,7 @@ fn native(modules: &[Module]) -> Generated {
         }
     }
     text.push_str("\n__version__: Final[str]\nOPERATIONS: Final[dict[str, Row]]\n");
-    for name in ["_restore_scalar", "_restore_array", "_restore_record", "_restore_answer"] {
-        let _ = write!(text, "\ndef {name}(*kept: Any) -> Any: ...\n");
-    }
+    text.push_str(RESTORE);
     debug_assert!(modules.iter().all(|module| module.name != SPECIMEN));
     Generated::new("python/overslab/_overslab.pyi", text)
 }
