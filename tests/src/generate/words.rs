@@ -1,7 +1,7 @@
 //! What is said of ports to the reader of a sheet.
 
 use super::c::doc;
-use overslab::operation::{Kind, Need, NumberKind, Operation, Port, RecordType};
+use overslab::operation::{Kind, Need, Operation, Port, RecordType};
 use overslab::operations;
 use overslab::quantity::System;
 
@@ -51,22 +51,21 @@ fn made_by(record: &RecordType, system: System) -> String {
     if makers.is_empty() { String::new() } else { format!(", as {} gives", makers.join(" or ")) }
 }
 
-/// What a lone zero is taken for where a sheet cannot tell it from an empty cell; nothing where it is a zero.
-/// The engine's reading of sheets decides; a test asks it.
+/// What becomes of a lone zero where a sheet cannot tell it from an empty cell; nothing where it is a zero like any other.
+/// It is the engine's reading of sheets that decides; a test asks it.
 #[must_use]
 pub fn zero(port: &Port, system: System) -> Option<String> {
     let optional = port.need != Need::Required;
-    match &port.kind {
-        Kind::Number(NumberKind { zero_rare, .. }) if *zero_rare || optional => {
-            let Kind::Number(kind) = &port.kind else { return None };
-            let symbol = kind.unit(system).symbol;
-            Some(format!("a zero is refused, it may be an empty cell: if meant write 0 {symbol} as a text"))
+    let meant = match &port.kind {
+        Kind::Number(kind) if kind.zero_rare || optional => {
+            let unit = kind.unit(system);
+            kind.range.allows((unit.to_base)(0.0)).then(|| format!("0 {} as a text", unit.symbol))
         }
-        Kind::Count(..) if optional => {
-            Some("a zero is refused, it may be an empty cell: if meant write it as a text".to_owned())
-        }
-        _ => None,
-    }
+        Kind::Count(least, _) if optional => (*least <= 0).then(|| "it as a text".to_owned()),
+        _ => return None,
+    };
+    let refused = "a zero is refused, an empty cell arrives as one";
+    Some(meant.map_or_else(|| refused.to_owned(), |meant| format!("{refused}; if meant write {meant}")))
 }
 
 /// `red, dark blue or green`.

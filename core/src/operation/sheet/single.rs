@@ -5,7 +5,7 @@ use super::{Empties, Reading};
 use crate::failure::{Code, Failure, Result};
 use crate::operation::call::empty;
 use crate::operation::choice::place_of;
-use crate::operation::port::{Kind, Need, NumberKind, Port};
+use crate::operation::port::{Kind, Need, Port};
 use crate::operation::scalar;
 use crate::operation::value::Value;
 use crate::quantity::unit::Unit;
@@ -26,12 +26,16 @@ pub(super) fn bare(port: &Port, range: &Range, cell: &Cell, reading: Reading) ->
 fn doubtful_zero(port: &Port, reading: Reading) -> Option<Result<Value>> {
     let optional = port.need != Need::Required;
     match &port.kind {
-        Kind::Number(NumberKind { zero_rare, .. }) if *zero_rare || optional => {
-            let meant = unit(port, reading.system).map_or(String::new(), |unit| format!("0 {}", unit.symbol));
-            Some(Err(zero_refused(port, &format!("write \"{meant}\""))))
+        Kind::Number(kind) if kind.zero_rare || optional => {
+            let unit = kind.unit(reading.system);
+            let possible = kind.range.allows((unit.to_base)(0.0));
+            let how = possible.then(|| format!("write \"0 {}\"", unit.symbol));
+            Some(Err(zero_refused(port, how.as_deref())))
         }
-        Kind::Count(..) if optional => Some(Err(zero_refused(port, "write \"0\" as a text"))),
-        Kind::Text if !optional => Some(Err(zero_refused(port, "write \"0\" as a text"))),
+        Kind::Count(least, _) if optional => {
+            Some(Err(zero_refused(port, (*least <= 0).then_some("write \"0\" as a text"))))
+        }
+        Kind::Text if !optional => Some(Err(zero_refused(port, Some("write \"0\" as a text")))),
         // A zero is no word, and a text of a zero is rare: the cell is empty.
         Kind::Choice(_) if !optional => Some(Err(empty(port))),
         Kind::Choice(_) | Kind::Text => Some(Ok(Value::Absent)),
@@ -39,11 +43,17 @@ fn doubtful_zero(port: &Port, reading: Reading) -> Option<Result<Value>> {
     }
 }
 
-fn zero_refused(port: &Port, how: &str) -> Box<Failure> {
-    let otherwise = if port.need == Need::Required { "fill the cell" } else { "leave the argument out" };
-    Failure::new(Code::ZeroRefused, "").written("0").allowed(port.meaning).remedy(format!(
-        "{otherwise}; if zero is meant {how}; a range such as A1:A1 tells an empty cell from a zero"
-    ))
+/// `how` a zero can be meant, if it can.
+fn zero_refused(port: &Port, how: Option<&str>) -> Box<Failure> {
+    let otherwise = match port.need {
+        Need::Required => "fill the cell",
+        _ => "leave the argument out, or pass a range such as A1:A1, which tells an empty cell from a zero",
+    };
+    let remedy = match how {
+        Some(how) => format!("{otherwise}; if zero is meant {how}"),
+        None => otherwise.to_owned(),
+    };
+    Failure::new(Code::ZeroRefused, "").written("0").allowed(port.meaning).remedy(remedy)
 }
 
 /// The unit of a bare number in a port.
