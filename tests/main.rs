@@ -4,6 +4,8 @@
 mod bad_input;
 #[cfg(test)]
 mod bindings;
+#[cfg(test)]
+mod examples;
 mod fresh;
 #[cfg(test)]
 mod laws;

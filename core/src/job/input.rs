@@ -14,6 +14,7 @@ pub const SCHEMA_VERSION: u32 = 1;
 #[serde(deny_unknown_fields)]
 pub struct Job {
     /// The version of this schema: 1.
+    #[schemars(range(min = 1, max = 1))]
     pub schema_version: u32,
     /// What the job is.
     pub job: AboutInput,

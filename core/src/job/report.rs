@@ -36,7 +36,8 @@ impl Measure {
 /// The whole report.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Report {
-    /// The version of this schema.
+    /// The version of this schema: 1.
+    #[schemars(range(min = 1, max = 1))]
     pub schema_version: u32,
     /// The name of the job.
     pub name: String,

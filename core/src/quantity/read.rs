@@ -118,10 +118,6 @@ fn feet_inches(feet: f64, rest: &str, quantity: &'static QuantityType) -> Result
     else {
         return Ok(None);
     };
-    // `30 ft2` is an area, not thirty feet and two of something.
-    if !rest.starts_with('\'') && tail.starts_with(|next: char| next.is_ascii_alphanumeric()) {
-        return Ok(None);
-    }
     let tail = tail.trim_start();
     let tail = tail.strip_prefix(['-', ',']).map_or(tail, str::trim_start);
     if tail.is_empty() || tail.starts_with('/') {
@@ -129,7 +125,7 @@ fn feet_inches(feet: f64, rest: &str, quantity: &'static QuantityType) -> Result
     }
     let Scan::Number(inches, used) = scan(tail) else { return Ok(None) };
     let mark = tail[used..].trim();
-    // `ft2` and `ft3` are units of their own, not feet and two inches.
+    // `30 ft2` is an area, not thirty feet and two of something; `5ft3in` is feet and inches.
     if mark.is_empty() && kinds::ALL.iter().any(|kind| kind.unit(rest.trim_end()).is_some()) {
         return Ok(None);
     }

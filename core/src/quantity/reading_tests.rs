@@ -30,6 +30,7 @@ fn feet_inches_and_fractions_are_exact() {
         r#"63 1/2""#,
         "5′ 3½″",
         "5' 3½\"",
+        "5ft3 1/2in",
     ] {
         assert_eq!(base::<Length>(text).to_bits(), rod.to_bits(), "{text}");
     }
@@ -37,6 +38,15 @@ fn feet_inches_and_fractions_are_exact() {
     assert_eq!(base::<Length>("4.62 ft"), 4.62 * 0.3048);
     assert_eq!(base::<Length>("1.612 m"), 1.612);
     assert_eq!(base::<Length>("8'"), 8.0 * 0.3048);
+}
+
+#[test]
+fn an_area_is_no_feet_and_two_inches() {
+    for text in ["30 ft2", "30ft2", "30 ft²", "30 ft3", "30 ft 2 ft"] {
+        assert!(matches!(code::<Length>(text), Code::UnitWrong | Code::NotReadable), "{text}");
+    }
+    assert_eq!(code::<Length>("30 ft2"), Code::UnitWrong);
+    assert_eq!(base::<Area>("30 ft2"), 30.0 * 0.092_903_04);
 }
 
 #[test]

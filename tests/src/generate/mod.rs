@@ -8,6 +8,7 @@ pub mod c_signatures;
 pub mod calc;
 pub mod header;
 pub mod python;
+pub mod schema;
 pub mod words;
 
 use std::path::{Path, PathBuf};
@@ -40,5 +41,5 @@ pub fn root() -> PathBuf {
 pub fn files() -> Vec<Generated> {
     let headers = header::files();
     let signatures = c_signatures::files(&headers);
-    [c::files(), headers, signatures, calc::files(), python::files()].concat()
+    [c::files(), headers, signatures, calc::files(), python::files(), schema::files()].concat()
 }
