@@ -1,12 +1,12 @@
 //! One argument of the caller as the value of a port: a text, a number beside `units`, a quantity with its own units.
 
 use crate::exceptions::Outcome;
+use crate::foreign::{holds_many, knows_no_unit, magnitude};
 use overslab::failure::{Code, Failure};
 use overslab::operation::choice::place_of;
 use overslab::operation::{Kind, NumberKind, Port, call, scalar};
 use overslab::quantity::write::shortest;
-use overslab::quantity::{QuantityType, System, read_kind};
-use pyo3::exceptions::PyException;
+use overslab::quantity::{System, read_kind};
 use pyo3::prelude::*;
 use pyo3::types::{PyBool, PyFloat, PyInt, PyString};
 
@@ -34,7 +34,7 @@ pub(crate) fn float_or_int(object: &Bound<'_, PyAny>) -> Option<f64> {
 
 fn flat_of_any(port: &Port, object: &Bound<'_, PyAny>, units: Option<System>) -> Outcome<Option<f64>> {
     let plain = object.cast::<PyString>().is_ok() || object.cast_exact::<PyInt>().is_ok();
-    if !plain && crate::arrays::holds_many(object)? {
+    if !plain && holds_many(object)? {
         return Ok(None);
     }
     one(port, object, units).map(Some).map_err(|fault| fault.under(port.name))
@@ -86,6 +86,7 @@ fn number_of_any(kind: &NumberKind, object: &Bound<'_, PyAny>, units: Option<Sys
     if let Some(magnitude) = magnitude(kind.quantity, object)? {
         return plain(kind, &magnitude);
     }
+    knows_no_unit(object)?;
     plain(kind, object).and_then(|number| bare(kind, number, units))
 }
 
@@ -126,41 +127,6 @@ fn too_large(object: &Bound<'_, PyAny>) -> Box<Failure> {
         .written(shown(object))
         .allowed("a number that a double can hold")
         .remedy("give a smaller number")
-}
-
-/// The magnitude in base units of an object that knows its own units, whether one number or an array of them.
-pub(crate) fn magnitude<'py>(
-    quantity: &QuantityType,
-    object: &Bound<'py, PyAny>,
-) -> Outcome<Option<Bound<'py, PyAny>>> {
-    let py = object.py();
-    let Some(convert) = object.getattr_opt("m_as")? else { return Ok(None) };
-    match convert.call1((unit_expression(quantity.base_unit().symbol),)) {
-        Ok(magnitude) => Ok(Some(magnitude)),
-        Err(error) if error.is_instance_of::<PyException>(py) => Err(Failure::new(Code::UnitWrong, "")
-            .written(shown(object))
-            .allowed(format!("a {}: {}", quantity.name, quantity.symbols()))
-            .remedy("give a quantity of this kind")
-            .into()),
-        Err(error) => Err(error.into()),
-    }
-}
-
-/// A unit symbol as general unit libraries write it: `kg/m**3`; a plain ratio is the empty product.
-fn unit_expression(symbol: &str) -> String {
-    if matches!(symbol, "1" | "of 1" | "ft/ft" | "w/cm") {
-        return "dimensionless".to_owned();
-    }
-    let mut expression = String::new();
-    let mut letter = false;
-    for c in symbol.chars() {
-        if letter && c.is_ascii_digit() {
-            expression.push_str("**");
-        }
-        letter = c.is_ascii_alphabetic();
-        expression.push(c);
-    }
-    expression
 }
 
 /// A whole number.

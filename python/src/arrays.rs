@@ -2,7 +2,6 @@
 
 use crate::arguments;
 use crate::broadcast::{common, places};
-pub(crate) use crate::elements::holds_many;
 use crate::elements::{self, Elements, Unread};
 use crate::exceptions::{self, Outcome, guard};
 use crate::notes;

@@ -1,9 +1,9 @@
 //! Tables that the caller gives: an object of columns, a list of rows, an array of rows.
 
-use crate::arguments::{self, magnitude};
-use crate::elements::doubles;
+use crate::arguments;
 use crate::exceptions::{Fault, Outcome};
-use numpy::{PyArray1, PyArrayMethods, PyUntypedArray, PyUntypedArrayMethods};
+use crate::foreign::{array, doubles, has_plain_elements, holds_many, magnitude, objects};
+use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArray, PyUntypedArrayMethods};
 use overslab::failure::{Code, Failure, Place};
 use overslab::operation::decode::unknown_key;
 use overslab::operation::{Column, Columns, Kind, Need, NumberKind, Port, TableType, call};
@@ -163,48 +163,48 @@ fn numbers(
     if let Ok(list) = cells.cast_exact::<PyList>() {
         return each_number(port, kind, list.iter(), units);
     }
-    if let (Ok(array), Some(system)) = (cells.cast::<PyArray1<f64>>(), units) {
-        return in_base(array, kind.unit(system));
-    }
     if let Some(inner) = magnitude(kind.quantity, cells)? {
-        return in_base(&flat_doubles(&as_array(&inner)?)?, kind.quantity.base_unit());
+        let array = array(&inner)?.map_or_else(|| objects(&inner), Ok)?;
+        let doubles = doubles(&array)?.ok_or_else(|| arguments::mismatch(&port.kind, cells))?;
+        return in_base(&doubles, kind.quantity.base_unit());
     }
-    // Objects and texts stay what they are; every other array turns into doubles.
-    let array = as_array(one_by_one(port, cells)?)?;
-    let letter = array.dtype().getattr(intern!(cells.py(), "kind"))?.extract::<char>()?;
-    match units {
-        Some(system) if "fiu".contains(letter) => in_base(&flat_doubles(&array)?, kind.unit(system)),
-        _ => each_number(port, kind, list_of(&array)?.iter(), units),
+    if let Some(system) = units
+        && holds_many(cells)?
+        && let Some(array) = array(cells)?
+        && let Some(doubles) = doubles(&array)?
+    {
+        return in_base(&doubles, kind.unit(system));
     }
+    each_number(port, kind, one_by_one(port, cells)?.iter(), units)
 }
 
-fn in_base(array: &Bound<'_, PyArray1<f64>>, unit: &Unit) -> Outcome<Vec<f64>> {
+fn in_base(array: &Bound<'_, PyArrayDyn<f64>>, unit: &Unit) -> Outcome<Vec<f64>> {
+    if array.ndim() != 1 {
+        return Err(not_a_column(array).into());
+    }
     let array = array.try_readonly().map_err(PyErr::from)?;
     Ok(array.as_array().iter().map(|&number| (unit.to_base)(number)).collect())
 }
 
-fn flat_doubles<'py>(array: &Bound<'py, PyUntypedArray>) -> Outcome<Bound<'py, PyArray1<f64>>> {
-    let flat = doubles(array)?;
-    if flat.ndim() != 1 {
-        return Err(not_a_column(array).into());
+/// The cells as a list. A single value is no column; a masked cell is none.
+fn one_by_one<'py>(port: &Port, cells: &Bound<'py, PyAny>) -> Outcome<Bound<'py, PyList>> {
+    if let Ok(list) = cells.cast::<PyList>() {
+        return Ok(list.clone());
     }
-    Ok(flat.cast::<PyArray1<f64>>().map_err(PyErr::from)?.clone())
-}
-
-fn as_array<'py>(object: &Bound<'py, PyAny>) -> Outcome<Bound<'py, PyUntypedArray>> {
-    if let Ok(array) = object.cast::<PyUntypedArray>() {
-        return Ok(array.clone());
+    if let Ok(tuple) = cells.cast::<PyTuple>() {
+        return Ok(tuple.to_list());
     }
-    let py = object.py();
-    let array = numpy::get_array_module(py)?.call_method1(intern!(py, "asarray"), (object,))?;
-    Ok(array.cast_into::<PyUntypedArray>().map_err(PyErr::from)?)
-}
-
-fn list_of<'py>(array: &Bound<'py, PyUntypedArray>) -> Outcome<Bound<'py, PyList>> {
-    if array.ndim() != 1 {
-        return Err(not_a_column(array).into());
+    if !holds_many(cells)? {
+        return Err(arguments::mismatch(&port.kind, cells).into());
     }
-    Ok(array.call_method0(intern!(array.py(), "tolist"))?.cast_into::<PyList>().map_err(PyErr::from)?)
+    let list = match array(cells)? {
+        Some(array) if array.ndim() != 1 || !has_plain_elements(&array) => {
+            return Err(not_a_column(cells).into());
+        }
+        Some(array) => array.call_method0(intern!(cells.py(), "tolist"))?,
+        None => cells.call_method0(intern!(cells.py(), "tolist"))?,
+    };
+    Ok(list.cast_into::<PyList>().map_err(|_| not_a_column(cells))?)
 }
 
 fn not_a_column(object: &Bound<'_, PyAny>) -> Box<Failure> {
@@ -212,14 +212,6 @@ fn not_a_column(object: &Bound<'_, PyAny>) -> Box<Failure> {
         .written(arguments::shown(object))
         .allowed("a list or an array of one dimension")
         .remedy("give one value for each row")
-}
-
-/// A column is a list, a tuple, an array or something that turns into one; a single value is none.
-fn one_by_one<'a, 'py>(port: &Port, cells: &'a Bound<'py, PyAny>) -> Outcome<&'a Bound<'py, PyAny>> {
-    if crate::elements::holds_many(cells)? {
-        return Ok(cells);
-    }
-    Err(arguments::mismatch(&port.kind, cells).into())
 }
 
 fn each_number<'py>(
@@ -270,10 +262,7 @@ fn each<'py, T>(
     cells: &Bound<'py, PyAny>,
     read: impl Fn(&Bound<'py, PyAny>) -> Outcome<T>,
 ) -> Outcome<Vec<Option<T>>> {
-    let list = match cells.cast::<PyList>() {
-        Ok(list) => list.clone(),
-        Err(_) => list_of(&as_array(one_by_one(port, cells)?)?)?,
-    };
+    let list = one_by_one(port, cells)?;
     list.iter().enumerate().map(|(row, cell)| given(port, row, &cell, &read)).collect()
 }
 

@@ -11,7 +11,7 @@ import numpy as np
 import pytest
 from table import SCALARS, SYSTEMS, function, inside, name_of, same, units_of
 
-from overslab import OverslabError, QuantityError
+from overslab import FormError, OverslabError, QuantityError
 from overslab.results import ArrayResult
 
 SHARES = [0.0, 1e-6, 1e-4, 0.01, 0.3, 0.5, 0.77, 1.0]
@@ -158,6 +158,60 @@ def test_a_bad_element_raises_or_is_marked(row: Any) -> None:
             shown = getattr(marked, name)
             assert shown[0] == shown[3] == getattr(scalar, name)
             assert all(value is None or np.isnan(value) for value in shown[marked.bad])
+
+
+class UnitAsAttribute:
+    """A number whose unit would be lost if it were taken as a plain one."""
+
+    units = "furlong"
+
+    def __float__(self) -> float:
+        return 1.0
+
+
+class ArrayWithUnit(np.ndarray):  # type: ignore[type-arg]
+    """An array whose unit would be lost if it were taken as a plain one."""
+
+    unit = "furlong"
+
+
+NOT_NUMBERS: list[Any] = [
+    UnitAsAttribute(),
+    np.ones(2).view(ArrayWithUnit),
+    np.array(["2026-05-01", "2026-05-02"], dtype="datetime64[ns]"),
+    np.array([1, 2], dtype="timedelta64[s]"),
+    np.array([True, False]),
+    np.array([1 + 2j, 2]),
+    np.zeros(2, dtype=[("a", float)]),
+    [np.ones(2), np.ones((2, 2))],
+    [True, 2],
+    [1.0, [2.0]],
+    [[1.0, 2.0], [3.0]],
+    np.bool_(True),
+    np.array(b"2 in"),
+]
+
+
+@pytest.mark.parametrize("value", NOT_NUMBERS, ids=lambda value: type(value).__name__ + str(getattr(value, "dtype", "")))
+def test_what_only_looks_like_numbers_is_refused(value: Any) -> None:
+    for row in SCALARS:
+        first, *rest = row["ports"]
+        if first["kind"] == "number":
+            with pytest.raises(FormError) as caught:
+                function(row)(value, **{port["name"]: row["example"][port["name"]] for port in rest}, units="us")
+            assert (caught.value.name, caught.value.path) == ("KIND_MISMATCH", first["name"])
+
+
+@pytest.mark.parametrize("row", [row for row in SCALARS if row["ports"][0]["kind"] == "number"], ids=name_of)
+def test_masked_elements_are_no_numbers(row: Any) -> None:
+    first, *rest = row["ports"]
+    others = {port["name"]: row["example"][port["name"]] for port in rest}
+    masked = np.ma.array([[1.0, 2.0], [3.0, 4.0]], mask=[[False, True], [False, False]])
+    result = function(row)(masked, **others, units="si", errors="mark")
+    plain = function(row)(masked.data, **others, units="si", errors="mark")
+    assert result.shape == (2, 2)
+    assert set(result.bad.tolist()) == set(plain.bad.tolist()) | {1}
+    assert result.reasons[result.bad.tolist().index(1)].name == "KEY_MISSING"
 
 
 def test_counts_are_whole_numbers_unless_elements_are_marked() -> None:

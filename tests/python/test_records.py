@@ -229,6 +229,9 @@ def test_columns_of_numbers_may_be_of_any_type(row: Any, system: str) -> None:
             lambda a: a.tolist(),
             lambda a: [float(one) for one in a],
             lambda a: list(a.astype(np.float64)),
+            lambda a: tuple(a.tolist()),
+            lambda a: np.ma.array(a, mask=False),
+            lambda a: a.astype(">i4"),
         ):
             table = {**{name: change(array) for name, array in whole.items()}, **rest}
             outcomes.append(outcome(row, {**row["example"], port["name"]: table}, system))
@@ -275,6 +278,28 @@ def test_empty_cells_are_none_or_not_a_number() -> None:
     with pytest.raises(OverslabError) as caught:
         _overslab.specimen_every_kind(**{**SPECIMEN["example"], "rows": {"at": [1.0, None]}}, units="us")
     assert (caught.value.name, caught.value.path, caught.value.index) == ("EMPTY_CELL", "rows.at", 1)
+
+
+def test_masked_cells_are_empty_cells() -> None:
+    at, depth = [1.0, 2.0], np.ma.array([0.5, 0.75], mask=[False, True])
+    hits = np.ma.array([1, 2], mask=[True, False])
+    call = {**SPECIMEN["example"], "rows": {"at": at, "depth": depth, "hits": hits}}
+    result = _overslab.specimen_every_kind(**call, units="us")
+    assert np.isnan(result.rows["depth_in"]).tolist() == [False, True] and result.rows["hits"] == [None, 2]
+
+
+@pytest.mark.parametrize(
+    "column",
+    [np.ones((2, 2)), np.array(["2026-05-01", "2026-05-02"], dtype="datetime64[ns]"), [True, True], np.array([True, True])],
+    ids=["two dimensions", "dates", "truth in a list", "truth in an array"],
+)
+@pytest.mark.parametrize("name", ["at", "hits", "colour", "remark"])
+def test_what_is_no_column_of_the_kind_is_refused(column: Any, name: str) -> None:
+    rows = {"at": [1.0, 2.0], name: column}
+    with pytest.raises(OverslabError) as caught:
+        _overslab.specimen_every_kind(**{**SPECIMEN["example"], "rows": rows}, units="us")
+    assert caught.value.name in {"KIND_MISMATCH", "NOT_A_COUNT", "WORD_UNKNOWN"}
+    assert caught.value.path == f"rows.{name}"
 
 
 def test_an_array_of_two_dimensions_holds_the_columns_in_order() -> None:
