@@ -22,8 +22,9 @@ pub const OVS_CELL_REFUSED: c_int = 3;
 ///
 /// - `request`, `request_len`: `{"operation": its name, "system": "us" | "si", "want": "value" | "why" | "get", "result":
 ///   a name, "empty": "null" | "zero", "arguments": [...]}`. An argument is a cell (null, number, text, truth value) or rows
-///   of cells; one per port, those at the end may be left out. `result` goes with `get`. `empty` says how the sheet hands
-///   over a lone empty cell; left out, as a zero, which is then refused where an empty cell is likelier.
+///   of cells; one per port, those at the end may be left out. A number may also be `{"exact": [sign, high, low, power]}`,
+///   which is sign (high 2^26 + low) 2^power. `result` goes with `get`. `empty` says how the sheet hands over a lone empty
+///   cell; left out, as a zero, which is then refused where an empty cell is likelier.
 /// - `answer`, `answer_len`, `needed`: `{"cells": rows}`, where a refused place among others is `{"code": status}`; or
 ///   `{"failure": {"code", "name", "path", "line", "sentence"}}` with `row` and `column` of the range where they are known.
 ///

@@ -8,7 +8,10 @@ pub mod c_signatures;
 pub mod calc;
 pub mod header;
 pub mod python;
+pub mod reference;
 pub mod schema;
+pub mod sheet_table;
+pub mod vba;
 pub mod words;
 
 use std::path::{Path, PathBuf};
@@ -41,5 +44,17 @@ pub fn root() -> PathBuf {
 pub fn files() -> Vec<Generated> {
     let headers = header::files();
     let signatures = c_signatures::files(&headers);
-    [c::files(), headers, signatures, calc::files(), python::files(), schema::files()].concat()
+    let modules = vba::files(&headers);
+    [
+        c::files(),
+        headers,
+        signatures,
+        calc::files(),
+        modules,
+        sheet_table::files(),
+        python::files(),
+        reference::files(),
+        schema::files(),
+    ]
+    .concat()
 }

@@ -8,13 +8,22 @@ use overslab::quantity::System;
 /// What a port takes, in one line: meaning, unit, what it may be, what happens without it, what a zero is taken for.
 #[must_use]
 pub fn argument(port: &Port, system: System) -> String {
+    [Some(argument_told(port, system)), zero(port, system)]
+        .into_iter()
+        .flatten()
+        .collect::<Vec<_>>()
+        .join("; ")
+}
+
+/// The same for a sheet that tells an empty cell from a zero.
+#[must_use]
+pub fn argument_told(port: &Port, system: System) -> String {
     let mut parts = vec![format!("{}{}", port.meaning, doc::unit(port, system)), takes(port, system)];
     match port.need {
         Need::Required => {}
         Need::Optional => parts.push("may be left out".to_owned()),
         Need::Fallback { value, why } => parts.push(format!("left out: {value}, because {why}")),
     }
-    parts.extend(zero(port, system));
     parts.retain(|part| !part.is_empty());
     parts.join("; ")
 }

@@ -54,6 +54,7 @@ impl Cell {
             Json::Number(number) => number.as_f64().map(Self::Number),
             Json::String(text) if text.trim().is_empty() => Some(Self::Empty),
             Json::String(text) => Some(Self::Text(text.clone())),
+            Json::Object(map) if map.len() == 1 => map.get("exact").and_then(exact).map(Self::Number),
             _ => None,
         }
     }
@@ -66,7 +67,8 @@ impl Range {
         Self { rows: vec![vec![cell]], alone: true }
     }
 
-    /// Reads a range from JSON: null, number, text or truth value by itself, a list of them, or rows of them.
+    /// Reads a range from JSON: null, number, text or truth value by itself, a list of them, or rows of them. A number may
+    /// also be written `{"exact": [sign, high, low, power]}`, which is `sign (high 2^26 + low) 2^power`.
     ///
     /// # Errors
     /// `KIND_MISMATCH` for anything else.
@@ -128,4 +130,22 @@ pub fn ranges(arguments: &[Json]) -> Result<Vec<Range>> {
         Range::from_json(json).map_err(|failure| failure.under(&format!("arguments[{index}]")))
     };
     arguments.iter().enumerate().map(read).collect()
+}
+
+/// `[sign, high, low, power]` as `sign (high 2^26 + low) 2^power`: a number from a caller that cannot write all its digits.
+fn exact(parts: &Json) -> Option<f64> {
+    const HALF: i64 = 1 << 26;
+    let [sign, high, low, power] = parts.as_array()?.as_slice() else { return None };
+    let (high, low) = (high.as_i64()?, low.as_i64()?);
+    let power = i32::try_from(power.as_i64()?).ok()?;
+    let sign = match sign.as_i64()? {
+        1 => 1.0,
+        -1 => -1.0,
+        _ => return None,
+    };
+    let fits = (0..=HALF << 1).contains(&high) && (0..HALF).contains(&low) && (-1100..=1000).contains(&power);
+    // In two steps, since the power alone may be no double though the number is.
+    let half = power / 2;
+    let number = ((high * HALF + low) as f64) * 2.0_f64.powi(half) * 2.0_f64.powi(power - half);
+    (fits && number.is_finite()).then_some(sign * number)
 }

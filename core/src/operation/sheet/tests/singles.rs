@@ -128,3 +128,28 @@ fn a_refused_number_is_said_in_the_callers_unit() {
     let sentence = why("fall", json!([-2, 20]));
     assert!(sentence[0][0].as_str().unwrap().starts_with("OUT_OF_RANGE: drop = -2 in"), "{sentence}");
 }
+
+#[test]
+fn a_number_may_come_in_exact_parts() {
+    let read = |parts: Json| match crate::operation::sheet::Range::from_json(&json!({"exact": parts})) {
+        Ok(range) => match range.rows[0][0] {
+            crate::operation::sheet::Cell::Number(number) => Some(number.to_bits()),
+            _ => None,
+        },
+        Err(_) => None,
+    };
+    assert_eq!(read(json!([1, 107_374_182, 26_843_546, -56])), Some(0.1_f64.to_bits()));
+    assert_eq!(read(json!([-1, 0, 3, 0])), Some((-3.0_f64).to_bits()));
+    assert_eq!(read(json!([1, 0, 1, -1074])), Some(1));
+    assert_eq!(read(json!([1, 134_217_727, 67_108_863, 971])), Some(f64::MAX.to_bits()));
+    for wrong in [
+        json!([1, 0, 1]),
+        json!([2, 0, 1, 0]),
+        json!([1, -1, 0, 0]),
+        json!([1, 0, 67_108_864, 0]),
+        json!([1, 1, 1, 1000]),
+        json!("1"),
+    ] {
+        assert_eq!(read(wrong.clone()), None, "{wrong}");
+    }
+}

@@ -1,0 +1,1263 @@
+Attribute VB_Name = "Overslab"
+Option Explicit
+
+' Overslab in Excel: worksheet functions that call the library overslab-0.dll, which lies in the folder of this workbook
+' (or add-in). Made from the table of operations; do not edit.
+'
+' OVS_<NAME>_US and _SI give the results; a bare number is in the unit that the argument's name ends with, a text such as
+' "2 1/2 in" says its own. What is refused is an error value: #NUM! where a number lies outside its range, else #VALUE!.
+' _WHY with the same arguments gives the reason, or the notes on the result, or an empty text. _GET gives one result by name;
+' "names" gives the names. dll_... are the functions of the library themselves, for macros; units stand in their arguments.
+'
+' For 64-bit Office on Windows. In a text that crosses to the library every character beyond ASCII is escaped.
+
+#If VBA7 Then
+Private Declare PtrSafe Function dll_load Lib "kernel32" Alias "LoadLibraryW" (ByVal file As LongPtr) As LongPtr
+Private Declare PtrSafe Function dll_abi_version Lib "overslab-0.dll" Alias "ovs_abi_version" () As Long
+Private Declare PtrSafe Function dll_version Lib "overslab-0.dll" Alias "ovs_version" (ByRef text_value As Byte, ByVal text_len As Long) As Long
+Private Declare PtrSafe Function dll_sheet_values Lib "overslab-0.dll" Alias "ovs_sheet_values" (ByVal request As String, ByVal request_len As Long, ByRef numbers As Double, ByRef kinds As Long, ByVal capacity As Long, ByRef rows As Long, ByRef columns As Long, ByRef texts As Byte, ByVal texts_len As Long, ByRef needed As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_rod_elevation_us Lib "overslab-0.dll" Alias "ovs_rod_elevation_us" (ByVal benchmark_ft As Double, ByVal backsight_ft As Double, ByVal rod_ft As Double, ByRef elevation_ft As Double, ByRef height_of_instrument_ft As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_rod_elevation_si Lib "overslab-0.dll" Alias "ovs_rod_elevation_si" (ByVal benchmark_m As Double, ByVal backsight_m As Double, ByVal rod_m As Double, ByRef elevation_m As Double, ByRef height_of_instrument_m As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_fall_us Lib "overslab-0.dll" Alias "ovs_fall_us" (ByVal drop_in As Double, ByVal run_ft As Double, ByRef fall_in_per_ft As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_fall_si Lib "overslab-0.dll" Alias "ovs_fall_si" (ByVal drop_mm As Double, ByVal run_m As Double, ByRef fall_percent As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_drop_us Lib "overslab-0.dll" Alias "ovs_drop_us" (ByVal fall_in_per_ft As Double, ByVal run_ft As Double, ByRef drop_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_drop_si Lib "overslab-0.dll" Alias "ovs_drop_si" (ByVal fall_percent As Double, ByVal run_m As Double, ByRef drop_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_triangular_prism_us Lib "overslab-0.dll" Alias "ovs_triangular_prism_us" (ByVal area_ft2 As Double, ByVal thickness_1_in As Double, ByVal thickness_2_in As Double, ByVal thickness_3_in As Double, ByRef net_ft3 As Double, ByRef fill_ft3 As Double, ByRef high_ft3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_triangular_prism_si Lib "overslab-0.dll" Alias "ovs_triangular_prism_si" (ByVal area_m2 As Double, ByVal thickness_1_mm As Double, ByVal thickness_2_mm As Double, ByVal thickness_3_mm As Double, ByRef net_m3 As Double, ByRef fill_m3 As Double, ByRef high_m3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_block_us Lib "overslab-0.dll" Alias "ovs_block_us" (ByVal length_ft As Double, ByVal width_ft As Double, ByVal depth_in As Double, ByRef volume_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_block_si Lib "overslab-0.dll" Alias "ovs_block_si" (ByVal length_m As Double, ByVal width_m As Double, ByVal depth_mm As Double, ByRef volume_m3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_prismoid_us Lib "overslab-0.dll" Alias "ovs_prismoid_us" (ByVal length_ft As Double, ByVal first_ft2 As Double, ByVal middle_ft2 As Double, ByVal last_ft2 As Double, ByRef volume_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_prismoid_si Lib "overslab-0.dll" Alias "ovs_prismoid_si" (ByVal length_m As Double, ByVal first_m2 As Double, ByVal middle_m2 As Double, ByVal last_m2 As Double, ByRef volume_m3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_trucks_us Lib "overslab-0.dll" Alias "ovs_trucks_us" (ByVal ordered_yd3 As Double, ByVal capacity_yd3 As Double, ByRef loads As Long, ByRef last_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_trucks_si Lib "overslab-0.dll" Alias "ovs_trucks_si" (ByVal ordered_m3 As Double, ByVal capacity_m3 As Double, ByRef loads As Long, ByRef last_m3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+#Else
+Private Declare Function dll_load Lib "kernel32" Alias "LoadLibraryW" (ByVal file As Long) As Long
+Private Declare Function dll_abi_version Lib "overslab-0.dll" Alias "ovs_abi_version" () As Long
+Private Declare Function dll_version Lib "overslab-0.dll" Alias "ovs_version" (ByRef text_value As Byte, ByVal text_len As Long) As Long
+Private Declare Function dll_sheet_values Lib "overslab-0.dll" Alias "ovs_sheet_values" (ByVal request As String, ByVal request_len As Long, ByRef numbers As Double, ByRef kinds As Long, ByVal capacity As Long, ByRef rows As Long, ByRef columns As Long, ByRef texts As Byte, ByVal texts_len As Long, ByRef needed As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_rod_elevation_us Lib "overslab-0.dll" Alias "ovs_rod_elevation_us" (ByVal benchmark_ft As Double, ByVal backsight_ft As Double, ByVal rod_ft As Double, ByRef elevation_ft As Double, ByRef height_of_instrument_ft As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_rod_elevation_si Lib "overslab-0.dll" Alias "ovs_rod_elevation_si" (ByVal benchmark_m As Double, ByVal backsight_m As Double, ByVal rod_m As Double, ByRef elevation_m As Double, ByRef height_of_instrument_m As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_fall_us Lib "overslab-0.dll" Alias "ovs_fall_us" (ByVal drop_in As Double, ByVal run_ft As Double, ByRef fall_in_per_ft As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_fall_si Lib "overslab-0.dll" Alias "ovs_fall_si" (ByVal drop_mm As Double, ByVal run_m As Double, ByRef fall_percent As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_drop_us Lib "overslab-0.dll" Alias "ovs_drop_us" (ByVal fall_in_per_ft As Double, ByVal run_ft As Double, ByRef drop_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_drop_si Lib "overslab-0.dll" Alias "ovs_drop_si" (ByVal fall_percent As Double, ByVal run_m As Double, ByRef drop_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_triangular_prism_us Lib "overslab-0.dll" Alias "ovs_triangular_prism_us" (ByVal area_ft2 As Double, ByVal thickness_1_in As Double, ByVal thickness_2_in As Double, ByVal thickness_3_in As Double, ByRef net_ft3 As Double, ByRef fill_ft3 As Double, ByRef high_ft3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_triangular_prism_si Lib "overslab-0.dll" Alias "ovs_triangular_prism_si" (ByVal area_m2 As Double, ByVal thickness_1_mm As Double, ByVal thickness_2_mm As Double, ByVal thickness_3_mm As Double, ByRef net_m3 As Double, ByRef fill_m3 As Double, ByRef high_m3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_block_us Lib "overslab-0.dll" Alias "ovs_block_us" (ByVal length_ft As Double, ByVal width_ft As Double, ByVal depth_in As Double, ByRef volume_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_block_si Lib "overslab-0.dll" Alias "ovs_block_si" (ByVal length_m As Double, ByVal width_m As Double, ByVal depth_mm As Double, ByRef volume_m3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_prismoid_us Lib "overslab-0.dll" Alias "ovs_prismoid_us" (ByVal length_ft As Double, ByVal first_ft2 As Double, ByVal middle_ft2 As Double, ByVal last_ft2 As Double, ByRef volume_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_prismoid_si Lib "overslab-0.dll" Alias "ovs_prismoid_si" (ByVal length_m As Double, ByVal first_m2 As Double, ByVal middle_m2 As Double, ByVal last_m2 As Double, ByRef volume_m3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_trucks_us Lib "overslab-0.dll" Alias "ovs_trucks_us" (ByVal ordered_yd3 As Double, ByVal capacity_yd3 As Double, ByRef loads As Long, ByRef last_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_trucks_si Lib "overslab-0.dll" Alias "ovs_trucks_si" (ByVal ordered_m3 As Double, ByVal capacity_m3 As Double, ByRef loads As Long, ByRef last_m3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+#End If
+
+Private Const LIBRARY As String = "overslab-0.dll"
+Private Const ABI As Long = 0
+
+' Kinds of a cell in an answer.
+Private Const CELL_NUMBER As Long = 1
+Private Const CELL_TEXT As Long = 2
+Private Const CELL_REFUSED As Long = 3
+
+' Statuses that are looked at.
+Private Const BUFFER_SHORT As Long = 94
+Private Const NOT_FINITE As Long = 15
+Private Const NEGATIVE As Long = 16
+Private Const OUT_OF_RANGE As Long = 17
+
+Private Const ERROR_VALUE As Long = 2015
+Private Const ERROR_NUM As Long = 2036
+
+Private ready As Boolean
+
+' The version of the library; where it cannot be used, which file was looked for and why not.
+Public Function OVS_VERSION() As Variant
+    Dim text(0 To 63) As Byte, trouble As String
+    trouble = LibraryTrouble()
+    If trouble = "" Then
+        If dll_version(text(0), 64) = 0 Then trouble = FromUtf8(text, LengthOf(text))
+    End If
+    OVS_VERSION = trouble
+End Function
+
+' One line that names the file where the library cannot be used, else an empty text.
+Private Function LibraryTrouble() As String
+    Dim file As String
+    If ready Then Exit Function
+    If LCase$(Left$(ThisWorkbook.Path, 4)) = "http" Then
+        LibraryTrouble = "OVERSLAB: the workbook lies at " & ThisWorkbook.Path & ": save it in a folder of this PC, beside " & LIBRARY
+        Exit Function
+    End If
+    file = ThisWorkbook.Path & "\" & LIBRARY
+    On Error GoTo Unusable
+    If dll_load(StrPtr(file)) = 0 Then
+        LibraryTrouble = "OVERSLAB: " & file & " " & LoadTrouble(Err.LastDllError)
+    ElseIf dll_abi_version() <> ABI Then
+        LibraryTrouble = "OVERSLAB: " & file & " has ABI " & dll_abi_version() & ", this module needs " & ABI & ": take both from one package"
+    Else
+        ready = True
+    End If
+    Exit Function
+Unusable:
+    LibraryTrouble = "OVERSLAB: " & file & " cannot be used: " & Err.Description
+End Function
+
+' The words for the errors of Windows on loading a library.
+Private Function LoadTrouble(ByVal number As Long) As String
+    Select Case number
+        Case 2, 3, 126
+            LoadTrouble = "is missing: put it beside this workbook"
+        Case 193
+            LoadTrouble = "is not for this Office: it takes the 64-bit library and 64-bit Office"
+        Case Else
+            LoadTrouble = "cannot be loaded, error " & number & " of Windows"
+    End Select
+End Function
+
+' The error value for a status.
+Private Function ErrorFor(ByVal status As Long) As Variant
+    Select Case status
+        Case NOT_FINITE, NEGATIVE, OUT_OF_RANGE
+            ErrorFor = CVErr(ERROR_NUM)
+        Case Else
+            ErrorFor = CVErr(ERROR_VALUE)
+    End Select
+End Function
+
+' The body of every function: cells in, cells out.
+Private Function Called(ByVal operation As String, ByVal system As String, ByVal want As String, ByVal result As Variant, ByVal given As Variant) As Variant
+    Dim request As String, fault As Variant, trouble As String
+    request = RequestFor(operation, system, want, result, given, fault)
+    If IsError(fault) Then
+        Called = fault
+        Exit Function
+    End If
+    trouble = LibraryTrouble()
+    If trouble = "" Then
+        Called = Asked(request, want)
+    ElseIf want = "why" Then
+        Called = trouble
+    Else
+        Called = CVErr(ERROR_VALUE)
+    End If
+End Function
+
+' Asks the library, with more room where the answer needs it.
+Private Function Asked(ByVal request As String, ByVal want As String) As Variant
+    Dim numbers() As Double, kinds() As Long, texts() As Byte, msg(0 To 255) As Byte
+    Dim capacity As Long, room As Long, rows As Long, columns As Long, needed As Long, status As Long, turn As Long
+    capacity = 64
+    room = 4096
+    For turn = 1 To 2
+        ReDim numbers(0 To capacity - 1)
+        ReDim kinds(0 To capacity - 1)
+        ReDim texts(0 To room - 1)
+        status = dll_sheet_values(request, Len(request), numbers(0), kinds(0), capacity, rows, columns, texts(0), room, needed, msg(0), 256)
+        If status <> BUFFER_SHORT Then Exit For
+        If rows * columns > capacity Then capacity = rows * columns
+        If needed > room Then room = needed
+    Next turn
+    If status = 0 Then
+        Asked = Assembled(numbers, kinds, rows, columns, FromUtf8(texts, needed - 1))
+    ElseIf want = "why" Then
+        Asked = FromUtf8(msg, LengthOf(msg))
+    Else
+        Asked = ErrorFor(status)
+    End If
+End Function
+
+' The cells of an answer: one value, or rows of them. An empty cell is an empty text, since nothing would show as a zero.
+Private Function Assembled(ByVal numbers As Variant, ByVal kinds As Variant, ByVal rows As Long, ByVal columns As Long, ByVal texts As String) As Variant
+    Dim made() As Variant, words As Variant, row As Long, column As Long, place As Long, word As Long
+    words = Split(texts, Chr$(10))
+    ReDim made(1 To rows, 1 To columns)
+    For row = 1 To rows
+        For column = 1 To columns
+            Select Case kinds(place)
+                Case CELL_NUMBER
+                    made(row, column) = numbers(place)
+                Case CELL_TEXT
+                    If word <= UBound(words) Then made(row, column) = words(word) Else made(row, column) = ""
+                    word = word + 1
+                Case CELL_REFUSED
+                    made(row, column) = ErrorFor(CLng(numbers(place)))
+                Case Else
+                    made(row, column) = ""
+            End Select
+            place = place + 1
+        Next column
+    Next row
+    If rows = 1 And columns = 1 Then Assembled = made(1, 1) Else Assembled = made
+End Function
+
+' The request as JSON. An error in a cell comes back as the fault: what depends on it is that error too.
+Private Function RequestFor(ByVal operation As String, ByVal system As String, ByVal want As String, ByVal result As Variant, ByVal given As Variant, ByRef fault As Variant) As String
+    Dim parts() As String, index As Long, last As Long, text As String
+    text = "{""operation"":" & JsonText(operation) & ",""system"":" & JsonText(system) & ",""want"":" & JsonText(want)
+    If want = "get" Then
+        result = ValueOf(result)
+        If IsError(result) Then
+            fault = result
+            Exit Function
+        End If
+        If IsArray(result) Then result = ""
+        text = text & ",""result"":" & JsonText(CStr(result))
+    End If
+    last = UBound(given)
+    Do While last >= 0
+        If Not Missing(given(last)) Then Exit Do
+        last = last - 1
+    Loop
+    text = text & ",""empty"":""null"",""arguments"":["
+    If last >= 0 Then
+        ReDim parts(0 To last)
+        For index = 0 To last
+            parts(index) = JsonArgument(given(index), fault)
+        Next index
+        text = text & Join(parts, ",")
+    End If
+    RequestFor = text & "]}"
+End Function
+
+' Whether an argument was left out; in an array it is still told apart.
+Private Function Missing(ByVal given As Variant) As Boolean
+    Missing = IsMissing(given)
+End Function
+
+' A range, an array or a value.
+Private Function JsonArgument(ByVal given As Variant, ByRef fault As Variant) As String
+    Dim held As Variant
+    If Missing(given) Then
+        JsonArgument = "null"
+        Exit Function
+    End If
+    held = ValueOf(given)
+    If Not IsArray(held) Then
+        JsonArgument = JsonCell(held, fault)
+    ElseIf Dimensions(held) = 1 Then
+        JsonArgument = "[" & JsonRow(held, fault) & "]"
+    Else
+        JsonArgument = JsonRows(held, fault)
+    End If
+End Function
+
+' What a range holds, or the value itself.
+Private Function ValueOf(ByVal given As Variant) As Variant
+    If IsObject(given) Then ValueOf = HeldBy(given) Else ValueOf = given
+End Function
+
+' A date or an amount of money in a cell is its plain number.
+Private Function HeldBy(ByVal area As Object) As Variant
+    HeldBy = area.Value2
+End Function
+
+Private Function JsonRow(ByVal cells As Variant, ByRef fault As Variant) As String
+    Dim parts() As String, column As Long
+    ReDim parts(LBound(cells) To UBound(cells))
+    For column = LBound(cells) To UBound(cells)
+        parts(column) = JsonCell(cells(column), fault)
+    Next column
+    JsonRow = "[" & Join(parts, ",") & "]"
+End Function
+
+Private Function JsonRows(ByVal cells As Variant, ByRef fault As Variant) As String
+    Dim rows() As String, parts() As String, row As Long, column As Long
+    ReDim rows(LBound(cells, 1) To UBound(cells, 1))
+    For row = LBound(cells, 1) To UBound(cells, 1)
+        ReDim parts(LBound(cells, 2) To UBound(cells, 2))
+        For column = LBound(cells, 2) To UBound(cells, 2)
+            parts(column) = JsonCell(cells(row, column), fault)
+        Next column
+        rows(row) = "[" & Join(parts, ",") & "]"
+    Next row
+    JsonRows = "[" & Join(rows, ",") & "]"
+End Function
+
+' How many dimensions an array has: one or two; there is no other way to ask than to try.
+Private Function Dimensions(ByVal cells As Variant) As Long
+    Dim bound As Long
+    Dimensions = 1
+    On Error GoTo Done
+    bound = UBound(cells, 2)
+    Dimensions = 2
+Done:
+End Function
+
+Private Function JsonCell(ByVal cell As Variant, ByRef fault As Variant) As String
+    If IsError(cell) Then
+        If Not IsError(fault) Then fault = cell
+        JsonCell = "null"
+    ElseIf IsEmpty(cell) Or IsNull(cell) Then
+        JsonCell = "null"
+    Else
+        Select Case VarType(cell)
+            Case vbString
+                JsonCell = JsonText(CStr(cell))
+            Case vbBoolean
+                If cell Then JsonCell = "true" Else JsonCell = "false"
+            Case Else
+                JsonCell = JsonNumber(CDbl(cell))
+        End Select
+    End If
+End Function
+
+' A number to the last bit. Str$ has fifteen digits only, whatever the language of the PC, so what they cannot hold goes as
+' whole numbers: sign * (high * 2 ^ 26 + low) * 2 ^ power.
+Private Function JsonNumber(ByVal number As Double) As String
+    Dim whole As Double, high As Double, power As Long
+    If number = 0 Then
+        JsonNumber = "0"
+        Exit Function
+    End If
+    If Abs(number) < 1000000000# And number = Int(number) Then
+        JsonNumber = Trim$(Str$(number))
+        Exit Function
+    End If
+    power = Int(Log(Abs(number)) / Log(2#)) - 52
+    If power < -1074 Then power = -1074
+    whole = Scaled(Abs(number), -power)
+    Do While whole <> Int(whole)
+        power = power - 1
+        whole = Scaled(Abs(number), -power)
+    Loop
+    high = Int(whole / 67108864#)
+    JsonNumber = "{""exact"":[" & Sgn(number) & "," & Trim$(Str$(high)) & "," & Trim$(Str$(whole - high * 67108864#)) & "," & power & "]}"
+End Function
+
+' number * 2 ^ power, in two steps, since 2 ^ 1074 is no double.
+Private Function Scaled(ByVal number As Double, ByVal power As Long) As Double
+    Dim half As Long
+    half = power \ 2
+    Scaled = number * 2# ^ half * 2# ^ (power - half)
+End Function
+
+' A text in JSON, in ASCII.
+Private Function JsonText(ByVal text As String) As String
+    Dim made As String, at As Long, code As Long
+    For at = 1 To Len(text)
+        code = AscW(Mid$(text, at, 1)) And 65535
+        If code < 32 Or code > 126 Or code = 34 Or code = 92 Then
+            made = made & "\u" & Right$("000" & Hex$(code), 4)
+        Else
+            made = made & Mid$(text, at, 1)
+        End If
+    Next at
+    JsonText = """" & made & """"
+End Function
+
+' The bytes before the first zero.
+Private Function LengthOf(ByVal bytes As Variant) As Long
+    Dim at As Long
+    For at = LBound(bytes) To UBound(bytes)
+        If bytes(at) = 0 Then Exit For
+    Next at
+    LengthOf = at - LBound(bytes)
+End Function
+
+' The text in so many bytes of UTF-8, as the library writes it.
+Private Function FromUtf8(ByVal bytes As Variant, ByVal length As Long) As String
+    Dim made As String, at As Long, code As Long, more As Long, filled As Long
+    If length <= 0 Then Exit Function
+    made = Space$(length)
+    Do While at < length
+        code = bytes(at)
+        more = 0
+        If code >= 240 Then
+            code = code And 7
+            more = 3
+        ElseIf code >= 224 Then
+            code = code And 15
+            more = 2
+        ElseIf code >= 192 Then
+            code = code And 31
+            more = 1
+        End If
+        at = at + 1
+        Do While more > 0 And at < length
+            code = code * 64 + (bytes(at) And 63)
+            at = at + 1
+            more = more - 1
+        Loop
+        If code >= 65536 Then
+            Mid$(made, filled + 1, 1) = ChrW(55296 + (code - 65536) \ 1024)
+            filled = filled + 1
+            code = 56320 + (code - 65536) Mod 1024
+        End If
+        Mid$(made, filled + 1, 1) = ChrW(code)
+        filled = filled + 1
+    Loop
+    FromUtf8 = Left$(made, filled)
+End Function
+
+' Whether all arguments are plain numbers that the library's own function takes; "w" stands for a whole number.
+Private Function Flat(ByVal given As Variant, ByVal kinds As String, ByRef numbers() As Double) As Boolean
+    Dim index As Long, cell As Variant
+    For index = 0 To UBound(given)
+        cell = ValueOf(given(index))
+        If IsArray(cell) Or IsError(cell) Then Exit Function
+        If VarType(cell) <> vbDouble And VarType(cell) <> vbLong And VarType(cell) <> vbInteger Then Exit Function
+        numbers(index) = cell
+        If Mid$(kinds, index + 1, 1) = "w" Then
+            If numbers(index) <> Int(numbers(index)) Or Abs(numbers(index)) > 2147483647# Then Exit Function
+        End If
+    Next index
+    Flat = (LibraryTrouble() = "")
+End Function
+
+' Several results side by side.
+Private Function SideBySide(ByVal results As Variant) As Variant
+    Dim made() As Variant, index As Long
+    ReDim made(1 To 1, 1 To UBound(results) + 1)
+    For index = 0 To UBound(results)
+        made(1, index + 1) = results(index)
+    Next index
+    SideBySide = made
+End Function
+
+' The elevation of a point from one set-up of the level.
+' benchmark_ft: elevation of the benchmark (ft); at least -3280.83989501 ft, at most 32808.3989501 ft
+' backsight_ft: rod on the benchmark (ft); at least 0 ft, at most 32.8083989501 ft
+' rod_ft: rod on the point (ft); at least 0 ft, at most 32.8083989501 ft
+' Gives elevation_ft (elevation of the point), height_of_instrument_ft (height of the line of sight).
+Public Function OVS_ROD_ELEVATION_US(ByVal benchmark_ft As Variant, ByVal backsight_ft As Variant, ByVal rod_ft As Variant) As Variant
+    Dim x(0 To 2) As Double, y1 As Double, y2 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(benchmark_ft, backsight_ft, rod_ft), "ddd", x) Then
+        status = dll_rod_elevation_us(x(0), x(1), x(2), y1, y2, notes, msg, 0)
+        If status = 0 Then OVS_ROD_ELEVATION_US = SideBySide(Array(y1, y2)) Else OVS_ROD_ELEVATION_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_ROD_ELEVATION_US = Called("rod_elevation", "us", "value", "", Array(benchmark_ft, backsight_ft, rod_ft))
+End Function
+
+Public Function OVS_ROD_ELEVATION_US_WHY(ByVal benchmark_ft As Variant, ByVal backsight_ft As Variant, ByVal rod_ft As Variant) As Variant
+    OVS_ROD_ELEVATION_US_WHY = Called("rod_elevation", "us", "why", "", Array(benchmark_ft, backsight_ft, rod_ft))
+End Function
+
+Public Function OVS_ROD_ELEVATION_US_GET(ByVal result As Variant, ByVal benchmark_ft As Variant, ByVal backsight_ft As Variant, ByVal rod_ft As Variant) As Variant
+    OVS_ROD_ELEVATION_US_GET = Called("rod_elevation", "us", "get", result, Array(benchmark_ft, backsight_ft, rod_ft))
+End Function
+
+' The elevation of a point from one set-up of the level.
+' benchmark_m: elevation of the benchmark (m); at least -1000 m, at most 10000 m
+' backsight_m: rod on the benchmark (m); at least 0 m, at most 10 m
+' rod_m: rod on the point (m); at least 0 m, at most 10 m
+' Gives elevation_m (elevation of the point), height_of_instrument_m (height of the line of sight).
+Public Function OVS_ROD_ELEVATION_SI(ByVal benchmark_m As Variant, ByVal backsight_m As Variant, ByVal rod_m As Variant) As Variant
+    Dim x(0 To 2) As Double, y1 As Double, y2 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(benchmark_m, backsight_m, rod_m), "ddd", x) Then
+        status = dll_rod_elevation_si(x(0), x(1), x(2), y1, y2, notes, msg, 0)
+        If status = 0 Then OVS_ROD_ELEVATION_SI = SideBySide(Array(y1, y2)) Else OVS_ROD_ELEVATION_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_ROD_ELEVATION_SI = Called("rod_elevation", "si", "value", "", Array(benchmark_m, backsight_m, rod_m))
+End Function
+
+Public Function OVS_ROD_ELEVATION_SI_WHY(ByVal benchmark_m As Variant, ByVal backsight_m As Variant, ByVal rod_m As Variant) As Variant
+    OVS_ROD_ELEVATION_SI_WHY = Called("rod_elevation", "si", "why", "", Array(benchmark_m, backsight_m, rod_m))
+End Function
+
+Public Function OVS_ROD_ELEVATION_SI_GET(ByVal result As Variant, ByVal benchmark_m As Variant, ByVal backsight_m As Variant, ByVal rod_m As Variant) As Variant
+    OVS_ROD_ELEVATION_SI_GET = Called("rod_elevation", "si", "get", result, Array(benchmark_m, backsight_m, rod_m))
+End Function
+
+' Reduces a level book: heights of instrument, elevations, closure.
+' page: the readings in the order they were booked; a range with the columns point, [backsight_ft], [sight_ft], [foresight_ft], [close_ft]
+' benchmarks: the points of known elevation; a range with the columns name, elevation_ft
+' closure_tolerance_in: how far a line of two or more set-ups may be off (in); at least 0 in; may be left out
+' recheck_tolerance_in: how far one set-up may be off: its backsight point read again, or the benchmark it ends on (in); at least 0 in; may be left out
+' Gives misclosure_in (found less known where the line closes), backsights_ft (sum of the backsights of the first line), foresights_ft (sum of its foresights), rise_ft (last less first of that line), setups (the set-ups), points (the points).
+Public Function OVS_LEVEL_BOOK_US(ByVal page As Variant, ByVal benchmarks As Variant, Optional ByVal closure_tolerance_in As Variant, Optional ByVal recheck_tolerance_in As Variant) As Variant
+    OVS_LEVEL_BOOK_US = Called("level_book", "us", "value", "", Array(page, benchmarks, closure_tolerance_in, recheck_tolerance_in))
+End Function
+
+Public Function OVS_LEVEL_BOOK_US_WHY(ByVal page As Variant, ByVal benchmarks As Variant, Optional ByVal closure_tolerance_in As Variant, Optional ByVal recheck_tolerance_in As Variant) As Variant
+    OVS_LEVEL_BOOK_US_WHY = Called("level_book", "us", "why", "", Array(page, benchmarks, closure_tolerance_in, recheck_tolerance_in))
+End Function
+
+Public Function OVS_LEVEL_BOOK_US_GET(ByVal result As Variant, ByVal page As Variant, ByVal benchmarks As Variant, Optional ByVal closure_tolerance_in As Variant, Optional ByVal recheck_tolerance_in As Variant) As Variant
+    OVS_LEVEL_BOOK_US_GET = Called("level_book", "us", "get", result, Array(page, benchmarks, closure_tolerance_in, recheck_tolerance_in))
+End Function
+
+' Reduces a level book: heights of instrument, elevations, closure.
+' page: the readings in the order they were booked; a range with the columns point, [backsight_m], [sight_m], [foresight_m], [close_m]
+' benchmarks: the points of known elevation; a range with the columns name, elevation_m
+' closure_tolerance_mm: how far a line of two or more set-ups may be off (mm); at least 0 mm; may be left out
+' recheck_tolerance_mm: how far one set-up may be off: its backsight point read again, or the benchmark it ends on (mm); at least 0 mm; may be left out
+' Gives misclosure_mm (found less known where the line closes), backsights_m (sum of the backsights of the first line), foresights_m (sum of its foresights), rise_m (last less first of that line), setups (the set-ups), points (the points).
+Public Function OVS_LEVEL_BOOK_SI(ByVal page As Variant, ByVal benchmarks As Variant, Optional ByVal closure_tolerance_mm As Variant, Optional ByVal recheck_tolerance_mm As Variant) As Variant
+    OVS_LEVEL_BOOK_SI = Called("level_book", "si", "value", "", Array(page, benchmarks, closure_tolerance_mm, recheck_tolerance_mm))
+End Function
+
+Public Function OVS_LEVEL_BOOK_SI_WHY(ByVal page As Variant, ByVal benchmarks As Variant, Optional ByVal closure_tolerance_mm As Variant, Optional ByVal recheck_tolerance_mm As Variant) As Variant
+    OVS_LEVEL_BOOK_SI_WHY = Called("level_book", "si", "why", "", Array(page, benchmarks, closure_tolerance_mm, recheck_tolerance_mm))
+End Function
+
+Public Function OVS_LEVEL_BOOK_SI_GET(ByVal result As Variant, ByVal page As Variant, ByVal benchmarks As Variant, Optional ByVal closure_tolerance_mm As Variant, Optional ByVal recheck_tolerance_mm As Variant) As Variant
+    OVS_LEVEL_BOOK_SI_GET = Called("level_book", "si", "get", result, Array(page, benchmarks, closure_tolerance_mm, recheck_tolerance_mm))
+End Function
+
+' The plan edge of the work from its corners in order.
+' corners: the corners in order; a range with the columns x_ft, y_ft, [edge]
+' Gives outline (the outline).
+Public Function OVS_OUTLINE_FROM_CORNERS_US(ByVal corners As Variant) As Variant
+    OVS_OUTLINE_FROM_CORNERS_US = Called("outline_from_corners", "us", "value", "", Array(corners))
+End Function
+
+Public Function OVS_OUTLINE_FROM_CORNERS_US_WHY(ByVal corners As Variant) As Variant
+    OVS_OUTLINE_FROM_CORNERS_US_WHY = Called("outline_from_corners", "us", "why", "", Array(corners))
+End Function
+
+Public Function OVS_OUTLINE_FROM_CORNERS_US_GET(ByVal result As Variant, ByVal corners As Variant) As Variant
+    OVS_OUTLINE_FROM_CORNERS_US_GET = Called("outline_from_corners", "us", "get", result, Array(corners))
+End Function
+
+' The plan edge of the work from its corners in order.
+' corners: the corners in order; a range with the columns x_m, y_m, [edge]
+' Gives outline (the outline).
+Public Function OVS_OUTLINE_FROM_CORNERS_SI(ByVal corners As Variant) As Variant
+    OVS_OUTLINE_FROM_CORNERS_SI = Called("outline_from_corners", "si", "value", "", Array(corners))
+End Function
+
+Public Function OVS_OUTLINE_FROM_CORNERS_SI_WHY(ByVal corners As Variant) As Variant
+    OVS_OUTLINE_FROM_CORNERS_SI_WHY = Called("outline_from_corners", "si", "why", "", Array(corners))
+End Function
+
+Public Function OVS_OUTLINE_FROM_CORNERS_SI_GET(ByVal result As Variant, ByVal corners As Variant) As Variant
+    OVS_OUTLINE_FROM_CORNERS_SI_GET = Called("outline_from_corners", "si", "get", result, Array(corners))
+End Function
+
+' The plan edge of the work from wall lengths in order, with a diagonal or two of four walls.
+' sides: the walls in order; a range with the columns length_ft, [name], [turn]
+' diagonal_ft: first corner to third, of four walls (ft); more than 0 ft, at most 32808.3989501 ft; may be left out
+' second_diagonal_ft: second corner to fourth, of four walls (ft); more than 0 ft, at most 32808.3989501 ft; may be left out
+' Gives outline (the outline).
+Public Function OVS_OUTLINE_FROM_SIDES_US(ByVal sides As Variant, Optional ByVal diagonal_ft As Variant, Optional ByVal second_diagonal_ft As Variant) As Variant
+    OVS_OUTLINE_FROM_SIDES_US = Called("outline_from_sides", "us", "value", "", Array(sides, diagonal_ft, second_diagonal_ft))
+End Function
+
+Public Function OVS_OUTLINE_FROM_SIDES_US_WHY(ByVal sides As Variant, Optional ByVal diagonal_ft As Variant, Optional ByVal second_diagonal_ft As Variant) As Variant
+    OVS_OUTLINE_FROM_SIDES_US_WHY = Called("outline_from_sides", "us", "why", "", Array(sides, diagonal_ft, second_diagonal_ft))
+End Function
+
+Public Function OVS_OUTLINE_FROM_SIDES_US_GET(ByVal result As Variant, ByVal sides As Variant, Optional ByVal diagonal_ft As Variant, Optional ByVal second_diagonal_ft As Variant) As Variant
+    OVS_OUTLINE_FROM_SIDES_US_GET = Called("outline_from_sides", "us", "get", result, Array(sides, diagonal_ft, second_diagonal_ft))
+End Function
+
+' The plan edge of the work from wall lengths in order, with a diagonal or two of four walls.
+' sides: the walls in order; a range with the columns length_m, [name], [turn]
+' diagonal_m: first corner to third, of four walls (m); more than 0 m, at most 10000 m; may be left out
+' second_diagonal_m: second corner to fourth, of four walls (m); more than 0 m, at most 10000 m; may be left out
+' Gives outline (the outline).
+Public Function OVS_OUTLINE_FROM_SIDES_SI(ByVal sides As Variant, Optional ByVal diagonal_m As Variant, Optional ByVal second_diagonal_m As Variant) As Variant
+    OVS_OUTLINE_FROM_SIDES_SI = Called("outline_from_sides", "si", "value", "", Array(sides, diagonal_m, second_diagonal_m))
+End Function
+
+Public Function OVS_OUTLINE_FROM_SIDES_SI_WHY(ByVal sides As Variant, Optional ByVal diagonal_m As Variant, Optional ByVal second_diagonal_m As Variant) As Variant
+    OVS_OUTLINE_FROM_SIDES_SI_WHY = Called("outline_from_sides", "si", "why", "", Array(sides, diagonal_m, second_diagonal_m))
+End Function
+
+Public Function OVS_OUTLINE_FROM_SIDES_SI_GET(ByVal result As Variant, ByVal sides As Variant, Optional ByVal diagonal_m As Variant, Optional ByVal second_diagonal_m As Variant) As Variant
+    OVS_OUTLINE_FROM_SIDES_SI_GET = Called("outline_from_sides", "si", "get", result, Array(sides, diagonal_m, second_diagonal_m))
+End Function
+
+' The surface of the old slab through shots in any order.
+' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives
+' shots: the shots; a range with the columns x_ft, y_ft, elevation_ft, [name], [outside], [step]
+' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
+' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
+' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' Gives survey (the surveyed old slab).
+Public Function OVS_SURVEY_FROM_SHOTS_US(ByVal outline As Variant, ByVal shots As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_SHOTS_US = Called("survey_from_shots", "us", "value", "", Array(outline, shots, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_SHOTS_US_WHY(ByVal outline As Variant, ByVal shots As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_SHOTS_US_WHY = Called("survey_from_shots", "us", "why", "", Array(outline, shots, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_SHOTS_US_GET(ByVal result As Variant, ByVal outline As Variant, ByVal shots As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_SHOTS_US_GET = Called("survey_from_shots", "us", "get", result, Array(outline, shots, instrument, texture, beyond_allowed))
+End Function
+
+' The surface of the old slab through shots in any order.
+' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives
+' shots: the shots; a range with the columns x_m, y_m, elevation_m, [name], [outside], [step]
+' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
+' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
+' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' Gives survey (the surveyed old slab).
+Public Function OVS_SURVEY_FROM_SHOTS_SI(ByVal outline As Variant, ByVal shots As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_SHOTS_SI = Called("survey_from_shots", "si", "value", "", Array(outline, shots, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_SHOTS_SI_WHY(ByVal outline As Variant, ByVal shots As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_SHOTS_SI_WHY = Called("survey_from_shots", "si", "why", "", Array(outline, shots, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_SHOTS_SI_GET(ByVal result As Variant, ByVal outline As Variant, ByVal shots As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_SHOTS_SI_GET = Called("survey_from_shots", "si", "get", result, Array(outline, shots, instrument, texture, beyond_allowed))
+End Function
+
+' The surface of the old slab through a grid of elevations, rows and columns spaced from two walls.
+' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives
+' columns: the grid columns from the left wall; a range with the columns x_ft
+' rows: the grid rows from the front wall; a range with the columns y_ft
+' elevations: the heights, row by row; a range with the columns [elevation_ft]
+' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
+' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
+' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' Gives survey (the surveyed old slab).
+Public Function OVS_SURVEY_FROM_GRID_US(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_GRID_US = Called("survey_from_grid", "us", "value", "", Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_GRID_US_WHY(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_GRID_US_WHY = Called("survey_from_grid", "us", "why", "", Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_GRID_US_GET(ByVal result As Variant, ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_GRID_US_GET = Called("survey_from_grid", "us", "get", result, Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed))
+End Function
+
+' The surface of the old slab through a grid of elevations, rows and columns spaced from two walls.
+' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives
+' columns: the grid columns from the left wall; a range with the columns x_m
+' rows: the grid rows from the front wall; a range with the columns y_m
+' elevations: the heights, row by row; a range with the columns [elevation_m]
+' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
+' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
+' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' Gives survey (the surveyed old slab).
+Public Function OVS_SURVEY_FROM_GRID_SI(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_GRID_SI = Called("survey_from_grid", "si", "value", "", Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_GRID_SI_WHY(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_GRID_SI_WHY = Called("survey_from_grid", "si", "why", "", Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_GRID_SI_GET(ByVal result As Variant, ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_GRID_SI_GET = Called("survey_from_grid", "si", "get", result, Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed))
+End Function
+
+' The surface of the old slab through a grid of rod readings from one set-up.
+' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives
+' columns: the grid columns from the left wall; a range with the columns x_ft
+' rows: the grid rows from the front wall; a range with the columns y_ft
+' rods: the readings, row by row; a range with the columns [rod_ft]
+' benchmark_ft: elevation of the benchmark (ft); at least -3280.83989501 ft, at most 32808.3989501 ft
+' backsight_ft: rod on the benchmark (ft); at least 0 ft, at most 32.8083989501 ft
+' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
+' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
+' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' Gives survey (the surveyed old slab).
+Public Function OVS_SURVEY_FROM_RODS_US(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_ft As Variant, ByVal backsight_ft As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_RODS_US = Called("survey_from_rods", "us", "value", "", Array(outline, columns, rows, rods, benchmark_ft, backsight_ft, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_RODS_US_WHY(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_ft As Variant, ByVal backsight_ft As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_RODS_US_WHY = Called("survey_from_rods", "us", "why", "", Array(outline, columns, rows, rods, benchmark_ft, backsight_ft, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_RODS_US_GET(ByVal result As Variant, ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_ft As Variant, ByVal backsight_ft As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_RODS_US_GET = Called("survey_from_rods", "us", "get", result, Array(outline, columns, rows, rods, benchmark_ft, backsight_ft, instrument, texture, beyond_allowed))
+End Function
+
+' The surface of the old slab through a grid of rod readings from one set-up.
+' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives
+' columns: the grid columns from the left wall; a range with the columns x_m
+' rows: the grid rows from the front wall; a range with the columns y_m
+' rods: the readings, row by row; a range with the columns [rod_m]
+' benchmark_m: elevation of the benchmark (m); at least -1000 m, at most 10000 m
+' backsight_m: rod on the benchmark (m); at least 0 m, at most 10 m
+' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
+' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
+' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' Gives survey (the surveyed old slab).
+Public Function OVS_SURVEY_FROM_RODS_SI(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_m As Variant, ByVal backsight_m As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_RODS_SI = Called("survey_from_rods", "si", "value", "", Array(outline, columns, rows, rods, benchmark_m, backsight_m, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_RODS_SI_WHY(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_m As Variant, ByVal backsight_m As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_RODS_SI_WHY = Called("survey_from_rods", "si", "why", "", Array(outline, columns, rows, rods, benchmark_m, backsight_m, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_RODS_SI_GET(ByVal result As Variant, ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_m As Variant, ByVal backsight_m As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_RODS_SI_GET = Called("survey_from_rods", "si", "get", result, Array(outline, columns, rows, rods, benchmark_m, backsight_m, instrument, texture, beyond_allowed))
+End Function
+
+' The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US gives
+' Gives triangles (the triangles).
+Public Function OVS_SURVEY_TRIANGLES_US(ByVal survey As Variant) As Variant
+    OVS_SURVEY_TRIANGLES_US = Called("survey_triangles", "us", "value", "", Array(survey))
+End Function
+
+Public Function OVS_SURVEY_TRIANGLES_US_WHY(ByVal survey As Variant) As Variant
+    OVS_SURVEY_TRIANGLES_US_WHY = Called("survey_triangles", "us", "why", "", Array(survey))
+End Function
+
+Public Function OVS_SURVEY_TRIANGLES_US_GET(ByVal result As Variant, ByVal survey As Variant) As Variant
+    OVS_SURVEY_TRIANGLES_US_GET = Called("survey_triangles", "us", "get", result, Array(survey))
+End Function
+
+' The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI gives
+' Gives triangles (the triangles).
+Public Function OVS_SURVEY_TRIANGLES_SI(ByVal survey As Variant) As Variant
+    OVS_SURVEY_TRIANGLES_SI = Called("survey_triangles", "si", "value", "", Array(survey))
+End Function
+
+Public Function OVS_SURVEY_TRIANGLES_SI_WHY(ByVal survey As Variant) As Variant
+    OVS_SURVEY_TRIANGLES_SI_WHY = Called("survey_triangles", "si", "why", "", Array(survey))
+End Function
+
+Public Function OVS_SURVEY_TRIANGLES_SI_GET(ByVal result As Variant, ByVal survey As Variant) As Variant
+    OVS_SURVEY_TRIANGLES_SI_GET = Called("survey_triangles", "si", "get", result, Array(survey))
+End Function
+
+' The fall of a surface that loses a height over a run.
+' drop_in: height lost (in); at least 0 in, at most 1200 in
+' run_ft: level distance over which it is lost (ft); more than 0 ft, at most 10000 ft
+' Gives fall_in_per_ft (fall of the surface).
+Public Function OVS_FALL_US(ByVal drop_in As Variant, ByVal run_ft As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(drop_in, run_ft), "dd", x) Then
+        status = dll_fall_us(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_FALL_US = y1 Else OVS_FALL_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_FALL_US = Called("fall", "us", "value", "", Array(drop_in, run_ft))
+End Function
+
+Public Function OVS_FALL_US_WHY(ByVal drop_in As Variant, ByVal run_ft As Variant) As Variant
+    OVS_FALL_US_WHY = Called("fall", "us", "why", "", Array(drop_in, run_ft))
+End Function
+
+Public Function OVS_FALL_US_GET(ByVal result As Variant, ByVal drop_in As Variant, ByVal run_ft As Variant) As Variant
+    OVS_FALL_US_GET = Called("fall", "us", "get", result, Array(drop_in, run_ft))
+End Function
+
+' The fall of a surface that loses a height over a run.
+' drop_mm: height lost (mm); at least 0 mm, at most 30480 mm
+' run_m: level distance over which it is lost (m); more than 0 m, at most 3048 m
+' Gives fall_percent (fall of the surface).
+Public Function OVS_FALL_SI(ByVal drop_mm As Variant, ByVal run_m As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(drop_mm, run_m), "dd", x) Then
+        status = dll_fall_si(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_FALL_SI = y1 Else OVS_FALL_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_FALL_SI = Called("fall", "si", "value", "", Array(drop_mm, run_m))
+End Function
+
+Public Function OVS_FALL_SI_WHY(ByVal drop_mm As Variant, ByVal run_m As Variant) As Variant
+    OVS_FALL_SI_WHY = Called("fall", "si", "why", "", Array(drop_mm, run_m))
+End Function
+
+Public Function OVS_FALL_SI_GET(ByVal result As Variant, ByVal drop_mm As Variant, ByVal run_m As Variant) As Variant
+    OVS_FALL_SI_GET = Called("fall", "si", "get", result, Array(drop_mm, run_m))
+End Function
+
+' The height that a surface loses over a run at a fall.
+' fall_in_per_ft: fall of the surface (in/ft); at least 0 in/ft, at most 12 in/ft
+' run_ft: level distance (ft); more than 0 ft, at most 10000 ft
+' Gives drop_in (height lost).
+Public Function OVS_DROP_US(ByVal fall_in_per_ft As Variant, ByVal run_ft As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(fall_in_per_ft, run_ft), "dd", x) Then
+        status = dll_drop_us(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_DROP_US = y1 Else OVS_DROP_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_DROP_US = Called("drop", "us", "value", "", Array(fall_in_per_ft, run_ft))
+End Function
+
+Public Function OVS_DROP_US_WHY(ByVal fall_in_per_ft As Variant, ByVal run_ft As Variant) As Variant
+    OVS_DROP_US_WHY = Called("drop", "us", "why", "", Array(fall_in_per_ft, run_ft))
+End Function
+
+Public Function OVS_DROP_US_GET(ByVal result As Variant, ByVal fall_in_per_ft As Variant, ByVal run_ft As Variant) As Variant
+    OVS_DROP_US_GET = Called("drop", "us", "get", result, Array(fall_in_per_ft, run_ft))
+End Function
+
+' The height that a surface loses over a run at a fall.
+' fall_percent: fall of the surface (%); at least 0 %, at most 100 %
+' run_m: level distance (m); more than 0 m, at most 3048 m
+' Gives drop_mm (height lost).
+Public Function OVS_DROP_SI(ByVal fall_percent As Variant, ByVal run_m As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(fall_percent, run_m), "dd", x) Then
+        status = dll_drop_si(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_DROP_SI = y1 Else OVS_DROP_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_DROP_SI = Called("drop", "si", "value", "", Array(fall_percent, run_m))
+End Function
+
+Public Function OVS_DROP_SI_WHY(ByVal fall_percent As Variant, ByVal run_m As Variant) As Variant
+    OVS_DROP_SI_WHY = Called("drop", "si", "why", "", Array(fall_percent, run_m))
+End Function
+
+Public Function OVS_DROP_SI_GET(ByVal result As Variant, ByVal fall_percent As Variant, ByVal run_m As Variant) As Variant
+    OVS_DROP_SI_GET = Called("drop", "si", "get", result, Array(fall_percent, run_m))
+End Function
+
+' The volume between old slab and finish over one triangle, split where they meet.
+' area_ft2: plan area of the triangle (ft2); more than 0 ft2, at most 10763910.4167 ft2
+' thickness_1_in: thickness at the first corner (in); at least -3937.00787402 in, at most 3937.00787402 in
+' thickness_2_in: thickness at the second corner (in); at least -3937.00787402 in, at most 3937.00787402 in
+' thickness_3_in: thickness at the third corner (in); at least -3937.00787402 in, at most 3937.00787402 in
+' Gives net_ft3 (fill less high spots), fill_ft3 (fill above the old slab), high_ft3 (old slab above the finish).
+Public Function OVS_TRIANGULAR_PRISM_US(ByVal area_ft2 As Variant, ByVal thickness_1_in As Variant, ByVal thickness_2_in As Variant, ByVal thickness_3_in As Variant) As Variant
+    Dim x(0 To 3) As Double, y1 As Double, y2 As Double, y3 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(area_ft2, thickness_1_in, thickness_2_in, thickness_3_in), "dddd", x) Then
+        status = dll_triangular_prism_us(x(0), x(1), x(2), x(3), y1, y2, y3, notes, msg, 0)
+        If status = 0 Then OVS_TRIANGULAR_PRISM_US = SideBySide(Array(y1, y2, y3)) Else OVS_TRIANGULAR_PRISM_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_TRIANGULAR_PRISM_US = Called("triangular_prism", "us", "value", "", Array(area_ft2, thickness_1_in, thickness_2_in, thickness_3_in))
+End Function
+
+Public Function OVS_TRIANGULAR_PRISM_US_WHY(ByVal area_ft2 As Variant, ByVal thickness_1_in As Variant, ByVal thickness_2_in As Variant, ByVal thickness_3_in As Variant) As Variant
+    OVS_TRIANGULAR_PRISM_US_WHY = Called("triangular_prism", "us", "why", "", Array(area_ft2, thickness_1_in, thickness_2_in, thickness_3_in))
+End Function
+
+Public Function OVS_TRIANGULAR_PRISM_US_GET(ByVal result As Variant, ByVal area_ft2 As Variant, ByVal thickness_1_in As Variant, ByVal thickness_2_in As Variant, ByVal thickness_3_in As Variant) As Variant
+    OVS_TRIANGULAR_PRISM_US_GET = Called("triangular_prism", "us", "get", result, Array(area_ft2, thickness_1_in, thickness_2_in, thickness_3_in))
+End Function
+
+' The volume between old slab and finish over one triangle, split where they meet.
+' area_m2: plan area of the triangle (m2); more than 0 m2, at most 1000000 m2
+' thickness_1_mm: thickness at the first corner (mm); at least -100000 mm, at most 100000 mm
+' thickness_2_mm: thickness at the second corner (mm); at least -100000 mm, at most 100000 mm
+' thickness_3_mm: thickness at the third corner (mm); at least -100000 mm, at most 100000 mm
+' Gives net_m3 (fill less high spots), fill_m3 (fill above the old slab), high_m3 (old slab above the finish).
+Public Function OVS_TRIANGULAR_PRISM_SI(ByVal area_m2 As Variant, ByVal thickness_1_mm As Variant, ByVal thickness_2_mm As Variant, ByVal thickness_3_mm As Variant) As Variant
+    Dim x(0 To 3) As Double, y1 As Double, y2 As Double, y3 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(area_m2, thickness_1_mm, thickness_2_mm, thickness_3_mm), "dddd", x) Then
+        status = dll_triangular_prism_si(x(0), x(1), x(2), x(3), y1, y2, y3, notes, msg, 0)
+        If status = 0 Then OVS_TRIANGULAR_PRISM_SI = SideBySide(Array(y1, y2, y3)) Else OVS_TRIANGULAR_PRISM_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_TRIANGULAR_PRISM_SI = Called("triangular_prism", "si", "value", "", Array(area_m2, thickness_1_mm, thickness_2_mm, thickness_3_mm))
+End Function
+
+Public Function OVS_TRIANGULAR_PRISM_SI_WHY(ByVal area_m2 As Variant, ByVal thickness_1_mm As Variant, ByVal thickness_2_mm As Variant, ByVal thickness_3_mm As Variant) As Variant
+    OVS_TRIANGULAR_PRISM_SI_WHY = Called("triangular_prism", "si", "why", "", Array(area_m2, thickness_1_mm, thickness_2_mm, thickness_3_mm))
+End Function
+
+Public Function OVS_TRIANGULAR_PRISM_SI_GET(ByVal result As Variant, ByVal area_m2 As Variant, ByVal thickness_1_mm As Variant, ByVal thickness_2_mm As Variant, ByVal thickness_3_mm As Variant) As Variant
+    OVS_TRIANGULAR_PRISM_SI_GET = Called("triangular_prism", "si", "get", result, Array(area_m2, thickness_1_mm, thickness_2_mm, thickness_3_mm))
+End Function
+
+' A level finish.
+' elevation_ft: its elevation (ft); at least -32808.3989501 ft, at most 32808.3989501 ft
+' Gives finish (the finish).
+Public Function OVS_FINISH_LEVEL_US(ByVal elevation_ft As Variant) As Variant
+    OVS_FINISH_LEVEL_US = Called("finish_level", "us", "value", "", Array(elevation_ft))
+End Function
+
+Public Function OVS_FINISH_LEVEL_US_WHY(ByVal elevation_ft As Variant) As Variant
+    OVS_FINISH_LEVEL_US_WHY = Called("finish_level", "us", "why", "", Array(elevation_ft))
+End Function
+
+Public Function OVS_FINISH_LEVEL_US_GET(ByVal result As Variant, ByVal elevation_ft As Variant) As Variant
+    OVS_FINISH_LEVEL_US_GET = Called("finish_level", "us", "get", result, Array(elevation_ft))
+End Function
+
+' A level finish.
+' elevation_m: its elevation (m); at least -10000 m, at most 10000 m
+' Gives finish (the finish).
+Public Function OVS_FINISH_LEVEL_SI(ByVal elevation_m As Variant) As Variant
+    OVS_FINISH_LEVEL_SI = Called("finish_level", "si", "value", "", Array(elevation_m))
+End Function
+
+Public Function OVS_FINISH_LEVEL_SI_WHY(ByVal elevation_m As Variant) As Variant
+    OVS_FINISH_LEVEL_SI_WHY = Called("finish_level", "si", "why", "", Array(elevation_m))
+End Function
+
+Public Function OVS_FINISH_LEVEL_SI_GET(ByVal result As Variant, ByVal elevation_m As Variant) As Variant
+    OVS_FINISH_LEVEL_SI_GET = Called("finish_level", "si", "get", result, Array(elevation_m))
+End Function
+
+' The plane finish through three points.
+' points: three points that are not on one line; a range with the columns x_ft, y_ft, elevation_ft
+' Gives finish (the finish).
+Public Function OVS_FINISH_FROM_POINTS_US(ByVal points As Variant) As Variant
+    OVS_FINISH_FROM_POINTS_US = Called("finish_from_points", "us", "value", "", Array(points))
+End Function
+
+Public Function OVS_FINISH_FROM_POINTS_US_WHY(ByVal points As Variant) As Variant
+    OVS_FINISH_FROM_POINTS_US_WHY = Called("finish_from_points", "us", "why", "", Array(points))
+End Function
+
+Public Function OVS_FINISH_FROM_POINTS_US_GET(ByVal result As Variant, ByVal points As Variant) As Variant
+    OVS_FINISH_FROM_POINTS_US_GET = Called("finish_from_points", "us", "get", result, Array(points))
+End Function
+
+' The plane finish through three points.
+' points: three points that are not on one line; a range with the columns x_m, y_m, elevation_m
+' Gives finish (the finish).
+Public Function OVS_FINISH_FROM_POINTS_SI(ByVal points As Variant) As Variant
+    OVS_FINISH_FROM_POINTS_SI = Called("finish_from_points", "si", "value", "", Array(points))
+End Function
+
+Public Function OVS_FINISH_FROM_POINTS_SI_WHY(ByVal points As Variant) As Variant
+    OVS_FINISH_FROM_POINTS_SI_WHY = Called("finish_from_points", "si", "why", "", Array(points))
+End Function
+
+Public Function OVS_FINISH_FROM_POINTS_SI_GET(ByVal result As Variant, ByVal points As Variant) As Variant
+    OVS_FINISH_FROM_POINTS_SI_GET = Called("finish_from_points", "si", "get", result, Array(points))
+End Function
+
+' The plane finish that stands level along an edge and falls square to it.
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US gives
+' edge: name of the edge; a text
+' elevation_ft: height of the finish at the edge (ft); at least -32808.3989501 ft, at most 32808.3989501 ft
+' fall_in_per_ft: fall towards the edge (in/ft); at least 0 in/ft, at most 12 in/ft
+' Gives finish (the finish).
+Public Function OVS_FINISH_TO_EDGE_US(ByVal survey As Variant, ByVal edge As Variant, ByVal elevation_ft As Variant, ByVal fall_in_per_ft As Variant) As Variant
+    OVS_FINISH_TO_EDGE_US = Called("finish_to_edge", "us", "value", "", Array(survey, edge, elevation_ft, fall_in_per_ft))
+End Function
+
+Public Function OVS_FINISH_TO_EDGE_US_WHY(ByVal survey As Variant, ByVal edge As Variant, ByVal elevation_ft As Variant, ByVal fall_in_per_ft As Variant) As Variant
+    OVS_FINISH_TO_EDGE_US_WHY = Called("finish_to_edge", "us", "why", "", Array(survey, edge, elevation_ft, fall_in_per_ft))
+End Function
+
+Public Function OVS_FINISH_TO_EDGE_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal edge As Variant, ByVal elevation_ft As Variant, ByVal fall_in_per_ft As Variant) As Variant
+    OVS_FINISH_TO_EDGE_US_GET = Called("finish_to_edge", "us", "get", result, Array(survey, edge, elevation_ft, fall_in_per_ft))
+End Function
+
+' The plane finish that stands level along an edge and falls square to it.
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI gives
+' edge: name of the edge; a text
+' elevation_m: height of the finish at the edge (m); at least -10000 m, at most 10000 m
+' fall_percent: fall towards the edge (%); at least 0 %, at most 100 %
+' Gives finish (the finish).
+Public Function OVS_FINISH_TO_EDGE_SI(ByVal survey As Variant, ByVal edge As Variant, ByVal elevation_m As Variant, ByVal fall_percent As Variant) As Variant
+    OVS_FINISH_TO_EDGE_SI = Called("finish_to_edge", "si", "value", "", Array(survey, edge, elevation_m, fall_percent))
+End Function
+
+Public Function OVS_FINISH_TO_EDGE_SI_WHY(ByVal survey As Variant, ByVal edge As Variant, ByVal elevation_m As Variant, ByVal fall_percent As Variant) As Variant
+    OVS_FINISH_TO_EDGE_SI_WHY = Called("finish_to_edge", "si", "why", "", Array(survey, edge, elevation_m, fall_percent))
+End Function
+
+Public Function OVS_FINISH_TO_EDGE_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal edge As Variant, ByVal elevation_m As Variant, ByVal fall_percent As Variant) As Variant
+    OVS_FINISH_TO_EDGE_SI_GET = Called("finish_to_edge", "si", "get", result, Array(survey, edge, elevation_m, fall_percent))
+End Function
+
+' The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US gives
+' least_in: least thickness (in); at least 0 in, at most 120 in
+' edge: the edge it falls to; none for a level finish; a text; may be left out
+' fall_in_per_ft: fall towards the edge (in/ft); at least 0 in/ft, at most 12 in/ft; left out: 1/8 in/ft, because the least for a well-finished floor
+' round_in: heights are rounded up to whole steps of this (in); at least 0 in, at most 12 in; may be left out
+' datum_ft: the height the steps are counted from, usually the benchmark (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; left out: 0 ft, because the job datum
+' margin_in: margin on the least thickness (in); at least 0 in, at most 120 in; may be left out
+' Gives finish (the finish).
+Public Function OVS_FINISH_AT_LEAST_US(ByVal survey As Variant, ByVal least_in As Variant, Optional ByVal edge As Variant, Optional ByVal fall_in_per_ft As Variant, Optional ByVal round_in As Variant, Optional ByVal datum_ft As Variant, Optional ByVal margin_in As Variant) As Variant
+    OVS_FINISH_AT_LEAST_US = Called("finish_at_least", "us", "value", "", Array(survey, least_in, edge, fall_in_per_ft, round_in, datum_ft, margin_in))
+End Function
+
+Public Function OVS_FINISH_AT_LEAST_US_WHY(ByVal survey As Variant, ByVal least_in As Variant, Optional ByVal edge As Variant, Optional ByVal fall_in_per_ft As Variant, Optional ByVal round_in As Variant, Optional ByVal datum_ft As Variant, Optional ByVal margin_in As Variant) As Variant
+    OVS_FINISH_AT_LEAST_US_WHY = Called("finish_at_least", "us", "why", "", Array(survey, least_in, edge, fall_in_per_ft, round_in, datum_ft, margin_in))
+End Function
+
+Public Function OVS_FINISH_AT_LEAST_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal least_in As Variant, Optional ByVal edge As Variant, Optional ByVal fall_in_per_ft As Variant, Optional ByVal round_in As Variant, Optional ByVal datum_ft As Variant, Optional ByVal margin_in As Variant) As Variant
+    OVS_FINISH_AT_LEAST_US_GET = Called("finish_at_least", "us", "get", result, Array(survey, least_in, edge, fall_in_per_ft, round_in, datum_ft, margin_in))
+End Function
+
+' The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI gives
+' least_mm: least thickness (mm); at least 0 mm, at most 3048 mm
+' edge: the edge it falls to; none for a level finish; a text; may be left out
+' fall_percent: fall towards the edge (%); at least 0 %, at most 100 %; left out: 1/8 in/ft, because the least for a well-finished floor
+' round_mm: heights are rounded up to whole steps of this (mm); at least 0 mm, at most 304.8 mm; may be left out
+' datum_m: the height the steps are counted from, usually the benchmark (m); at least -10000 m, at most 10000 m; left out: 0 ft, because the job datum
+' margin_mm: margin on the least thickness (mm); at least 0 mm, at most 3048 mm; may be left out
+' Gives finish (the finish).
+Public Function OVS_FINISH_AT_LEAST_SI(ByVal survey As Variant, ByVal least_mm As Variant, Optional ByVal edge As Variant, Optional ByVal fall_percent As Variant, Optional ByVal round_mm As Variant, Optional ByVal datum_m As Variant, Optional ByVal margin_mm As Variant) As Variant
+    OVS_FINISH_AT_LEAST_SI = Called("finish_at_least", "si", "value", "", Array(survey, least_mm, edge, fall_percent, round_mm, datum_m, margin_mm))
+End Function
+
+Public Function OVS_FINISH_AT_LEAST_SI_WHY(ByVal survey As Variant, ByVal least_mm As Variant, Optional ByVal edge As Variant, Optional ByVal fall_percent As Variant, Optional ByVal round_mm As Variant, Optional ByVal datum_m As Variant, Optional ByVal margin_mm As Variant) As Variant
+    OVS_FINISH_AT_LEAST_SI_WHY = Called("finish_at_least", "si", "why", "", Array(survey, least_mm, edge, fall_percent, round_mm, datum_m, margin_mm))
+End Function
+
+Public Function OVS_FINISH_AT_LEAST_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal least_mm As Variant, Optional ByVal edge As Variant, Optional ByVal fall_percent As Variant, Optional ByVal round_mm As Variant, Optional ByVal datum_m As Variant, Optional ByVal margin_mm As Variant) As Variant
+    OVS_FINISH_AT_LEAST_SI_GET = Called("finish_at_least", "si", "get", result, Array(survey, least_mm, edge, fall_percent, round_mm, datum_m, margin_mm))
+End Function
+
+' The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US gives
+' thinner_than_in: the area thinner than this is told (in); at least -3937.00787402 in, at most 3937.00787402 in; may be left out
+' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives; may be left out
+' Gives area_ft2 (plan area), net_yd3 (fill less high spots), fill_yd3 (volume where the finish is above the old slab), high_yd3 (volume of old slab above the finish), mean_in (net volume over area), least_in (least thickness), least_x_ft (where it is, from the left), least_y_ft (where it is, from the front), least_measured_in (least thickness between the shots), greatest_in (greatest thickness), greatest_x_ft (where it is, from the left), greatest_y_ft (where it is, from the front), thinner_ft2 (area thinner than the depth asked about).
+Public Function OVS_THICKNESS_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal thinner_than_in As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_THICKNESS_US = Called("thickness", "us", "value", "", Array(survey, finish, thinner_than_in, zone))
+End Function
+
+Public Function OVS_THICKNESS_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal thinner_than_in As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_THICKNESS_US_WHY = Called("thickness", "us", "why", "", Array(survey, finish, thinner_than_in, zone))
+End Function
+
+Public Function OVS_THICKNESS_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal thinner_than_in As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_THICKNESS_US_GET = Called("thickness", "us", "get", result, Array(survey, finish, thinner_than_in, zone))
+End Function
+
+' The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI gives
+' thinner_than_mm: the area thinner than this is told (mm); at least -100000 mm, at most 100000 mm; may be left out
+' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives; may be left out
+' Gives area_m2 (plan area), net_m3 (fill less high spots), fill_m3 (volume where the finish is above the old slab), high_m3 (volume of old slab above the finish), mean_mm (net volume over area), least_mm (least thickness), least_x_m (where it is, from the left), least_y_m (where it is, from the front), least_measured_mm (least thickness between the shots), greatest_mm (greatest thickness), greatest_x_m (where it is, from the left), greatest_y_m (where it is, from the front), thinner_m2 (area thinner than the depth asked about).
+Public Function OVS_THICKNESS_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal thinner_than_mm As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_THICKNESS_SI = Called("thickness", "si", "value", "", Array(survey, finish, thinner_than_mm, zone))
+End Function
+
+Public Function OVS_THICKNESS_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal thinner_than_mm As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_THICKNESS_SI_WHY = Called("thickness", "si", "why", "", Array(survey, finish, thinner_than_mm, zone))
+End Function
+
+Public Function OVS_THICKNESS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal thinner_than_mm As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_THICKNESS_SI_GET = Called("thickness", "si", "get", result, Array(survey, finish, thinner_than_mm, zone))
+End Function
+
+' The volume of a slab, a ramp or a step from its length, width and mean depth.
+' length_ft: length (ft); more than 0 ft, at most 32808.3989501 ft
+' width_ft: width (ft); more than 0 ft, at most 32808.3989501 ft
+' depth_in: mean depth (in); more than 0 in, at most 3937.00787402 in
+' Gives volume_yd3 (volume).
+Public Function OVS_BLOCK_US(ByVal length_ft As Variant, ByVal width_ft As Variant, ByVal depth_in As Variant) As Variant
+    Dim x(0 To 2) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(length_ft, width_ft, depth_in), "ddd", x) Then
+        status = dll_block_us(x(0), x(1), x(2), y1, notes, msg, 0)
+        If status = 0 Then OVS_BLOCK_US = y1 Else OVS_BLOCK_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_BLOCK_US = Called("block", "us", "value", "", Array(length_ft, width_ft, depth_in))
+End Function
+
+Public Function OVS_BLOCK_US_WHY(ByVal length_ft As Variant, ByVal width_ft As Variant, ByVal depth_in As Variant) As Variant
+    OVS_BLOCK_US_WHY = Called("block", "us", "why", "", Array(length_ft, width_ft, depth_in))
+End Function
+
+Public Function OVS_BLOCK_US_GET(ByVal result As Variant, ByVal length_ft As Variant, ByVal width_ft As Variant, ByVal depth_in As Variant) As Variant
+    OVS_BLOCK_US_GET = Called("block", "us", "get", result, Array(length_ft, width_ft, depth_in))
+End Function
+
+' The volume of a slab, a ramp or a step from its length, width and mean depth.
+' length_m: length (m); more than 0 m, at most 10000 m
+' width_m: width (m); more than 0 m, at most 10000 m
+' depth_mm: mean depth (mm); more than 0 mm, at most 100000 mm
+' Gives volume_m3 (volume).
+Public Function OVS_BLOCK_SI(ByVal length_m As Variant, ByVal width_m As Variant, ByVal depth_mm As Variant) As Variant
+    Dim x(0 To 2) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(length_m, width_m, depth_mm), "ddd", x) Then
+        status = dll_block_si(x(0), x(1), x(2), y1, notes, msg, 0)
+        If status = 0 Then OVS_BLOCK_SI = y1 Else OVS_BLOCK_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_BLOCK_SI = Called("block", "si", "value", "", Array(length_m, width_m, depth_mm))
+End Function
+
+Public Function OVS_BLOCK_SI_WHY(ByVal length_m As Variant, ByVal width_m As Variant, ByVal depth_mm As Variant) As Variant
+    OVS_BLOCK_SI_WHY = Called("block", "si", "why", "", Array(length_m, width_m, depth_mm))
+End Function
+
+Public Function OVS_BLOCK_SI_GET(ByVal result As Variant, ByVal length_m As Variant, ByVal width_m As Variant, ByVal depth_mm As Variant) As Variant
+    OVS_BLOCK_SI_GET = Called("block", "si", "get", result, Array(length_m, width_m, depth_mm))
+End Function
+
+' The volume of a body between two end sections with a third half way.
+' length_ft: length between the end sections (ft); more than 0 ft, at most 32808.3989501 ft
+' first_ft2: area of the first section (ft2); at least 0 ft2, at most 10763910.4167 ft2
+' middle_ft2: area of the section half way (ft2); at least 0 ft2, at most 10763910.4167 ft2
+' last_ft2: area of the last section (ft2); at least 0 ft2, at most 10763910.4167 ft2
+' Gives volume_yd3 (volume of the body).
+Public Function OVS_PRISMOID_US(ByVal length_ft As Variant, ByVal first_ft2 As Variant, ByVal middle_ft2 As Variant, ByVal last_ft2 As Variant) As Variant
+    Dim x(0 To 3) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(length_ft, first_ft2, middle_ft2, last_ft2), "dddd", x) Then
+        status = dll_prismoid_us(x(0), x(1), x(2), x(3), y1, notes, msg, 0)
+        If status = 0 Then OVS_PRISMOID_US = y1 Else OVS_PRISMOID_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_PRISMOID_US = Called("prismoid", "us", "value", "", Array(length_ft, first_ft2, middle_ft2, last_ft2))
+End Function
+
+Public Function OVS_PRISMOID_US_WHY(ByVal length_ft As Variant, ByVal first_ft2 As Variant, ByVal middle_ft2 As Variant, ByVal last_ft2 As Variant) As Variant
+    OVS_PRISMOID_US_WHY = Called("prismoid", "us", "why", "", Array(length_ft, first_ft2, middle_ft2, last_ft2))
+End Function
+
+Public Function OVS_PRISMOID_US_GET(ByVal result As Variant, ByVal length_ft As Variant, ByVal first_ft2 As Variant, ByVal middle_ft2 As Variant, ByVal last_ft2 As Variant) As Variant
+    OVS_PRISMOID_US_GET = Called("prismoid", "us", "get", result, Array(length_ft, first_ft2, middle_ft2, last_ft2))
+End Function
+
+' The volume of a body between two end sections with a third half way.
+' length_m: length between the end sections (m); more than 0 m, at most 10000 m
+' first_m2: area of the first section (m2); at least 0 m2, at most 1000000 m2
+' middle_m2: area of the section half way (m2); at least 0 m2, at most 1000000 m2
+' last_m2: area of the last section (m2); at least 0 m2, at most 1000000 m2
+' Gives volume_m3 (volume of the body).
+Public Function OVS_PRISMOID_SI(ByVal length_m As Variant, ByVal first_m2 As Variant, ByVal middle_m2 As Variant, ByVal last_m2 As Variant) As Variant
+    Dim x(0 To 3) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(length_m, first_m2, middle_m2, last_m2), "dddd", x) Then
+        status = dll_prismoid_si(x(0), x(1), x(2), x(3), y1, notes, msg, 0)
+        If status = 0 Then OVS_PRISMOID_SI = y1 Else OVS_PRISMOID_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_PRISMOID_SI = Called("prismoid", "si", "value", "", Array(length_m, first_m2, middle_m2, last_m2))
+End Function
+
+Public Function OVS_PRISMOID_SI_WHY(ByVal length_m As Variant, ByVal first_m2 As Variant, ByVal middle_m2 As Variant, ByVal last_m2 As Variant) As Variant
+    OVS_PRISMOID_SI_WHY = Called("prismoid", "si", "why", "", Array(length_m, first_m2, middle_m2, last_m2))
+End Function
+
+Public Function OVS_PRISMOID_SI_GET(ByVal result As Variant, ByVal length_m As Variant, ByVal first_m2 As Variant, ByVal middle_m2 As Variant, ByVal last_m2 As Variant) As Variant
+    OVS_PRISMOID_SI_GET = Called("prismoid", "si", "get", result, Array(length_m, first_m2, middle_m2, last_m2))
+End Function
+
+' How many truck loads an order takes, and what the last one carries.
+' ordered_yd3: volume ordered (yd3); more than 0 yd3, at most 130795.061931 yd3
+' capacity_yd3: what one truck carries (yd3); at least 0.130795061931 yd3, at most 26.1590123863 yd3
+' Gives loads (truck loads), last_yd3 (what the last truck carries).
+Public Function OVS_TRUCKS_US(ByVal ordered_yd3 As Variant, ByVal capacity_yd3 As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Long, y2 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(ordered_yd3, capacity_yd3), "dd", x) Then
+        status = dll_trucks_us(x(0), x(1), y1, y2, notes, msg, 0)
+        If status = 0 Then OVS_TRUCKS_US = SideBySide(Array(y1, y2)) Else OVS_TRUCKS_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_TRUCKS_US = Called("trucks", "us", "value", "", Array(ordered_yd3, capacity_yd3))
+End Function
+
+Public Function OVS_TRUCKS_US_WHY(ByVal ordered_yd3 As Variant, ByVal capacity_yd3 As Variant) As Variant
+    OVS_TRUCKS_US_WHY = Called("trucks", "us", "why", "", Array(ordered_yd3, capacity_yd3))
+End Function
+
+Public Function OVS_TRUCKS_US_GET(ByVal result As Variant, ByVal ordered_yd3 As Variant, ByVal capacity_yd3 As Variant) As Variant
+    OVS_TRUCKS_US_GET = Called("trucks", "us", "get", result, Array(ordered_yd3, capacity_yd3))
+End Function
+
+' How many truck loads an order takes, and what the last one carries.
+' ordered_m3: volume ordered (m3); more than 0 m3, at most 100000 m3
+' capacity_m3: what one truck carries (m3); at least 0.1 m3, at most 20 m3
+' Gives loads (truck loads), last_m3 (what the last truck carries).
+Public Function OVS_TRUCKS_SI(ByVal ordered_m3 As Variant, ByVal capacity_m3 As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Long, y2 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(ordered_m3, capacity_m3), "dd", x) Then
+        status = dll_trucks_si(x(0), x(1), y1, y2, notes, msg, 0)
+        If status = 0 Then OVS_TRUCKS_SI = SideBySide(Array(y1, y2)) Else OVS_TRUCKS_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_TRUCKS_SI = Called("trucks", "si", "value", "", Array(ordered_m3, capacity_m3))
+End Function
+
+Public Function OVS_TRUCKS_SI_WHY(ByVal ordered_m3 As Variant, ByVal capacity_m3 As Variant) As Variant
+    OVS_TRUCKS_SI_WHY = Called("trucks", "si", "why", "", Array(ordered_m3, capacity_m3))
+End Function
+
+Public Function OVS_TRUCKS_SI_GET(ByVal result As Variant, ByVal ordered_m3 As Variant, ByVal capacity_m3 As Variant) As Variant
+    OVS_TRUCKS_SI_GET = Called("trucks", "si", "get", result, Array(ordered_m3, capacity_m3))
+End Function
+
+' What to order: net volume, named allowances, the plant's step, trucks.
+' floor_yd3: volume of the floor (yd3); at least 0 yd3, at most 130795.061931 yd3
+' extras: volumes poured beside the floor; a range with the columns name, volume_yd3; may be left out
+' allowances: shares allowed on top; a range with the columns name, share_percent; left out: [{"name": "waste", "share": "3 %"}], because a surveyed floor: what sticks to tools and strike-off
+' step_yd3: the step the plant sells by (yd3); at least 0.00130795061931 yd3, at most 6.53975309657 yd3; left out: 1/4 yd3, because plants usually sell by the quarter yard
+' capacity_yd3: what one truck carries (yd3); at least 0.130795061931 yd3, at most 26.1590123863 yd3; left out: 10 yd3, because a full truck carries about so much
+' Gives net_yd3 (sum of what is poured), figured_yd3 (net volume and allowances), ordered_yd3 (figured volume rounded up to the step), spare_yd3 (ordered over figured), loads (truck loads), last_yd3 (what the last truck carries), allowed (each allowance as a volume).
+Public Function OVS_ORDER_US(ByVal floor_yd3 As Variant, Optional ByVal extras As Variant, Optional ByVal allowances As Variant, Optional ByVal step_yd3 As Variant, Optional ByVal capacity_yd3 As Variant) As Variant
+    OVS_ORDER_US = Called("order", "us", "value", "", Array(floor_yd3, extras, allowances, step_yd3, capacity_yd3))
+End Function
+
+Public Function OVS_ORDER_US_WHY(ByVal floor_yd3 As Variant, Optional ByVal extras As Variant, Optional ByVal allowances As Variant, Optional ByVal step_yd3 As Variant, Optional ByVal capacity_yd3 As Variant) As Variant
+    OVS_ORDER_US_WHY = Called("order", "us", "why", "", Array(floor_yd3, extras, allowances, step_yd3, capacity_yd3))
+End Function
+
+Public Function OVS_ORDER_US_GET(ByVal result As Variant, ByVal floor_yd3 As Variant, Optional ByVal extras As Variant, Optional ByVal allowances As Variant, Optional ByVal step_yd3 As Variant, Optional ByVal capacity_yd3 As Variant) As Variant
+    OVS_ORDER_US_GET = Called("order", "us", "get", result, Array(floor_yd3, extras, allowances, step_yd3, capacity_yd3))
+End Function
+
+' What to order: net volume, named allowances, the plant's step, trucks.
+' floor_m3: volume of the floor (m3); at least 0 m3, at most 100000 m3
+' extras: volumes poured beside the floor; a range with the columns name, volume_m3; may be left out
+' allowances: shares allowed on top; a range with the columns name, share_percent; left out: [{"name": "waste", "share": "3 %"}], because a surveyed floor: what sticks to tools and strike-off
+' step_m3: the step the plant sells by (m3); at least 0.001 m3, at most 5 m3; left out: 1/4 yd3, because plants usually sell by the quarter yard
+' capacity_m3: what one truck carries (m3); at least 0.1 m3, at most 20 m3; left out: 10 yd3, because a full truck carries about so much
+' Gives net_m3 (sum of what is poured), figured_m3 (net volume and allowances), ordered_m3 (figured volume rounded up to the step), spare_m3 (ordered over figured), loads (truck loads), last_m3 (what the last truck carries), allowed (each allowance as a volume).
+Public Function OVS_ORDER_SI(ByVal floor_m3 As Variant, Optional ByVal extras As Variant, Optional ByVal allowances As Variant, Optional ByVal step_m3 As Variant, Optional ByVal capacity_m3 As Variant) As Variant
+    OVS_ORDER_SI = Called("order", "si", "value", "", Array(floor_m3, extras, allowances, step_m3, capacity_m3))
+End Function
+
+Public Function OVS_ORDER_SI_WHY(ByVal floor_m3 As Variant, Optional ByVal extras As Variant, Optional ByVal allowances As Variant, Optional ByVal step_m3 As Variant, Optional ByVal capacity_m3 As Variant) As Variant
+    OVS_ORDER_SI_WHY = Called("order", "si", "why", "", Array(floor_m3, extras, allowances, step_m3, capacity_m3))
+End Function
+
+Public Function OVS_ORDER_SI_GET(ByVal result As Variant, ByVal floor_m3 As Variant, Optional ByVal extras As Variant, Optional ByVal allowances As Variant, Optional ByVal step_m3 As Variant, Optional ByVal capacity_m3 As Variant) As Variant
+    OVS_ORDER_SI_GET = Called("order", "si", "get", result, Array(floor_m3, extras, allowances, step_m3, capacity_m3))
+End Function
+
+' Reads a job description from TOML or JSON.
+' text_value: the job description; a text
+' Gives job (the job).
+Public Function OVS_JOB_FROM_TEXT_US(ByVal text_value As Variant) As Variant
+    OVS_JOB_FROM_TEXT_US = Called("job_from_text", "us", "value", "", Array(text_value))
+End Function
+
+Public Function OVS_JOB_FROM_TEXT_US_WHY(ByVal text_value As Variant) As Variant
+    OVS_JOB_FROM_TEXT_US_WHY = Called("job_from_text", "us", "why", "", Array(text_value))
+End Function
+
+Public Function OVS_JOB_FROM_TEXT_US_GET(ByVal result As Variant, ByVal text_value As Variant) As Variant
+    OVS_JOB_FROM_TEXT_US_GET = Called("job_from_text", "us", "get", result, Array(text_value))
+End Function
+
+' Reads a job description from TOML or JSON.
+' text_value: the job description; a text
+' Gives job (the job).
+Public Function OVS_JOB_FROM_TEXT_SI(ByVal text_value As Variant) As Variant
+    OVS_JOB_FROM_TEXT_SI = Called("job_from_text", "si", "value", "", Array(text_value))
+End Function
+
+Public Function OVS_JOB_FROM_TEXT_SI_WHY(ByVal text_value As Variant) As Variant
+    OVS_JOB_FROM_TEXT_SI_WHY = Called("job_from_text", "si", "why", "", Array(text_value))
+End Function
+
+Public Function OVS_JOB_FROM_TEXT_SI_GET(ByVal result As Variant, ByVal text_value As Variant) As Variant
+    OVS_JOB_FROM_TEXT_SI_GET = Called("job_from_text", "si", "get", result, Array(text_value))
+End Function
+
+' The report of a whole job: its main figures, as text for the site, and as JSON for a program.
+' job: the job; a range of path, value, unit, as OVS_JOB_FROM_TEXT_US gives
+' Gives ordered_yd3 (concrete to order), figured_yd3 (net volume of all parts and allowances), loads (truck loads), net_yd3 (volume of the floor, net), least_in (least thickness between the shots), greatest_in (greatest thickness), mean_in (mean thickness), text (the report for the site), json (the report as JSON).
+Public Function OVS_REPORT_US(ByVal job As Variant) As Variant
+    OVS_REPORT_US = Called("report", "us", "value", "", Array(job))
+End Function
+
+Public Function OVS_REPORT_US_WHY(ByVal job As Variant) As Variant
+    OVS_REPORT_US_WHY = Called("report", "us", "why", "", Array(job))
+End Function
+
+Public Function OVS_REPORT_US_GET(ByVal result As Variant, ByVal job As Variant) As Variant
+    OVS_REPORT_US_GET = Called("report", "us", "get", result, Array(job))
+End Function
+
+' The report of a whole job: its main figures, as text for the site, and as JSON for a program.
+' job: the job; a range of path, value, unit, as OVS_JOB_FROM_TEXT_SI gives
+' Gives ordered_m3 (concrete to order), figured_m3 (net volume of all parts and allowances), loads (truck loads), net_m3 (volume of the floor, net), least_mm (least thickness between the shots), greatest_mm (greatest thickness), mean_mm (mean thickness), text (the report for the site), json (the report as JSON).
+Public Function OVS_REPORT_SI(ByVal job As Variant) As Variant
+    OVS_REPORT_SI = Called("report", "si", "value", "", Array(job))
+End Function
+
+Public Function OVS_REPORT_SI_WHY(ByVal job As Variant) As Variant
+    OVS_REPORT_SI_WHY = Called("report", "si", "why", "", Array(job))
+End Function
+
+Public Function OVS_REPORT_SI_GET(ByVal result As Variant, ByVal job As Variant) As Variant
+    OVS_REPORT_SI_GET = Called("report", "si", "get", result, Array(job))
+End Function
