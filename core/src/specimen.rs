@@ -295,5 +295,39 @@ fn numbers(args: &Args<'_>) -> Result<Answer> {
     })
 }
 
+static READINGS: TableType = TableType {
+    name: "readings",
+    meaning: "a reading, or a place that was passed over",
+    columns: &[
+        port!(remark: Kind::Text, "remark"; optional),
+        number!(reading: length in inch | millimeter, SIZE, "reading"; optional),
+    ],
+    least_rows: 0,
+};
+
+static SUM: Operation = Operation {
+    name: "specimen_sum",
+    module: "specimen",
+    since: "0.1.0",
+    meaning: "Test only: the sum of readings, in a table of which no column is required.",
+    equation: "sum = sum(reading)",
+    assumes: "nothing",
+    ports: &[port!(readings: Kind::Table(&READINGS), "the readings")],
+    results: &[
+        number!(sum: length in inch | millimeter, Range::NOT_NEGATIVE, "their sum"),
+        port!(given: Kind::Count(0, 1_000_000), "how many were given"; optional),
+    ],
+    basis: &[BasisId::Geometry],
+    example: r#"{"readings": {"reading": ["1 in", null, "2 in"]}}"#,
+    refusals: &[(r#"{"readings": {"reading": ["1 in", "-1 in"]}}"#, Code::OutOfRange)],
+    call: Call::Record(sum),
+};
+
+fn sum(args: &Args<'_>) -> Result<Answer> {
+    let table = args.required_table(0)?;
+    let given: Vec<f64> = (0..table.rows).filter_map(|row| table.number(1, row)).collect();
+    Ok(Answer::of([Value::Number(given.iter().sum()), Value::Count(given.len() as i64)]))
+}
+
 /// The test-only rows.
-pub static OPERATIONS: &[&Operation] = &[&MIXED, &MAKE, &EVERY, &NUMBERS];
+pub static OPERATIONS: &[&Operation] = &[&MIXED, &MAKE, &EVERY, &NUMBERS, &SUM];

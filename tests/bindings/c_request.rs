@@ -4,7 +4,7 @@ use super::c_library::{Arg, Arguments, library};
 use super::c_values::{Buffer, Owned, named, text};
 use overslab::failure::Result;
 use overslab::operation::{
-    Answer, Column, Columns, Kind, Need, Operation, Port, Value, call, decode, encode,
+    Answer, Column, Columns, Kind, Need, Operation, Port, TableType, Value, call, decode, encode,
 };
 use overslab::quantity::System;
 use serde_json::{Map, Value as Json, json};
@@ -22,6 +22,8 @@ enum Argued {
 enum Cells {
     Numbers(Vec<f64>),
     Ints(Vec<c_int>),
+    /// An optional column that was not given.
+    Null,
 }
 
 /// A call that is ready to be made.
@@ -77,12 +79,20 @@ pub(super) fn prepare(
     Some(prepared)
 }
 
-/// Whether what is required goes by arguments: all but a table without a required column of numbers or words.
+/// Whether what is required goes by arguments: all but a table without a column that is an array.
 pub(super) fn by_argument(port: &Port) -> bool {
-    let array = |column: &Port| column.need == Need::Required && !matches!(column.kind, Kind::Text);
-    let table =
-        |kind: &Kind| if let Kind::Table(table) = kind { table.columns.iter().any(array) } else { true };
+    let table = |kind: &Kind| match kind {
+        Kind::Table(table) => table.columns.iter().any(|column| is_array(table, column)),
+        _ => true,
+    };
     port.need == Need::Required && table(&port.kind)
+}
+
+/// Whether a column of a required table is an array: what is required and no text; where there is no such column, optional
+/// numbers.
+pub(super) fn is_array(table: &TableType, column: &Port) -> bool {
+    let must = |column: &Port| column.need == Need::Required && !matches!(column.kind, Kind::Text);
+    if table.columns.iter().any(must) { must(column) } else { matches!(column.kind, Kind::Number(_)) }
 }
 
 impl Prepared {
@@ -137,11 +147,14 @@ impl Prepared {
         let (mut cells, mut full, mut options) = (Vec::new(), Map::new(), Map::new());
         for (at, (column, values)) in table.columns.iter().zip(&columns.columns).enumerate() {
             if matches!(values, Column::Absent) && columns.rows > 0 {
+                if is_array(table, column) {
+                    cells.push((at, Cells::Null));
+                }
                 continue;
             }
             let written: Json =
                 (0..columns.rows).map(|row| encode::cell(column, values, row, self.system)).collect();
-            if column.need == Need::Required && !matches!(column.kind, Kind::Text) {
+            if is_array(table, column) {
                 cells.push((at, array(column, values, self.system)));
             } else {
                 options.insert(column.name.to_owned(), written.clone());
@@ -197,6 +210,7 @@ impl Prepared {
                         let list = match cells {
                             Cells::Numbers(list) => Arg::list(list),
                             Cells::Ints(list) => Arg::list(list),
+                            Cells::Null => Arg::NULL,
                         };
                         arguments.push((format!("{name}_{column}"), list));
                     }

@@ -28,6 +28,7 @@ super::c_library::signatures! {
     "piipipi>i": p i i p i p i > i;
     "pipip>i": p i p i p > i;
     "pipipip>i": p i p i p i p > i;
+    "pipipipipi>i": p i p i p i p i p i > i;
     "pipipippi>i": p i p i p i p p i > i;
     "pipippi>i": p i p i p p i > i;
     "pipippipi>p": p i p i p p i p i > p;
@@ -37,13 +38,13 @@ super::c_library::signatures! {
     "ppiddpipip>i": p p i d d p i p i p > i;
     "ppiddpippipi>p": p p i d d p i p p i p i > p;
     "ppipi>i": p p i p i > i;
-    "ppipiddpipip>i": p p i p i d d p i p i p > i;
-    "ppipiddpippipi>p": p p i p i d d p i p p i p i > p;
     "ppipip>i": p p i p i p > i;
+    "ppipipiddpipip>i": p p i p i p i d d p i p i p > i;
+    "ppipipiddpippipi>p": p p i p i p i d d p i p p i p i > p;
     "ppipipip>i": p p i p i p i p > i;
     "ppipipipi>i": p p i p i p i p i > i;
-    "ppipipipip>i": p p i p i p i p i p > i;
-    "ppipipippipi>p": p p i p i p i p p i p i > p;
+    "ppipipipipip>i": p p i p i p i p i p i p > i;
+    "ppipipipippipi>p": p p i p i p i p i p p i p i > p;
     "ppipippipi>p": p p i p i p p i p i > p;
     "ppippi>i": p p i p p i > i;
     "ppippipi>p": p p i p p i p i > p;
@@ -52,6 +53,8 @@ super::c_library::signatures! {
     "ppppipip>i": p p p p i p i p > i;
     "ppppipipip>i": p p p p i p i p i p > i;
     "ppppipipipi>i": p p p p i p i p i p i > i;
+    "ppppipipipip>i": p p p p i p i p i p i p > i;
+    "ppppipipippipi>p": p p p p i p i p i p p i p i > p;
     "ppppipippipi>p": p p p p i p i p p i p i > p;
     "ppppippi>i": p p p p i p p i > i;
     "pppppippi>i": p p p p p i p p i > i;

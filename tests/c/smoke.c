@@ -1,5 +1,5 @@
 /*
- * A C program that uses every kind of port, in and out, by the test-only operations. It is C89, C99 and C++ alike, ends with
+ * A C program that uses every kind of port, in and out, by the test-only operations. It is C99 and C++ alike, ends with
  * 0 where every check holds, and prints what failed.
  */
 #include "overslab_specimen.h"
@@ -159,6 +159,20 @@ static void numbers_only(const ovs_specimen *made) {
     check(strstr(why, "no gap") != NULL && needed == length(why) + 1, "in words");
 }
 
+static void readings_with_gaps(void) {
+    const char *remarks = "{\"readings\": {\"remark\": [\"none\"]}}";
+    double readings[3] = {1.0, 0.0, 2.5}, results[OVS_SPECIMEN_SUM_RESULTS];
+    char msg[OVS_MESSAGE_SIZE];
+    readings[1] = NAN;
+    check(ovs_specimen_sum_us(readings, 3, NULL, 0, results, OVS_SPECIMEN_SUM_RESULTS, NULL, 0, NULL, 0) == OVS_OK, "readings");
+    check(near(results[OVS_SPECIMEN_SUM_SUM], 3.5) && results[OVS_SPECIMEN_SUM_GIVEN] == 2.0, "an empty cell is NaN");
+    check(ovs_specimen_sum_us(NULL, 1, remarks, length(remarks), results, 2, NULL, 0, NULL, 0) == OVS_OK,
+          "a column that is not given");
+    check(results[OVS_SPECIMEN_SUM_GIVEN] == 0.0, "gives nothing");
+    check(ovs_specimen_sum_us(NULL, 3, NULL, 0, NULL, 0, NULL, 0, msg, sizeof msg) == OVS_NULL_POINTER, "rows of nothing");
+    check(strstr(msg, "readings_reading_in") != NULL, "are named");
+}
+
 static void by_name(void) {
     const char *name = "specimen_scalar", *args = "{\"step\": \"1 1/2 in\", \"times\": 4, \"colour\": \"red\"}";
     char out[1000], msg[OVS_MESSAGE_SIZE];
@@ -178,6 +192,7 @@ int main(void) {
     reading_a_record(made);
     every_kind(made);
     numbers_only(made);
+    readings_with_gaps();
     by_name();
     ovs_specimen_free(made);
     ovs_specimen_free(NULL);

@@ -1280,6 +1280,21 @@
 #define OVS_SPECIMEN_NUMBERS_COLOUR_DARK_BLUE 1
 
 /**
+ * The result `sum` (in or mm): their sum.
+ */
+#define OVS_SPECIMEN_SUM_SUM 0
+
+/**
+ * The result `given`: how many were given.
+ */
+#define OVS_SPECIMEN_SUM_GIVEN 1
+
+/**
+ * How many results there are.
+ */
+#define OVS_SPECIMEN_SUM_RESULTS 2
+
+/**
  * An answer. Its results are numbered by the constants of its operation.
  */
 typedef struct ovs_answer ovs_answer;
@@ -2075,18 +2090,20 @@ int ovs_rod_elevation_si_why(double benchmark_m,
  * backsights - sum of foresights = last - first; misclosure = found - known, shared out by set-ups.
  * Taken for granted: every reading is equally good.
  *
+ * - `page_backsight_ft` (ft): rod on a known point, opens a set-up; at least 0 ft, at most 32.8083989501 ft; may
+ *   be left out; NaN for an empty cell, may be null.
+ * - `page_sight_ft` (ft): rod on any point; at least 0 ft, at most 32.8083989501 ft; may be left out; NaN for an
+ *   empty cell, may be null.
+ * - `page_foresight_ft` (ft): rod on the turning point or closing benchmark; at least 0 ft, at most 32.8083989501
+ *   ft; may be left out; NaN for an empty cell, may be null.
+ * - `page_close_ft` (ft): rod on the backsight point again; at least 0 ft, at most 32.8083989501 ft; may be left
+ *   out; NaN for an empty cell, may be null.
+ * - `page_rows`: the readings in the order they were booked: how many rows, each a point with its backsight,
+ *   sight, foresight or repeated backsight; at least 1.
  * - `benchmarks_elevation_ft` (ft): its elevation; at least -3280.83989501 ft, at most 32808.3989501 ft.
  * - `benchmarks_rows`: the points of known elevation: how many rows, each a point of known elevation; at least 1.
  * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
- *   - `page`: the readings in the order they were booked; required.
  *   - `point` of `page`: name of the point; required.
- *   - `backsight` of `page` (ft): rod on a known point, opens a set-up; at least 0 ft, at most 32.8083989501 ft;
- *     may be left out.
- *   - `sight` of `page` (ft): rod on any point; at least 0 ft, at most 32.8083989501 ft; may be left out.
- *   - `foresight` of `page` (ft): rod on the turning point or closing benchmark; at least 0 ft, at most
- *     32.8083989501 ft; may be left out.
- *   - `close` of `page` (ft): rod on the backsight point again; at least 0 ft, at most 32.8083989501 ft; may be
- *     left out.
  *   - `name` of `benchmarks`: its name; required.
  *   - `closure_tolerance` (in): how far a line of two or more set-ups may be off; at least 0 in; may be left out.
  *   - `recheck_tolerance` (in): how far one set-up may be off: its backsight point read again, or the benchmark it
@@ -2109,7 +2126,12 @@ int ovs_rod_elevation_si_why(double benchmark_m,
  * Since 0.1.0.
  * Example, as JSON: {"page":[{"point":"BM A","backsight":"3.10 ft"},{"point":"TP1","foresight":"9.82 ft","backsight":"6.44 ft"},{"point":"TP2","foresight":"6.96 ft","backsight":"8.76 ft"},{"point":"TP3","foresight":"3.27 ft","backsight":"7.12 ft"},{"point":"BM B","foresight":"10.42 ft"}],"benchmarks":[{"name":"BM A","elevation":"100.00 ft"},{"name":"BM B","elevation":"94.91 ft"}],"closure_tolerance":"0.05 ft"}
  */
-ovs_answer *ovs_level_book_us(const double *benchmarks_elevation_ft,
+ovs_answer *ovs_level_book_us(const double *page_backsight_ft,
+                              const double *page_sight_ft,
+                              const double *page_foresight_ft,
+                              const double *page_close_ft,
+                              int page_rows,
+                              const double *benchmarks_elevation_ft,
                               int benchmarks_rows,
                               const char *options_json,
                               int options_len,
@@ -2126,17 +2148,20 @@ ovs_answer *ovs_level_book_us(const double *benchmarks_elevation_ft,
  * backsights - sum of foresights = last - first; misclosure = found - known, shared out by set-ups.
  * Taken for granted: every reading is equally good.
  *
+ * - `page_backsight_m` (m): rod on a known point, opens a set-up; at least 0 m, at most 10 m; may be left out; NaN
+ *   for an empty cell, may be null.
+ * - `page_sight_m` (m): rod on any point; at least 0 m, at most 10 m; may be left out; NaN for an empty cell, may
+ *   be null.
+ * - `page_foresight_m` (m): rod on the turning point or closing benchmark; at least 0 m, at most 10 m; may be left
+ *   out; NaN for an empty cell, may be null.
+ * - `page_close_m` (m): rod on the backsight point again; at least 0 m, at most 10 m; may be left out; NaN for an
+ *   empty cell, may be null.
+ * - `page_rows`: the readings in the order they were booked: how many rows, each a point with its backsight,
+ *   sight, foresight or repeated backsight; at least 1.
  * - `benchmarks_elevation_m` (m): its elevation; at least -1000 m, at most 10000 m.
  * - `benchmarks_rows`: the points of known elevation: how many rows, each a point of known elevation; at least 1.
  * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
- *   - `page`: the readings in the order they were booked; required.
  *   - `point` of `page`: name of the point; required.
- *   - `backsight` of `page` (m): rod on a known point, opens a set-up; at least 0 m, at most 10 m; may be left
- *     out.
- *   - `sight` of `page` (m): rod on any point; at least 0 m, at most 10 m; may be left out.
- *   - `foresight` of `page` (m): rod on the turning point or closing benchmark; at least 0 m, at most 10 m; may be
- *     left out.
- *   - `close` of `page` (m): rod on the backsight point again; at least 0 m, at most 10 m; may be left out.
  *   - `name` of `benchmarks`: its name; required.
  *   - `closure_tolerance` (mm): how far a line of two or more set-ups may be off; at least 0 mm; may be left out.
  *   - `recheck_tolerance` (mm): how far one set-up may be off: its backsight point read again, or the benchmark it
@@ -2159,7 +2184,12 @@ ovs_answer *ovs_level_book_us(const double *benchmarks_elevation_ft,
  * Since 0.1.0.
  * Example, as JSON: {"page":[{"point":"BM A","backsight":"3.10 ft"},{"point":"TP1","foresight":"9.82 ft","backsight":"6.44 ft"},{"point":"TP2","foresight":"6.96 ft","backsight":"8.76 ft"},{"point":"TP3","foresight":"3.27 ft","backsight":"7.12 ft"},{"point":"BM B","foresight":"10.42 ft"}],"benchmarks":[{"name":"BM A","elevation":"100.00 ft"},{"name":"BM B","elevation":"94.91 ft"}],"closure_tolerance":"0.05 ft"}
  */
-ovs_answer *ovs_level_book_si(const double *benchmarks_elevation_m,
+ovs_answer *ovs_level_book_si(const double *page_backsight_m,
+                              const double *page_sight_m,
+                              const double *page_foresight_m,
+                              const double *page_close_m,
+                              int page_rows,
+                              const double *benchmarks_elevation_m,
                               int benchmarks_rows,
                               const char *options_json,
                               int options_len,
@@ -2176,7 +2206,12 @@ ovs_answer *ovs_level_book_si(const double *benchmarks_elevation_m,
  *
  * Returns the status of the call itself.
  */
-int ovs_level_book_us_why(const double *benchmarks_elevation_ft,
+int ovs_level_book_us_why(const double *page_backsight_ft,
+                          const double *page_sight_ft,
+                          const double *page_foresight_ft,
+                          const double *page_close_ft,
+                          int page_rows,
+                          const double *benchmarks_elevation_ft,
                           int benchmarks_rows,
                           const char *options_json,
                           int options_len,
@@ -2191,7 +2226,12 @@ int ovs_level_book_us_why(const double *benchmarks_elevation_ft,
  *
  * Returns the status of the call itself.
  */
-int ovs_level_book_si_why(const double *benchmarks_elevation_m,
+int ovs_level_book_si_why(const double *page_backsight_m,
+                          const double *page_sight_m,
+                          const double *page_foresight_m,
+                          const double *page_close_m,
+                          int page_rows,
+                          const double *benchmarks_elevation_m,
                           int benchmarks_rows,
                           const char *options_json,
                           int options_len,
@@ -2537,10 +2577,11 @@ int ovs_survey_from_shots_si_why(const ovs_outline *outline,
  * - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
  * - `rows_y_ft` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft.
  * - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+ * - `elevations_elevation_ft` (ft): height; empty where not shot; at least -32808.3989501 ft, at most
+ *   32808.3989501 ft; may be left out; NaN for an empty cell, may be null.
+ * - `elevations_rows`: the heights, row by row: how many rows, each the height of a grid place, row by row; at
+ *   least 1.
  * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
- *   - `elevations`: the heights, row by row; required.
- *   - `elevation` of `elevations` (ft): height; empty where not shot; at least -32808.3989501 ft, at most
- *     32808.3989501 ft; may be left out.
  *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
  *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
  *     one.
@@ -2565,6 +2606,8 @@ ovs_survey *ovs_survey_from_grid_us(const ovs_outline *outline,
                                     int columns_rows,
                                     const double *rows_y_ft,
                                     int rows_rows,
+                                    const double *elevations_elevation_ft,
+                                    int elevations_rows,
                                     const char *options_json,
                                     int options_len,
                                     int *status,
@@ -2584,10 +2627,11 @@ ovs_survey *ovs_survey_from_grid_us(const ovs_outline *outline,
  * - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
  * - `rows_y_m` (m): distance from the front; at least -100000 m, at most 100000 m.
  * - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+ * - `elevations_elevation_m` (m): height; empty where not shot; at least -10000 m, at most 10000 m; may be left
+ *   out; NaN for an empty cell, may be null.
+ * - `elevations_rows`: the heights, row by row: how many rows, each the height of a grid place, row by row; at
+ *   least 1.
  * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
- *   - `elevations`: the heights, row by row; required.
- *   - `elevation` of `elevations` (m): height; empty where not shot; at least -10000 m, at most 10000 m; may be
- *     left out.
  *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
  *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
  *     one.
@@ -2612,6 +2656,8 @@ ovs_survey *ovs_survey_from_grid_si(const ovs_outline *outline,
                                     int columns_rows,
                                     const double *rows_y_m,
                                     int rows_rows,
+                                    const double *elevations_elevation_m,
+                                    int elevations_rows,
                                     const char *options_json,
                                     int options_len,
                                     int *status,
@@ -2632,6 +2678,8 @@ int ovs_survey_from_grid_us_why(const ovs_outline *outline,
                                 int columns_rows,
                                 const double *rows_y_ft,
                                 int rows_rows,
+                                const double *elevations_elevation_ft,
+                                int elevations_rows,
                                 const char *options_json,
                                 int options_len,
                                 char *text,
@@ -2650,6 +2698,8 @@ int ovs_survey_from_grid_si_why(const ovs_outline *outline,
                                 int columns_rows,
                                 const double *rows_y_m,
                                 int rows_rows,
+                                const double *elevations_elevation_m,
+                                int elevations_rows,
                                 const char *options_json,
                                 int options_len,
                                 char *text,
@@ -2667,12 +2717,13 @@ int ovs_survey_from_grid_si_why(const ovs_outline *outline,
  * - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
  * - `rows_y_ft` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft.
  * - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+ * - `rods_rod_ft` (ft): reading; empty where not shot; at least 0 ft, at most 32.8083989501 ft; may be left out;
+ *   NaN for an empty cell, may be null.
+ * - `rods_rows`: the readings, row by row: how many rows, each the reading on a grid place, row by row; at least
+ *   1.
  * - `benchmark_ft` (ft): elevation of the benchmark; at least -3280.83989501 ft, at most 32808.3989501 ft.
  * - `backsight_ft` (ft): rod on the benchmark; at least 0 ft, at most 32.8083989501 ft.
  * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
- *   - `rods`: the readings, row by row; required.
- *   - `rod` of `rods` (ft): reading; empty where not shot; at least 0 ft, at most 32.8083989501 ft; may be left
- *     out.
  *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
  *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
  *     one.
@@ -2699,6 +2750,8 @@ ovs_survey *ovs_survey_from_rods_us(const ovs_outline *outline,
                                     int columns_rows,
                                     const double *rows_y_ft,
                                     int rows_rows,
+                                    const double *rods_rod_ft,
+                                    int rods_rows,
                                     double benchmark_ft,
                                     double backsight_ft,
                                     const char *options_json,
@@ -2720,11 +2773,13 @@ ovs_survey *ovs_survey_from_rods_us(const ovs_outline *outline,
  * - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
  * - `rows_y_m` (m): distance from the front; at least -100000 m, at most 100000 m.
  * - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+ * - `rods_rod_m` (m): reading; empty where not shot; at least 0 m, at most 10 m; may be left out; NaN for an empty
+ *   cell, may be null.
+ * - `rods_rows`: the readings, row by row: how many rows, each the reading on a grid place, row by row; at least
+ *   1.
  * - `benchmark_m` (m): elevation of the benchmark; at least -1000 m, at most 10000 m.
  * - `backsight_m` (m): rod on the benchmark; at least 0 m, at most 10 m.
  * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
- *   - `rods`: the readings, row by row; required.
- *   - `rod` of `rods` (m): reading; empty where not shot; at least 0 m, at most 10 m; may be left out.
  *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
  *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
  *     one.
@@ -2751,6 +2806,8 @@ ovs_survey *ovs_survey_from_rods_si(const ovs_outline *outline,
                                     int columns_rows,
                                     const double *rows_y_m,
                                     int rows_rows,
+                                    const double *rods_rod_m,
+                                    int rods_rows,
                                     double benchmark_m,
                                     double backsight_m,
                                     const char *options_json,
@@ -2773,6 +2830,8 @@ int ovs_survey_from_rods_us_why(const ovs_outline *outline,
                                 int columns_rows,
                                 const double *rows_y_ft,
                                 int rows_rows,
+                                const double *rods_rod_ft,
+                                int rods_rows,
                                 double benchmark_ft,
                                 double backsight_ft,
                                 const char *options_json,
@@ -2793,6 +2852,8 @@ int ovs_survey_from_rods_si_why(const ovs_outline *outline,
                                 int columns_rows,
                                 const double *rows_y_m,
                                 int rows_rows,
+                                const double *rods_rod_m,
+                                int rods_rows,
                                 double benchmark_m,
                                 double backsight_m,
                                 const char *options_json,
@@ -4945,6 +5006,100 @@ int ovs_specimen_numbers_si_why(const ovs_specimen *specimen,
                                 char *text,
                                 int text_len,
                                 int *needed);
+
+/**
+ * Test only: the sum of readings, in a table of which no column is required.
+ *
+ * Equation: sum = sum(reading).
+ * Taken for granted: nothing.
+ *
+ * - `readings_reading_in` (in): reading; at least 0 in, at most 3937.00787402 in; may be left out; NaN for an
+ *   empty cell, may be null.
+ * - `readings_rows`: the readings: how many rows, each a reading, or a place that was passed over.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `remark` of `readings`: remark; may be left out.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_SPECIMEN_SUM_SUM (in): their sum.
+ *   - OVS_SPECIMEN_SUM_GIVEN: how many were given.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"readings":{"reading":["1 in",null,"2 in"]}}
+ */
+int ovs_specimen_sum_us(const double *readings_reading_in,
+                        int readings_rows,
+                        const char *options_json,
+                        int options_len,
+                        double *results,
+                        int results_len,
+                        int *notes,
+                        int notes_len,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * Test only: the sum of readings, in a table of which no column is required.
+ *
+ * Equation: sum = sum(reading).
+ * Taken for granted: nothing.
+ *
+ * - `readings_reading_mm` (mm): reading; at least 0 mm, at most 100000 mm; may be left out; NaN for an empty cell,
+ *   may be null.
+ * - `readings_rows`: the readings: how many rows, each a reading, or a place that was passed over.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `remark` of `readings`: remark; may be left out.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_SPECIMEN_SUM_SUM (mm): their sum.
+ *   - OVS_SPECIMEN_SUM_GIVEN: how many were given.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"readings":{"reading":["1 in",null,"2 in"]}}
+ */
+int ovs_specimen_sum_si(const double *readings_reading_mm,
+                        int readings_rows,
+                        const char *options_json,
+                        int options_len,
+                        double *results,
+                        int results_len,
+                        int *notes,
+                        int notes_len,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * Why ovs_specimen_sum_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_specimen_sum_us_why(const double *readings_reading_in,
+                            int readings_rows,
+                            const char *options_json,
+                            int options_len,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * Why ovs_specimen_sum_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_specimen_sum_si_why(const double *readings_reading_mm,
+                            int readings_rows,
+                            const char *options_json,
+                            int options_len,
+                            char *text,
+                            int text_len,
+                            int *needed);
 
 #ifdef __cplusplus
 } /* extern "C" */

@@ -19,6 +19,8 @@ __all__ = [
     "SpecimenEveryKind",
     "specimen_numbers",
     "SpecimenNumbers",
+    "specimen_sum",
+    "SpecimenSum",
 ]
 
 @final
@@ -361,3 +363,58 @@ class SpecimenNumbers(AnswerResult):
     @property
     def gap_m(self) -> float | None:
         r"""the gap, where it was given [m]."""
+
+def specimen_sum(
+    readings: Table,
+    *,
+    units: Units | None = None,
+) -> SpecimenSum:
+    r"""Test only: the sum of readings, in a table of which no column is required.
+
+    Rule: sum = sum(reading).
+    Takes for granted: nothing.
+
+    Args:
+        readings: the readings; a table of at least 0 rows, each a reading, or a place that was passed
+            over, with the columns
+            remark: remark; a text; may be left out
+            reading: reading [in | mm]; at least 0 in, at most 3937.00787402 in (at least 0 mm, at most
+                100000 mm); may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        SpecimenSum, with the attributes
+            sum_in, sum_mm: their sum [in | mm]
+            given: how many were given
+        and notes, basis and taken.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab._overslab import specimen_sum
+        >>> answer = specimen_sum(readings={"reading": ["1 in", None, "2 in"]})
+        >>> round(answer.sum_in, 4)
+        3.0
+
+    Since 0.1.0.
+    """
+
+@final
+class SpecimenSum(AnswerResult):
+    r"""What `specimen_sum` gives."""
+
+    @property
+    def sum_in(self) -> float:
+        r"""their sum [in]."""
+
+    @property
+    def sum_mm(self) -> float:
+        r"""their sum [mm]."""
+
+    @property
+    def given(self) -> int | None:
+        r"""how many were given."""

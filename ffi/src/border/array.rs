@@ -29,14 +29,19 @@ pub(super) fn length(path: &str, length: c_int) -> Result<usize> {
 
 #[expect(unsafe_code, reason = "reads the caller's array")]
 impl Input {
+    /// Whether it is null.
+    #[inline]
+    pub(super) const fn is_null(self) -> bool {
+        match self {
+            Self::Numbers(start) => start.is_null(),
+            Self::Whole(start) => start.is_null(),
+        }
+    }
+
     /// Refuses null.
     #[inline]
     pub(super) fn check(self, path: &str) -> Result<()> {
-        let missing = match self {
-            Self::Numbers(start) => start.is_null(),
-            Self::Whole(start) => start.is_null(),
-        };
-        if missing { Err(null(path)) } else { Ok(()) }
+        if self.is_null() { Err(null(path)) } else { Ok(()) }
     }
 
     /// The element at that place.

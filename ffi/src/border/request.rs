@@ -1,7 +1,7 @@
 //! The call of a record row: what the arguments and the options say, put together and checked.
 
 use super::array::{Input, length};
-use super::guard::internal;
+use super::guard::{internal, null};
 use super::handle::Passed;
 use super::json::object;
 use super::text_in::TextIn;
@@ -101,7 +101,14 @@ impl Request<'_> {
                 let rows = length(&format!("{}_rows", port.name), rows)?;
                 // SAFETY: as `answer`'s.
                 let given = unsafe { self.table(port.name, table, rows, columns) }?;
-                beside(table, given, slot).map(Value::Table).map_err(|failure| failure.under(port.name))
+                let whole = beside(table, given, slot).map_err(|failure| failure.under(port.name))?;
+                if rows > 0 && whole.columns.iter().all(|column| matches!(column, Column::Absent)) {
+                    // So many rows of nothing are no table.
+                    let first = columns.first().and_then(|(place, _)| table.columns.get(*place));
+                    let name = first.map_or(String::new(), |column| column.unit_name(self.system));
+                    return Err(null(&format!("{}_{name}", port.name)));
+                }
+                Ok(Value::Table(whole))
             }
             _ if option.is_some() => Err(twice()),
             (Kind::Number(_), Given::Number(number)) => {
@@ -134,6 +141,9 @@ impl Request<'_> {
         let mut columns = vec![Column::Absent; table.columns.len()];
         for (place, input) in given {
             let port = table.columns.get(*place).ok_or_else(internal)?;
+            if input.is_null() && !required(port) {
+                continue;
+            }
             if rows > 0 {
                 input.check(&format!("{name}_{}", port.unit_name(self.system)))?;
             }
@@ -219,7 +229,8 @@ impl AsGiven for InCall<'_> {
             (Some(Given::Table(rows, columns)), Some((column, at)))
                 if at < usize::try_from(*rows).unwrap_or(0) =>
             {
-                if let Some((_, input)) = columns.iter().find(|(place, _)| *place == column) {
+                let array = columns.iter().find(|(place, input)| *place == column && !input.is_null());
+                if let Some((_, input)) = array {
                     // SAFETY: the row is one of those read before, from an array that was not null.
                     return Some(Written::Number(unsafe { input.get(at) }));
                 }

@@ -122,6 +122,15 @@ pub const OVS_SPECIMEN_NUMBERS_COLOUR_RED: c_int = 0;
 /// The word `dark blue`.
 pub const OVS_SPECIMEN_NUMBERS_COLOUR_DARK_BLUE: c_int = 1;
 
+/// The result `sum` (in or mm): their sum.
+pub const OVS_SPECIMEN_SUM_SUM: c_int = 0;
+
+/// The result `given`: how many were given.
+pub const OVS_SPECIMEN_SUM_GIVEN: c_int = 1;
+
+/// How many results there are.
+pub const OVS_SPECIMEN_SUM_RESULTS: c_int = 2;
+
 pub(crate) static SPECIMEN_TYPE: &RecordType = record_type(OPERATIONS, "specimen");
 
 /// Every field that is a number, a count or a word, by its place; NaN for the others.
@@ -910,5 +919,129 @@ pub unsafe extern "C" fn ovs_specimen_numbers_si_why(
         (0, Given::Record(Passed::new("specimen", specimen))),
     ];
     let request = Request::new(SPECIMEN_NUMBERS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static SPECIMEN_SUM: &Operation = row(OPERATIONS, "specimen_sum");
+
+/// Test only: the sum of readings, in a table of which no column is required.
+///
+/// Equation: sum = sum(reading).
+/// Taken for granted: nothing.
+///
+/// - `readings_reading_in` (in): reading; at least 0 in, at most 3937.00787402 in; may be left out; NaN for an
+///   empty cell, may be null.
+/// - `readings_rows`: the readings: how many rows, each a reading, or a place that was passed over.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `remark` of `readings`: remark; may be left out.
+/// - `results`, `results_len`, out: as many as there is room for, by their constants:
+///   - OVS_SPECIMEN_SUM_SUM (in): their sum.
+///   - OVS_SPECIMEN_SUM_GIVEN: how many were given.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"readings":{"reading":["1 in",null,"2 in"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_specimen_sum_us(
+    readings_reading_in: *const f64,
+    readings_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    results: *mut f64,
+    results_len: c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(readings_rows, &[(1, Input::Numbers(readings_reading_in))])),
+    ];
+    let request = Request::new(SPECIMEN_SUM, System::Us, &given, options_json, options_len);
+    unsafe { record::numbers(request, Numbers::new("results", results, results_len), Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Test only: the sum of readings, in a table of which no column is required.
+///
+/// Equation: sum = sum(reading).
+/// Taken for granted: nothing.
+///
+/// - `readings_reading_mm` (mm): reading; at least 0 mm, at most 100000 mm; may be left out; NaN for an empty cell,
+///   may be null.
+/// - `readings_rows`: the readings: how many rows, each a reading, or a place that was passed over.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `remark` of `readings`: remark; may be left out.
+/// - `results`, `results_len`, out: as many as there is room for, by their constants:
+///   - OVS_SPECIMEN_SUM_SUM (mm): their sum.
+///   - OVS_SPECIMEN_SUM_GIVEN: how many were given.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"readings":{"reading":["1 in",null,"2 in"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_specimen_sum_si(
+    readings_reading_mm: *const f64,
+    readings_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    results: *mut f64,
+    results_len: c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(readings_rows, &[(1, Input::Numbers(readings_reading_mm))])),
+    ];
+    let request = Request::new(SPECIMEN_SUM, System::Si, &given, options_json, options_len);
+    unsafe { record::numbers(request, Numbers::new("results", results, results_len), Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_specimen_sum_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_specimen_sum_us_why(
+    readings_reading_in: *const f64,
+    readings_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(readings_rows, &[(1, Input::Numbers(readings_reading_in))])),
+    ];
+    let request = Request::new(SPECIMEN_SUM, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_specimen_sum_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_specimen_sum_si_why(
+    readings_reading_mm: *const f64,
+    readings_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(readings_rows, &[(1, Input::Numbers(readings_reading_mm))])),
+    ];
+    let request = Request::new(SPECIMEN_SUM, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }

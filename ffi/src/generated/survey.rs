@@ -393,18 +393,20 @@ static LEVEL_BOOK: &Operation = row(OPERATIONS, "level_book");
 /// backsights - sum of foresights = last - first; misclosure = found - known, shared out by set-ups.
 /// Taken for granted: every reading is equally good.
 ///
+/// - `page_backsight_ft` (ft): rod on a known point, opens a set-up; at least 0 ft, at most 32.8083989501 ft; may
+///   be left out; NaN for an empty cell, may be null.
+/// - `page_sight_ft` (ft): rod on any point; at least 0 ft, at most 32.8083989501 ft; may be left out; NaN for an
+///   empty cell, may be null.
+/// - `page_foresight_ft` (ft): rod on the turning point or closing benchmark; at least 0 ft, at most 32.8083989501
+///   ft; may be left out; NaN for an empty cell, may be null.
+/// - `page_close_ft` (ft): rod on the backsight point again; at least 0 ft, at most 32.8083989501 ft; may be left
+///   out; NaN for an empty cell, may be null.
+/// - `page_rows`: the readings in the order they were booked: how many rows, each a point with its backsight,
+///   sight, foresight or repeated backsight; at least 1.
 /// - `benchmarks_elevation_ft` (ft): its elevation; at least -3280.83989501 ft, at most 32808.3989501 ft.
 /// - `benchmarks_rows`: the points of known elevation: how many rows, each a point of known elevation; at least 1.
 /// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
-///   - `page`: the readings in the order they were booked; required.
 ///   - `point` of `page`: name of the point; required.
-///   - `backsight` of `page` (ft): rod on a known point, opens a set-up; at least 0 ft, at most 32.8083989501 ft;
-///     may be left out.
-///   - `sight` of `page` (ft): rod on any point; at least 0 ft, at most 32.8083989501 ft; may be left out.
-///   - `foresight` of `page` (ft): rod on the turning point or closing benchmark; at least 0 ft, at most
-///     32.8083989501 ft; may be left out.
-///   - `close` of `page` (ft): rod on the backsight point again; at least 0 ft, at most 32.8083989501 ft; may be
-///     left out.
 ///   - `name` of `benchmarks`: its name; required.
 ///   - `closure_tolerance` (in): how far a line of two or more set-ups may be off; at least 0 in; may be left out.
 ///   - `recheck_tolerance` (in): how far one set-up may be off: its backsight point read again, or the benchmark it
@@ -428,6 +430,11 @@ static LEVEL_BOOK: &Operation = row(OPERATIONS, "level_book");
 /// Example, as JSON: {"page":[{"point":"BM A","backsight":"3.10 ft"},{"point":"TP1","foresight":"9.82 ft","backsight":"6.44 ft"},{"point":"TP2","foresight":"6.96 ft","backsight":"8.76 ft"},{"point":"TP3","foresight":"3.27 ft","backsight":"7.12 ft"},{"point":"BM B","foresight":"10.42 ft"}],"benchmarks":[{"name":"BM A","elevation":"100.00 ft"},{"name":"BM B","elevation":"94.91 ft"}],"closure_tolerance":"0.05 ft"}
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_level_book_us(
+    page_backsight_ft: *const f64,
+    page_sight_ft: *const f64,
+    page_foresight_ft: *const f64,
+    page_close_ft: *const f64,
+    page_rows: c_int,
     benchmarks_elevation_ft: *const f64,
     benchmarks_rows: c_int,
     options_json: *const c_char,
@@ -439,6 +446,7 @@ pub unsafe extern "C" fn ovs_level_book_us(
     msg_len: c_int,
 ) -> *mut ovs_answer {
     let given = [
+        (0, Given::Table(page_rows, &[(1, Input::Numbers(page_backsight_ft)), (2, Input::Numbers(page_sight_ft)), (3, Input::Numbers(page_foresight_ft)), (4, Input::Numbers(page_close_ft))])),
         (1, Given::Table(benchmarks_rows, &[(1, Input::Numbers(benchmarks_elevation_ft))])),
     ];
     let request = Request::new(LEVEL_BOOK, System::Us, &given, options_json, options_len);
@@ -451,17 +459,20 @@ pub unsafe extern "C" fn ovs_level_book_us(
 /// backsights - sum of foresights = last - first; misclosure = found - known, shared out by set-ups.
 /// Taken for granted: every reading is equally good.
 ///
+/// - `page_backsight_m` (m): rod on a known point, opens a set-up; at least 0 m, at most 10 m; may be left out; NaN
+///   for an empty cell, may be null.
+/// - `page_sight_m` (m): rod on any point; at least 0 m, at most 10 m; may be left out; NaN for an empty cell, may
+///   be null.
+/// - `page_foresight_m` (m): rod on the turning point or closing benchmark; at least 0 m, at most 10 m; may be left
+///   out; NaN for an empty cell, may be null.
+/// - `page_close_m` (m): rod on the backsight point again; at least 0 m, at most 10 m; may be left out; NaN for an
+///   empty cell, may be null.
+/// - `page_rows`: the readings in the order they were booked: how many rows, each a point with its backsight,
+///   sight, foresight or repeated backsight; at least 1.
 /// - `benchmarks_elevation_m` (m): its elevation; at least -1000 m, at most 10000 m.
 /// - `benchmarks_rows`: the points of known elevation: how many rows, each a point of known elevation; at least 1.
 /// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
-///   - `page`: the readings in the order they were booked; required.
 ///   - `point` of `page`: name of the point; required.
-///   - `backsight` of `page` (m): rod on a known point, opens a set-up; at least 0 m, at most 10 m; may be left
-///     out.
-///   - `sight` of `page` (m): rod on any point; at least 0 m, at most 10 m; may be left out.
-///   - `foresight` of `page` (m): rod on the turning point or closing benchmark; at least 0 m, at most 10 m; may be
-///     left out.
-///   - `close` of `page` (m): rod on the backsight point again; at least 0 m, at most 10 m; may be left out.
 ///   - `name` of `benchmarks`: its name; required.
 ///   - `closure_tolerance` (mm): how far a line of two or more set-ups may be off; at least 0 mm; may be left out.
 ///   - `recheck_tolerance` (mm): how far one set-up may be off: its backsight point read again, or the benchmark it
@@ -485,6 +496,11 @@ pub unsafe extern "C" fn ovs_level_book_us(
 /// Example, as JSON: {"page":[{"point":"BM A","backsight":"3.10 ft"},{"point":"TP1","foresight":"9.82 ft","backsight":"6.44 ft"},{"point":"TP2","foresight":"6.96 ft","backsight":"8.76 ft"},{"point":"TP3","foresight":"3.27 ft","backsight":"7.12 ft"},{"point":"BM B","foresight":"10.42 ft"}],"benchmarks":[{"name":"BM A","elevation":"100.00 ft"},{"name":"BM B","elevation":"94.91 ft"}],"closure_tolerance":"0.05 ft"}
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_level_book_si(
+    page_backsight_m: *const f64,
+    page_sight_m: *const f64,
+    page_foresight_m: *const f64,
+    page_close_m: *const f64,
+    page_rows: c_int,
     benchmarks_elevation_m: *const f64,
     benchmarks_rows: c_int,
     options_json: *const c_char,
@@ -496,6 +512,7 @@ pub unsafe extern "C" fn ovs_level_book_si(
     msg_len: c_int,
 ) -> *mut ovs_answer {
     let given = [
+        (0, Given::Table(page_rows, &[(1, Input::Numbers(page_backsight_m)), (2, Input::Numbers(page_sight_m)), (3, Input::Numbers(page_foresight_m)), (4, Input::Numbers(page_close_m))])),
         (1, Given::Table(benchmarks_rows, &[(1, Input::Numbers(benchmarks_elevation_m))])),
     ];
     let request = Request::new(LEVEL_BOOK, System::Si, &given, options_json, options_len);
@@ -509,6 +526,11 @@ pub unsafe extern "C" fn ovs_level_book_si(
 /// Returns the status of the call itself.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_level_book_us_why(
+    page_backsight_ft: *const f64,
+    page_sight_ft: *const f64,
+    page_foresight_ft: *const f64,
+    page_close_ft: *const f64,
+    page_rows: c_int,
     benchmarks_elevation_ft: *const f64,
     benchmarks_rows: c_int,
     options_json: *const c_char,
@@ -518,6 +540,7 @@ pub unsafe extern "C" fn ovs_level_book_us_why(
     needed: *mut c_int,
 ) -> c_int {
     let given = [
+        (0, Given::Table(page_rows, &[(1, Input::Numbers(page_backsight_ft)), (2, Input::Numbers(page_sight_ft)), (3, Input::Numbers(page_foresight_ft)), (4, Input::Numbers(page_close_ft))])),
         (1, Given::Table(benchmarks_rows, &[(1, Input::Numbers(benchmarks_elevation_ft))])),
     ];
     let request = Request::new(LEVEL_BOOK, System::Us, &given, options_json, options_len);
@@ -531,6 +554,11 @@ pub unsafe extern "C" fn ovs_level_book_us_why(
 /// Returns the status of the call itself.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_level_book_si_why(
+    page_backsight_m: *const f64,
+    page_sight_m: *const f64,
+    page_foresight_m: *const f64,
+    page_close_m: *const f64,
+    page_rows: c_int,
     benchmarks_elevation_m: *const f64,
     benchmarks_rows: c_int,
     options_json: *const c_char,
@@ -540,6 +568,7 @@ pub unsafe extern "C" fn ovs_level_book_si_why(
     needed: *mut c_int,
 ) -> c_int {
     let given = [
+        (0, Given::Table(page_rows, &[(1, Input::Numbers(page_backsight_m)), (2, Input::Numbers(page_sight_m)), (3, Input::Numbers(page_foresight_m)), (4, Input::Numbers(page_close_m))])),
         (1, Given::Table(benchmarks_rows, &[(1, Input::Numbers(benchmarks_elevation_m))])),
     ];
     let request = Request::new(LEVEL_BOOK, System::Si, &given, options_json, options_len);
@@ -979,10 +1008,11 @@ static SURVEY_FROM_GRID: &Operation = row(OPERATIONS, "survey_from_grid");
 /// - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
 /// - `rows_y_ft` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft.
 /// - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+/// - `elevations_elevation_ft` (ft): height; empty where not shot; at least -32808.3989501 ft, at most
+///   32808.3989501 ft; may be left out; NaN for an empty cell, may be null.
+/// - `elevations_rows`: the heights, row by row: how many rows, each the height of a grid place, row by row; at
+///   least 1.
 /// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
-///   - `elevations`: the heights, row by row; required.
-///   - `elevation` of `elevations` (ft): height; empty where not shot; at least -32808.3989501 ft, at most
-///     32808.3989501 ft; may be left out.
 ///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
 ///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
 ///     one.
@@ -1008,6 +1038,8 @@ pub unsafe extern "C" fn ovs_survey_from_grid_us(
     columns_rows: c_int,
     rows_y_ft: *const f64,
     rows_rows: c_int,
+    elevations_elevation_ft: *const f64,
+    elevations_rows: c_int,
     options_json: *const c_char,
     options_len: c_int,
     status: *mut c_int,
@@ -1020,6 +1052,7 @@ pub unsafe extern "C" fn ovs_survey_from_grid_us(
         (0, Given::Record(Passed::new("outline", outline))),
         (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_ft))])),
         (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_ft))])),
+        (3, Given::Table(elevations_rows, &[(0, Input::Numbers(elevations_elevation_ft))])),
     ];
     let request = Request::new(SURVEY_FROM_GRID, System::Us, &given, options_json, options_len);
     unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
@@ -1035,10 +1068,11 @@ pub unsafe extern "C" fn ovs_survey_from_grid_us(
 /// - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
 /// - `rows_y_m` (m): distance from the front; at least -100000 m, at most 100000 m.
 /// - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+/// - `elevations_elevation_m` (m): height; empty where not shot; at least -10000 m, at most 10000 m; may be left
+///   out; NaN for an empty cell, may be null.
+/// - `elevations_rows`: the heights, row by row: how many rows, each the height of a grid place, row by row; at
+///   least 1.
 /// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
-///   - `elevations`: the heights, row by row; required.
-///   - `elevation` of `elevations` (m): height; empty where not shot; at least -10000 m, at most 10000 m; may be
-///     left out.
 ///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
 ///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
 ///     one.
@@ -1064,6 +1098,8 @@ pub unsafe extern "C" fn ovs_survey_from_grid_si(
     columns_rows: c_int,
     rows_y_m: *const f64,
     rows_rows: c_int,
+    elevations_elevation_m: *const f64,
+    elevations_rows: c_int,
     options_json: *const c_char,
     options_len: c_int,
     status: *mut c_int,
@@ -1076,6 +1112,7 @@ pub unsafe extern "C" fn ovs_survey_from_grid_si(
         (0, Given::Record(Passed::new("outline", outline))),
         (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_m))])),
         (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_m))])),
+        (3, Given::Table(elevations_rows, &[(0, Input::Numbers(elevations_elevation_m))])),
     ];
     let request = Request::new(SURVEY_FROM_GRID, System::Si, &given, options_json, options_len);
     unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
@@ -1093,6 +1130,8 @@ pub unsafe extern "C" fn ovs_survey_from_grid_us_why(
     columns_rows: c_int,
     rows_y_ft: *const f64,
     rows_rows: c_int,
+    elevations_elevation_ft: *const f64,
+    elevations_rows: c_int,
     options_json: *const c_char,
     options_len: c_int,
     text: *mut c_char,
@@ -1103,6 +1142,7 @@ pub unsafe extern "C" fn ovs_survey_from_grid_us_why(
         (0, Given::Record(Passed::new("outline", outline))),
         (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_ft))])),
         (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_ft))])),
+        (3, Given::Table(elevations_rows, &[(0, Input::Numbers(elevations_elevation_ft))])),
     ];
     let request = Request::new(SURVEY_FROM_GRID, System::Us, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
@@ -1120,6 +1160,8 @@ pub unsafe extern "C" fn ovs_survey_from_grid_si_why(
     columns_rows: c_int,
     rows_y_m: *const f64,
     rows_rows: c_int,
+    elevations_elevation_m: *const f64,
+    elevations_rows: c_int,
     options_json: *const c_char,
     options_len: c_int,
     text: *mut c_char,
@@ -1130,6 +1172,7 @@ pub unsafe extern "C" fn ovs_survey_from_grid_si_why(
         (0, Given::Record(Passed::new("outline", outline))),
         (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_m))])),
         (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_m))])),
+        (3, Given::Table(elevations_rows, &[(0, Input::Numbers(elevations_elevation_m))])),
     ];
     let request = Request::new(SURVEY_FROM_GRID, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
@@ -1147,12 +1190,13 @@ static SURVEY_FROM_RODS: &Operation = row(OPERATIONS, "survey_from_rods");
 /// - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
 /// - `rows_y_ft` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft.
 /// - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+/// - `rods_rod_ft` (ft): reading; empty where not shot; at least 0 ft, at most 32.8083989501 ft; may be left out;
+///   NaN for an empty cell, may be null.
+/// - `rods_rows`: the readings, row by row: how many rows, each the reading on a grid place, row by row; at least
+///   1.
 /// - `benchmark_ft` (ft): elevation of the benchmark; at least -3280.83989501 ft, at most 32808.3989501 ft.
 /// - `backsight_ft` (ft): rod on the benchmark; at least 0 ft, at most 32.8083989501 ft.
 /// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
-///   - `rods`: the readings, row by row; required.
-///   - `rod` of `rods` (ft): reading; empty where not shot; at least 0 ft, at most 32.8083989501 ft; may be left
-///     out.
 ///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
 ///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
 ///     one.
@@ -1180,6 +1224,8 @@ pub unsafe extern "C" fn ovs_survey_from_rods_us(
     columns_rows: c_int,
     rows_y_ft: *const f64,
     rows_rows: c_int,
+    rods_rod_ft: *const f64,
+    rods_rows: c_int,
     benchmark_ft: f64,
     backsight_ft: f64,
     options_json: *const c_char,
@@ -1194,6 +1240,7 @@ pub unsafe extern "C" fn ovs_survey_from_rods_us(
         (0, Given::Record(Passed::new("outline", outline))),
         (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_ft))])),
         (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_ft))])),
+        (3, Given::Table(rods_rows, &[(0, Input::Numbers(rods_rod_ft))])),
         (4, Given::Number(benchmark_ft)),
         (5, Given::Number(backsight_ft)),
     ];
@@ -1211,11 +1258,13 @@ pub unsafe extern "C" fn ovs_survey_from_rods_us(
 /// - `columns_rows`: the grid columns from the left wall: how many rows, each a grid column; at least 1.
 /// - `rows_y_m` (m): distance from the front; at least -100000 m, at most 100000 m.
 /// - `rows_rows`: the grid rows from the front wall: how many rows, each a grid row; at least 1.
+/// - `rods_rod_m` (m): reading; empty where not shot; at least 0 m, at most 10 m; may be left out; NaN for an empty
+///   cell, may be null.
+/// - `rods_rows`: the readings, row by row: how many rows, each the reading on a grid place, row by row; at least
+///   1.
 /// - `benchmark_m` (m): elevation of the benchmark; at least -1000 m, at most 10000 m.
 /// - `backsight_m` (m): rod on the benchmark; at least 0 m, at most 10 m.
 /// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
-///   - `rods`: the readings, row by row; required.
-///   - `rod` of `rods` (m): reading; empty where not shot; at least 0 m, at most 10 m; may be left out.
 ///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
 ///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
 ///     one.
@@ -1243,6 +1292,8 @@ pub unsafe extern "C" fn ovs_survey_from_rods_si(
     columns_rows: c_int,
     rows_y_m: *const f64,
     rows_rows: c_int,
+    rods_rod_m: *const f64,
+    rods_rows: c_int,
     benchmark_m: f64,
     backsight_m: f64,
     options_json: *const c_char,
@@ -1257,6 +1308,7 @@ pub unsafe extern "C" fn ovs_survey_from_rods_si(
         (0, Given::Record(Passed::new("outline", outline))),
         (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_m))])),
         (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_m))])),
+        (3, Given::Table(rods_rows, &[(0, Input::Numbers(rods_rod_m))])),
         (4, Given::Number(benchmark_m)),
         (5, Given::Number(backsight_m)),
     ];
@@ -1276,6 +1328,8 @@ pub unsafe extern "C" fn ovs_survey_from_rods_us_why(
     columns_rows: c_int,
     rows_y_ft: *const f64,
     rows_rows: c_int,
+    rods_rod_ft: *const f64,
+    rods_rows: c_int,
     benchmark_ft: f64,
     backsight_ft: f64,
     options_json: *const c_char,
@@ -1288,6 +1342,7 @@ pub unsafe extern "C" fn ovs_survey_from_rods_us_why(
         (0, Given::Record(Passed::new("outline", outline))),
         (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_ft))])),
         (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_ft))])),
+        (3, Given::Table(rods_rows, &[(0, Input::Numbers(rods_rod_ft))])),
         (4, Given::Number(benchmark_ft)),
         (5, Given::Number(backsight_ft)),
     ];
@@ -1307,6 +1362,8 @@ pub unsafe extern "C" fn ovs_survey_from_rods_si_why(
     columns_rows: c_int,
     rows_y_m: *const f64,
     rows_rows: c_int,
+    rods_rod_m: *const f64,
+    rods_rows: c_int,
     benchmark_m: f64,
     backsight_m: f64,
     options_json: *const c_char,
@@ -1319,6 +1376,7 @@ pub unsafe extern "C" fn ovs_survey_from_rods_si_why(
         (0, Given::Record(Passed::new("outline", outline))),
         (1, Given::Table(columns_rows, &[(0, Input::Numbers(columns_x_m))])),
         (2, Given::Table(rows_rows, &[(0, Input::Numbers(rows_y_m))])),
+        (3, Given::Table(rods_rows, &[(0, Input::Numbers(rods_rod_m))])),
         (4, Given::Number(benchmark_m)),
         (5, Given::Number(backsight_m)),
     ];

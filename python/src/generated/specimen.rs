@@ -385,6 +385,77 @@ impl SpecimenNumbers {
     }
 }
 
+static SPECIMEN_SUM: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::specimen::OPERATIONS, "specimen_sum"),
+    class: "SpecimenSum",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(SpecimenSum))?.into_any()),
+};
+
+/// Test only: the sum of readings, in a table of which no column is required.
+///
+/// Rule: sum = sum(reading).
+/// Takes for granted: nothing.
+///
+/// Args:
+///     readings: the readings; a table of at least 0 rows, each a reading, or a place that was passed
+///         over, with the columns
+///         remark: remark; a text; may be left out
+///         reading: reading [in | mm]; at least 0 in, at most 3937.00787402 in (at least 0 mm, at most
+///             100000 mm); may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     SpecimenSum, with the attributes
+///         sum_in, sum_mm: their sum [in | mm]
+///         given: how many were given
+///     and notes, basis and taken.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab._overslab import specimen_sum
+///     >>> answer = specimen_sum(readings={"reading": ["1 in", None, "2 in"]})
+///     >>> round(answer.sum_in, 4)
+///     3.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (readings, *, units=crate::units::Units(None)), text_signature = "(readings, *, units=None)")]
+fn specimen_sum(
+    py: Python<'_>,
+    readings: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &SPECIMEN_SUM, &[Some(readings)], units)
+}
+
+/// What `specimen_sum` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab._overslab")]
+pub(crate) struct SpecimenSum;
+
+#[pymethods]
+impl SpecimenSum {
+    /// Their sum [in].
+    #[getter]
+    fn get_sum_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Their sum [mm].
+    #[getter]
+    fn get_sum_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Si)
+    }
+    /// How many were given.
+    #[getter]
+    fn get_given<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+}
+
 /// A test-only record.
 #[pyclass(frozen, extends = crate::records::Record, module = "overslab._overslab")]
 pub(crate) struct Specimen;
@@ -422,7 +493,7 @@ impl Specimen {
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&SPECIMEN_SCALAR];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&SPECIMEN_FROM_TABLE, &SPECIMEN_EVERY_KIND, &SPECIMEN_NUMBERS];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&SPECIMEN_FROM_TABLE, &SPECIMEN_EVERY_KIND, &SPECIMEN_NUMBERS, &SPECIMEN_SUM];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "specimen", class: |py| py.get_type::<Specimen>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Specimen))?.into_any()) }];
@@ -437,6 +508,8 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<SpecimenEveryKind>()?;
     module.add_function(wrap_pyfunction!(self::specimen_numbers, module)?)?;
     module.add_class::<SpecimenNumbers>()?;
+    module.add_function(wrap_pyfunction!(self::specimen_sum, module)?)?;
+    module.add_class::<SpecimenSum>()?;
     module.add_class::<Specimen>()?;
     Ok(())
 }

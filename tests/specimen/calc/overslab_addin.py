@@ -32,6 +32,7 @@ OPERATIONS = (
     ("ovsSpecimenFromTable", "specimen_from_table"),
     ("ovsSpecimenEveryKind", "specimen_every_kind"),
     ("ovsSpecimenNumbers", "specimen_numbers"),
+    ("ovsSpecimenSum", "specimen_sum"),
 )
 SYSTEMS = ("us", "si")
 

@@ -90,6 +90,7 @@ fn index(modules: &[&str]) -> String {
     text.push_str(
         "#![expect(unsafe_code, reason = \"exported names, and the caller's promise handed on to the border\")]\n\
          #![expect(clippy::missing_safety_doc, reason = \"the promise stands once, at the head of the header\")]\n\
+         #![allow(rustdoc::broken_intra_doc_links, rustdoc::invalid_html_tags, reason = \"the comments are for C\")]\n\
          #![allow(clippy::too_many_arguments, reason = \"C has no other way to take them\")]\n\n",
     );
     for module in ["codes", "records"].iter().chain(modules) {

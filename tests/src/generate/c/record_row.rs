@@ -62,7 +62,7 @@ fn required(port: &Port) -> bool {
 fn is_argument(port: &Port) -> bool {
     match port.kind {
         Kind::Record(_) => true,
-        Kind::Table(table) => required(port) && table.columns.iter().any(is_array),
+        Kind::Table(table) => required(port) && table.columns.iter().any(|column| is_array(table, column)),
         Kind::Number(_) | Kind::Count(..) | Kind::Choice(_) | Kind::Text => required(port),
     }
 }
@@ -107,21 +107,26 @@ fn part(row: &Operation, place: usize, port: &Port, system: System) -> Part {
     }
 }
 
-/// Whether a column is an array: a required one that ints or doubles can hold.
-fn is_array(column: &Port) -> bool {
-    required(column)
-        && match column.kind {
-            Kind::Number(_) | Kind::Count(..) | Kind::Choice(_) => true,
-            Kind::Text => false,
-            Kind::Table(_) | Kind::Record(_) => panic!("{}: no kind of column", column.name),
-        }
+/// Whether a column of a required table is an array: a required one that ints or doubles can hold. Where a table has none of
+/// these its optional numbers are arrays, which may be null and hold NaN for an empty cell; else all that is read would have
+/// to be written as JSON.
+fn is_array(table: &TableType, column: &Port) -> bool {
+    let plain = |column: &Port| match column.kind {
+        Kind::Number(_) | Kind::Count(..) | Kind::Choice(_) => true,
+        Kind::Text => false,
+        Kind::Table(_) | Kind::Record(_) => panic!("{}: no kind of column", column.name),
+    };
+    if table.columns.iter().any(|column| required(column) && plain(column)) {
+        return required(column) && plain(column);
+    }
+    matches!(column.kind, Kind::Number(_))
 }
 
 fn table_part(row: &Operation, place: usize, port: &Port, table: &TableType, system: System) -> Part {
     let rows = names::argument(&format!("{}_rows", port.name));
     let mut part = Part { arguments: Vec::new(), given: String::new(), lines: Vec::new() };
     let mut given = Vec::new();
-    for (at, column) in table.columns.iter().enumerate().filter(|(_, column)| is_array(column)) {
+    for (at, column) in table.columns.iter().enumerate().filter(|(_, column)| is_array(table, column)) {
         let name = names::argument(&format!("{}_{}", port.name, column.unit_name(system)));
         let (kind, wrap) = match column.kind {
             Kind::Number(_) => (Type::Doubles, "Numbers"),
@@ -131,7 +136,7 @@ fn table_part(row: &Operation, place: usize, port: &Port, table: &TableType, sys
             }
         };
         given.push(format!("({at}, Input::{wrap}({name}))"));
-        part.lines.push(doc::input(&name, column, system));
+        part.lines.push(column_line(&name, column, system));
         part.arguments.push(argument(name, kind));
     }
     let least = if table.least_rows > 0 { format!("; at least {}", table.least_rows) } else { String::new() };
@@ -139,6 +144,14 @@ fn table_part(row: &Operation, place: usize, port: &Port, table: &TableType, sys
     part.given = format!("({place}, Given::Table({rows}, &[{}]))", given.join(", "));
     part.arguments.push(argument(rows, Type::Int));
     part
+}
+
+fn column_line(name: &str, column: &Port, system: System) -> String {
+    let line = doc::input(name, column, system);
+    if required(column) {
+        return line;
+    }
+    format!("{}; NaN for an empty cell, may be null.", line.trim_end_matches('.'))
 }
 
 /// What goes by `options_json`: ports and columns that are no arguments.
@@ -150,7 +163,8 @@ fn option_lines(row: &Operation, system: System) -> Vec<String> {
                 if !is_argument(port) {
                     lines.push(option_line(port, "", system));
                 }
-                let columns = table.columns.iter().filter(|column| !is_argument(port) || !is_array(column));
+                let columns =
+                    table.columns.iter().filter(|column| !is_argument(port) || !is_array(table, column));
                 lines.extend(
                     columns.map(|column| option_line(column, &format!(" of `{}`", port.name), system)),
                 );
