@@ -539,3 +539,33 @@ End Function
 Public Function OVS_SPECIMEN_NUMBERS_SI_GET(ByVal result As Variant, ByVal specimen As Variant, Optional ByVal gap_mm As Variant) As Variant
     OVS_SPECIMEN_NUMBERS_SI_GET = Called("specimen_numbers", "si", "get", result, Array(specimen, gap_mm))
 End Function
+
+' Test only: the sum of readings, in a table of which no column is required.
+' readings: the readings; a range with the columns [remark], [reading_in]
+' Gives sum_in (their sum), given (how many were given).
+Public Function OVS_SPECIMEN_SUM_US(ByVal readings As Variant) As Variant
+    OVS_SPECIMEN_SUM_US = Called("specimen_sum", "us", "value", "", Array(readings))
+End Function
+
+Public Function OVS_SPECIMEN_SUM_US_WHY(ByVal readings As Variant) As Variant
+    OVS_SPECIMEN_SUM_US_WHY = Called("specimen_sum", "us", "why", "", Array(readings))
+End Function
+
+Public Function OVS_SPECIMEN_SUM_US_GET(ByVal result As Variant, ByVal readings As Variant) As Variant
+    OVS_SPECIMEN_SUM_US_GET = Called("specimen_sum", "us", "get", result, Array(readings))
+End Function
+
+' Test only: the sum of readings, in a table of which no column is required.
+' readings: the readings; a range with the columns [remark], [reading_mm]
+' Gives sum_mm (their sum), given (how many were given).
+Public Function OVS_SPECIMEN_SUM_SI(ByVal readings As Variant) As Variant
+    OVS_SPECIMEN_SUM_SI = Called("specimen_sum", "si", "value", "", Array(readings))
+End Function
+
+Public Function OVS_SPECIMEN_SUM_SI_WHY(ByVal readings As Variant) As Variant
+    OVS_SPECIMEN_SUM_SI_WHY = Called("specimen_sum", "si", "why", "", Array(readings))
+End Function
+
+Public Function OVS_SPECIMEN_SUM_SI_GET(ByVal result As Variant, ByVal readings As Variant) As Variant
+    OVS_SPECIMEN_SUM_SI_GET = Called("specimen_sum", "si", "get", result, Array(readings))
+End Function
