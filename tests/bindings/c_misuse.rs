@@ -6,7 +6,7 @@ use super::c_request::prepare;
 use super::c_scalars::example as numbers;
 use super::c_values::{Buffer, Owned, Results, argument, name, named, scalar_rows, text};
 use overslab::failure::Code;
-use overslab::operation::{Kind, Need, Operation};
+use overslab::operation::{Kind, Need, Operation, RecordType};
 use overslab::operations::{all, records};
 use overslab::quantity::System;
 use overslab_tests::c_header::{Prototype, Type};
@@ -198,6 +198,32 @@ fn a_pointer_of_another_kind_is_refused_by_name() {
         assert_eq!(status, Code::KindMismatch.number());
         assert!(message.text().contains(&format!("answer = ovs_{}", record.name)), "{}", message.text());
     }
+}
+
+/// A record made from the example of its type.
+fn made(record: &RecordType) -> Owned {
+    let ends = [vec![named("status", Arg::NULL)], Buffer::of(0).arguments("msg")].concat();
+    let arguments = [text("json", record.example), ends].concat();
+    Owned::of(library().call(&format!("ovs_{}_from_json", record.name), &arguments), record.name)
+}
+
+#[test]
+fn a_record_of_another_type_is_refused_by_name() {
+    let (known, mut met) = (records(&all()), 0);
+    for given in &known {
+        let given_record = made(given);
+        for taken in known.iter().filter(|taken| taken.name != given.name) {
+            let (mut message, mut json) = (Buffer::message(), Buffer::of(10));
+            let outs = [json.arguments("json"), vec![named("needed", Arg::NULL)], message.arguments("msg")];
+            let arguments = [vec![named(taken.name, given_record.arg())], outs.concat()].concat();
+            let status = library().call(&format!("ovs_{}_to_json", taken.name), &arguments).status();
+            assert_eq!(status, Code::KindMismatch.number(), "{} as {}", given.name, taken.name);
+            let expected = format!("KIND_MISMATCH: {} = ovs_{}:", taken.name, given.name);
+            assert!(message.text().starts_with(&expected), "{}", message.text());
+            met += 1;
+        }
+    }
+    assert!(met > 0);
 }
 
 #[test]

@@ -121,6 +121,30 @@ fn messages_and_reasons_fit_any_buffer() {
     }
 }
 
+/// What a caller wrote may hold any character; a reason that repeats it is never cut inside one.
+#[test]
+fn a_reason_is_cut_between_characters() {
+    for (row, system) in super::c_records::record_rows() {
+        let inputs = super::c_records::example(row);
+        let mut prepared = super::c_request::prepare(row, system, &inputs, true).unwrap();
+        prepared.options.insert("\u{df}\u{20ac}\u{1d50}\u{1f9f1}".to_owned(), Json::from(1));
+        let function = format!("{}_why", name(row, system));
+        let whole = {
+            let (mut text, arguments) = (Buffer::of(5000), prepared.arguments());
+            let arguments = [arguments, text.arguments("text"), vec![named("needed", Arg::NULL)]].concat();
+            assert_eq!(library().call(&function, &arguments).status(), Code::KeyUnknown.number());
+            text.text()
+        };
+        assert!(whole.contains('\u{1f9f1}'), "{whole}");
+        for length in 1..=whole.len() + 1 {
+            let (mut text, arguments) = (Buffer::of(length), prepared.arguments());
+            let arguments = [arguments, text.arguments("text"), vec![named("needed", Arg::NULL)]].concat();
+            library().call(&function, &arguments);
+            assert_eq!(text.text(), whole[..whole.floor_char_boundary(length - 1)], "{function} {length}");
+        }
+    }
+}
+
 fn example(row: &overslab::operation::Operation) -> Map<String, Json> {
     serde_json::from_str(row.example).unwrap()
 }
