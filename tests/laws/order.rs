@@ -73,5 +73,10 @@ fn a_whole_step_is_ordered_as_it_is() {
         );
         assert!((yards - floor).abs() <= 1e-12 * floor, "{floor} yd3 become {yards}");
         assert!(call::flat_number(&answer[place("spare")]) >= 0.0);
+        // A hair over a step, as sums make it, is that step, and nothing is over: never less than nothing.
+        let args = json!({ "floor": floor * (1.0 + 4e-13), "allowances": [], "step": 0.25 });
+        let over = run("order", args, Vec::new(), System::Us);
+        assert_eq!(call::flat_number(&over[place("ordered")]), call::flat_number(&answer[place("ordered")]));
+        assert!(call::flat_number(&over[place("spare")]) >= 0.0, "{floor}");
     }
 }

@@ -1,10 +1,11 @@
 //! The finish as a job asks for it.
 
-use crate::failure::{Code, Failure, Result, together};
+use crate::failure::{Code, Failure, Result, check, together};
 use crate::grade::fall::FALL;
-use crate::grade::finish::{AtLeast, Finish, FinishPoint, Governing};
+use crate::grade::finish::{AtLeast, Finish, FinishPoint, Governing, HEIGHT, STEP, with_margin};
 use crate::quantity::{Elevation, Given, Length, Slope, Typed};
 use crate::survey::Survey;
+use crate::survey::level_book::ROD;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -104,6 +105,7 @@ impl FinishDemand {
     /// The finish.
     pub(super) fn make(&self, survey: &Survey, datum: Datum) -> Result<Made> {
         self.one_way()?;
+        self.nothing_idle()?;
         if let Some(least) = &self.least {
             return self.by_least(survey, datum, least.value);
         }
@@ -111,26 +113,28 @@ impl FinishDemand {
             let points = points.iter().enumerate().map(|(index, point)| point.resolve(index, datum));
             Finish::through(&points.collect::<Result<Vec<_>>>()?)?
         } else if let Some(edge) = &self.falls_to {
-            let elevation = height(&self.edge_elevation, &self.edge_rod, datum, "edge_elevation")?;
+            let elevation =
+                height(&self.edge_elevation, &self.edge_rod, datum, ["edge_elevation", "edge_rod"])?;
             Finish::to_edge(survey.outline(), edge, elevation, self.fall("fall")?).map_err(in_job)?
         } else {
-            Finish::level(height(&self.level, &self.level_rod, datum, "level")?).map_err(in_job)?
+            Finish::level(height(&self.level, &self.level_rod, datum, ["level", "level_rod"])?)
+                .map_err(in_job)?
         };
         Ok(Made { finish, governing: None, without_margin: None, unrounded: None })
     }
 
     fn by_least(&self, survey: &Survey, datum: Datum, least: Length) -> Result<Made> {
-        crate::failure::check("least", least, crate::grade::finish::LEAST)?;
+        let (margin, round) = (self.margin().0, check("round", self.round().0, STEP)?);
+        let asked_for = with_margin(least, margin)?;
         let fall = if self.falls_to.is_some() { self.fall("fall")? } else { Slope::from_base(0.0) };
-        let (margin, round) = (self.margin().0, self.round().0);
         let asked = |least: Length, round: Option<(Length, Elevation)>| {
             let asked = AtLeast { least, edge: self.falls_to.clone(), fall, round };
             Finish::at_least(survey, &asked).map_err(in_job)
         };
-        let governing = asked(least + margin, Some((round, datum.benchmark)))?;
+        let governing = asked(asked_for, Some((round, datum.benchmark)))?;
         Ok(Made {
             finish: governing.finish.clone(),
-            unrounded: Some(asked(least + margin, None)?.finish),
+            unrounded: Some(asked(asked_for, None)?.finish),
             without_margin: Some(asked(least, None)?.finish),
             governing: Some(governing),
         })
@@ -143,7 +147,28 @@ impl FinishDemand {
                 .allowed("a fall towards the edge")
                 .remedy("give the fall, 0 % for none")
         })?;
-        crate::failure::check(path, fall.value, FALL)
+        check(path, fall.value, FALL)
+    }
+
+    /// Nothing given that the way of saying where the finish lies has no use for.
+    fn nothing_idle(&self) -> Result<()> {
+        let idle = |path: &str, written: &str| {
+            Err(Failure::new(Code::Contradiction, path)
+                .written(written)
+                .allowed("with `least` only: other heights stay as given")
+                .remedy("remove it, or give the least thickness"))
+        };
+        match (&self.least, &self.margin, &self.round, &self.fall) {
+            (None, Some(margin), ..) => idle("margin", &margin.written),
+            (None, _, Some(round), _) => idle("round", &round.written),
+            (Some(_), .., Some(fall)) if self.falls_to.is_none() => {
+                Err(Failure::new(Code::FinishUndetermined, "falls_to")
+                    .written(format!("a fall of {} to no edge", fall.written))
+                    .allowed("the edge")
+                    .remedy("name the edge, or remove the fall for a level finish"))
+            }
+            _ => Ok(()),
+        }
     }
 
     /// Exactly one way of saying where the finish lies.
@@ -202,7 +227,7 @@ fn in_job(mut failure: Box<Failure>) -> Box<Failure> {
 
 impl FinishPointInput {
     fn resolve(&self, index: usize, datum: Datum) -> Result<FinishPoint> {
-        let elevation = height(&self.elevation, &self.rod, datum, "elevation")
+        let elevation = height(&self.elevation, &self.rod, datum, ["elevation", "rod"])
             .map_err(|failure| failure.under(&format!("points[{index}]")))?;
         Ok(FinishPoint { x: self.x.value, y: self.y.value, elevation })
     }
@@ -213,11 +238,11 @@ pub(super) fn height(
     elevation: &Option<Given<Elevation>>,
     rod: &Option<Given<Length>>,
     datum: Datum,
-    path: &str,
+    [path, rod_path]: [&str; 2],
 ) -> Result<Elevation> {
     match (elevation, rod) {
-        (Some(elevation), None) => Ok(elevation.value),
-        (None, Some(rod)) => Ok(datum.sight - rod.value),
+        (Some(elevation), None) => check(path, elevation.value, HEIGHT),
+        (None, Some(rod)) => Ok(datum.sight - check(rod_path, rod.value, ROD)?),
         (None, None) => Err(Failure::new(Code::FinishUndetermined, path)
             .written("nothing")
             .allowed("an elevation or a rod reading")

@@ -38,9 +38,31 @@ pub fn from_message(message: &str, path: &str) -> Box<Failure> {
         .unwrap_or((message, ""));
     let expected = expected.split(" at line ").next().unwrap_or(expected);
     Failure::new(Code::KindMismatch, path)
-        .written(found)
-        .allowed(expected)
+        .written(plain(found))
+        .allowed(plain(expected))
         .remedy("give the kind of value named")
+}
+
+/// The words of serde in those of a caller: its names of machine types say nothing on a site.
+fn plain(words: &str) -> String {
+    let known = match words {
+        "u8" | "u16" | "u32" | "u64" | "usize" | "i8" | "i16" | "i32" | "i64" | "isize" => "a whole number",
+        "f32" | "f64" => "a number",
+        "a sequence" => "a list",
+        "sequence" => "a list",
+        "map" | "a map" => "a table",
+        "null" | "unit value" => "nothing",
+        "a string" => "a text",
+        "a boolean" => "true or false",
+        other => other.strip_prefix("struct ").map_or(other, |_| "a table"),
+    };
+    match known.split_once('`').or_else(|| known.split_once('"')) {
+        // `floating point `1.0``, `string "x"`: what was found stands in its marks.
+        Some(("integer " | "floating point " | "boolean " | "string ", marked)) => {
+            marked.trim_end_matches(['`', '"']).to_owned()
+        }
+        _ => known.to_owned(),
+    }
 }
 
 fn unknown(code: Code, path: &str, given: &str, known: &[&str]) -> Box<Failure> {

@@ -93,7 +93,8 @@ pub fn order(request: &Request) -> Result<Order> {
         allowances,
         figured: Volume::from_base(figured),
         ordered: Volume::from_base(ordered),
-        spare: Volume::from_base(ordered - figured),
+        // A hair above a whole step is not another step, nor is it less than nothing to spare.
+        spare: Volume::from_base((ordered - figured).max(0.0)),
         trucks: trucks(Volume::from_base(ordered), request.capacity)?,
     })
 }

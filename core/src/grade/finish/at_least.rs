@@ -2,16 +2,35 @@
 
 use super::edge::Facing;
 use super::{Finish, round_up_to};
-use crate::failure::{Result, check};
+use crate::failure::{Code, Failure, Result, check};
 use crate::geometry::{Plane, Point};
 use crate::grade::fall::FALL;
-use crate::quantity::{Elevation, Length, Range, Slope, Typed};
+use crate::quantity::{Elevation, Length, Range, Slope, Typed, inches, length};
 use crate::survey::Survey;
 use crate::survey::old_slab::SlabPlace;
 use crate::survey::surface::Ground;
 
 /// A least thickness: none, up to 10 ft.
 pub const LEAST: Range = Range::closed(0.0, 3.048);
+
+/// A step that heights are rounded to: none, up to a foot.
+pub const STEP: Range = Range::closed(0.0, 0.3048);
+
+/// The least thickness with a margin on it.
+///
+/// # Errors
+/// Either outside its range, or both together, which is told of the margin.
+pub fn with_margin(least: Length, margin: Length) -> Result<Length> {
+    let sum = check("least", least, LEAST)? + check("margin", margin, LEAST)?;
+    if LEAST.allows(sum.base()) {
+        return Ok(sum);
+    }
+    // Neither number by itself is refused.
+    Err(Failure::new(Code::OutOfRange, "margin")
+        .written(format!("{} with the least thickness", inches(sum, 8)))
+        .allowed(LEAST.words(&length::unit::inch))
+        .remedy("check the length and its unit"))
+}
 
 /// What is asked of the finish.
 #[derive(Clone, Debug, PartialEq)]

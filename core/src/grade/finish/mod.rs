@@ -12,7 +12,7 @@ mod edge;
 mod record;
 mod rounding;
 
-pub use at_least::{AtLeast, Governing, LEAST};
+pub use at_least::{AtLeast, Governing, LEAST, STEP, with_margin};
 pub use edge::Facing;
 pub use record::{FINISH, FinishInput, PlaneInput, PointInput};
 pub use rounding::round_up_to;

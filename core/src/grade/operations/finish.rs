@@ -3,7 +3,7 @@
 use crate::basis::BasisId;
 use crate::failure::{Code, Result};
 use crate::grade::fall::FALL;
-use crate::grade::finish::{AtLeast, FINISH, Finish, FinishPoint, HEIGHT, LEAST};
+use crate::grade::finish::{AtLeast, FINISH, Finish, FinishPoint, HEIGHT, LEAST, STEP, with_margin};
 use crate::note::{Note, NoteCode};
 use crate::operation::{Answer, Args, Call, Kind, Operation, Port, TableType, Value};
 use crate::quantity::{Elevation, Length, Range, Slope, Typed, feet_and_inches, inches};
@@ -144,7 +144,7 @@ pub static FINISH_AT_LEAST: Operation = Operation {
         port!(edge: Kind::Text, "the edge it falls to; none for a level finish"; optional),
         number!(fall: slope in inch_per_foot | percent, FALL, "fall towards the edge";
             or "1/8 in/ft" because "the least for a well-finished floor"),
-        number!(round: length in inch | millimeter, Range::closed(0.0, 0.3048), "heights are rounded up to whole steps of this"; optional),
+        number!(round: length in inch | millimeter, STEP, "heights are rounded up to whole steps of this"; optional),
         number!(datum: elevation in foot | meter, HEIGHT, "the height the steps are counted from, usually the benchmark";
             or "0 ft" because "the job datum"),
         number!(margin: length in inch | millimeter, LEAST, "margin on the least thickness"; optional),
@@ -166,7 +166,7 @@ fn at_least(args: &Args<'_>) -> Result<Answer> {
     let round = args.quantity::<Length>(4)?.map(|step| (step, datum));
     let margin = args.quantity(6)?.unwrap_or(Length::from_base(0.0));
     let asked = AtLeast {
-        least: args.required::<Length>(1)? + margin,
+        least: with_margin(args.required(1)?, margin)?,
         edge: args.text(2)?.map(str::to_owned),
         fall,
         round,

@@ -44,7 +44,7 @@ impl Job {
         let depth = self.finish.thinner_than.as_ref().map(|given| given.value);
         let thickness =
             Thickness::of(&survey, &made.finish, depth).map_err(|failure| failure.under("finish"))?;
-        let fits = self.fits(&made.finish, datum)?;
+        let fits = self.fits(&survey, &made.finish, datum)?;
         let order = self.order_for(thickness.fill)?;
         let facts = survey.facts();
         let fall = self.fall_report(&survey, &made.finish)?;

@@ -128,6 +128,8 @@ pub struct Placed {
     pub step: bool,
     /// Row and column, where it is part of the grid.
     pub grid: Option<(usize, usize)>,
+    /// Where its reading stands in the file.
+    pub path: String,
 }
 
 /// A level book made from a file, and the way back to the file.
@@ -146,6 +148,10 @@ impl FiledBook {
     #[must_use]
     pub fn in_file(&self, mut failure: Box<Failure>) -> Box<Failure> {
         let path = failure.path.replace("backsight.point", "on").replace("backsight", "rod");
+        let path = match path.strip_prefix("tolerances.") {
+            Some(which) => format!("{which}_tolerance"),
+            None => path,
+        };
         let place = |path: &str| -> Option<(usize, usize, usize)> {
             let (setup, rest) = path.strip_prefix("setups[")?.split_once("].sights[")?;
             let (sight, tail) = rest.split_once(']')?;
@@ -226,9 +232,10 @@ impl LevelInput {
             for (column, (rod, x)) in row.rods.iter().zip(&self.columns).enumerate() {
                 let Some(rod) = &rod.0 else { continue };
                 let name = grid_shot(*rows, column);
-                page.add(Sight::shot(name.clone(), rod.value), format!("{path}.rods[{column}]"));
-                let grid = Some((*rows, column));
-                placed.push(Placed { name, x: x.value, y: row.y.value, outside: false, step: false, grid });
+                let path = format!("{path}.rods[{column}]");
+                page.add(Sight::shot(name.clone(), rod.value), path.clone());
+                let (x, y, grid) = (x.value, row.y.value, Some((*rows, column)));
+                placed.push(Placed { name, x, y, outside: false, step: false, grid, path });
             }
             *rows += 1;
         }
@@ -253,8 +260,9 @@ impl Page {
 fn add_shots(setup: &SetUpInput, path: &str, placed: &mut Vec<Placed>, page: &mut Page) {
     for (index, shot) in setup.shots.iter().enumerate() {
         let name = shot.name.clone().unwrap_or_else(|| format!("shot {}", placed.len() + 1));
-        page.add(Sight::shot(name.clone(), shot.rod.value), format!("{path}.shots[{index}].rod"));
+        let path = format!("{path}.shots[{index}]");
+        page.add(Sight::shot(name.clone(), shot.rod.value), format!("{path}.rod"));
         let (x, y) = (shot.x.value, shot.y.value);
-        placed.push(Placed { name, x, y, outside: shot.outside, step: shot.step, grid: None });
+        placed.push(Placed { name, x, y, outside: shot.outside, step: shot.step, grid: None, path });
     }
 }

@@ -5,7 +5,7 @@ use super::{Grid, Instrument, Marks, Shots, Survey, Texture};
 use crate::failure::{Code, Failure, Place, Result};
 use crate::note::Note;
 use crate::quantity::Typed;
-use crate::survey::input::{ElevationInput, GridInput, LevelInput, SurveyInput};
+use crate::survey::input::{ElevationInput, GridInput, LevelInput, Placed, SurveyInput};
 use crate::survey::level_book::{ReducedBook, reduce};
 use crate::survey::outline::Outline;
 use crate::survey::surface::{Rules, Shot, Surface};
@@ -91,16 +91,29 @@ impl Survey {
         let filed = level.book().map_err(|failure| failure.under("level"))?;
         let book = reduce(&filed.book).map_err(|failure| filed.in_file(failure).under("level"))?;
         let shots = shots_of(level, &filed.placed, &book);
-        let mut survey =
-            Self::new(outline, shots, settings).map_err(|failure| in_rows(level, failure).under("level"))?;
+        let mut survey = Self::new(outline, shots, settings)
+            .map_err(|f| in_rows(level, &filed.placed, f).under("level"))?;
         survey.notes.extend(closure_notes(&book));
         survey.book = Some(book);
         Ok(survey)
     }
 }
 
-/// A failure of the grid's rows at the row of the file.
-fn in_rows(level: &LevelInput, mut failure: Box<Failure>) -> Box<Failure> {
+/// A failure of a shot or of the grid's rows, told where its reading or its row stands in the file.
+fn in_rows(level: &LevelInput, placed: &[Placed], mut failure: Box<Failure>) -> Box<Failure> {
+    if let ("", Place::Index(shot)) = (failure.path.as_str(), failure.place) {
+        let columns = level.columns.len().max(1);
+        let gridded = placed.iter().all(|place| place.grid.is_some());
+        let found = match gridded {
+            true => placed.iter().find(|place| place.grid == Some((shot / columns, shot % columns))),
+            false => placed.get(shot),
+        };
+        if let Some(place) = found {
+            failure.path.clone_from(&place.path);
+            failure.place = Place::Unknown;
+        }
+        return failure;
+    }
     let rows =
         level.setups.iter().enumerate().flat_map(|(setup, s)| (0..s.rows.len()).map(move |row| (setup, row)));
     if let ("rows", Place::Index(index)) = (failure.path.as_str(), failure.place)
@@ -113,7 +126,7 @@ fn in_rows(level: &LevelInput, mut failure: Box<Failure>) -> Box<Failure> {
 }
 
 /// The placed shots with the elevations of the book.
-fn shots_of(level: &LevelInput, placed: &[crate::survey::input::Placed], book: &ReducedBook) -> Shots {
+fn shots_of(level: &LevelInput, placed: &[Placed], book: &ReducedBook) -> Shots {
     let elevations =
         placed.iter().zip(book.slab_shots()).map(|(place, point)| (place, point.elevation.base()));
     let rows: Vec<f64> =
