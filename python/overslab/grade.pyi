@@ -402,7 +402,11 @@ def finish_from_points(
     Example:
         >>> from overslab.grade import finish_from_points
         >>> answer = finish_from_points(
-        ...     points={"x": ["0 ft", "20 ft", "0 ft"], "y": ["0 ft", "0 ft", "24 ft"], "elevation": ["100.0 ft", "99.8 ft", "99.88 ft"]},
+        ...     points={
+        ...         "x": ["0 ft", "20 ft", "0 ft"],
+        ...         "y": ["0 ft", "0 ft", "24 ft"],
+        ...         "elevation": ["100.0 ft", "99.8 ft", "99.88 ft"],
+        ...     },
         ... )
         >>> round(answer.elevation_ft, 4)
         100.0
@@ -446,7 +450,31 @@ def finish_to_edge(
     Example:
         >>> from overslab.grade import finish_to_edge
         >>> answer = finish_to_edge(
-        ...     survey={"outline": {"sides": [{"name": "front", "length": "20 ft"}, {"name": "right", "length": "32 ft"}, {"name": "back", "length": "20 ft"}, {"name": "left", "length": "32 ft"}]}, "grid": {"columns": ["1 ft", "10 ft", "19 ft"], "rows": ["1 ft", "16 ft", "31 ft"], "elevations": ["99.20 ft", "99.22 ft", "99.18 ft", "99.25 ft", "99.26 ft", "99.24 ft", "99.35 ft", "99.33 ft", "99.36 ft"]}},
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
         ...     edge="front",
         ...     elevation="99.5 ft",
         ...     fall="1/8 in/ft",
@@ -505,7 +533,31 @@ def finish_at_least(
     Example:
         >>> from overslab.grade import finish_at_least
         >>> answer = finish_at_least(
-        ...     survey={"outline": {"sides": [{"name": "front", "length": "20 ft"}, {"name": "right", "length": "32 ft"}, {"name": "back", "length": "20 ft"}, {"name": "left", "length": "32 ft"}]}, "grid": {"columns": ["1 ft", "10 ft", "19 ft"], "rows": ["1 ft", "16 ft", "31 ft"], "elevations": ["99.20 ft", "99.22 ft", "99.18 ft", "99.25 ft", "99.26 ft", "99.24 ft", "99.35 ft", "99.33 ft", "99.36 ft"]}},
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
         ...     least="3 in",
         ...     margin="3/8 in",
         ...     edge="front",
@@ -536,7 +588,7 @@ def thickness(
         finish: the new top surface; a Finish
         thinner_than: the area thinner than this is told [in | mm]; at least -3937.00787402 in, at most
             3937.00787402 in (at least -100000 mm, at most 100000 mm); may be left out
-        zone: only within this outline; a Outline; may be left out
+        zone: only within this outline; an Outline; may be left out
         units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
 
     Returns:
@@ -568,7 +620,31 @@ def thickness(
     Example:
         >>> from overslab.grade import thickness
         >>> answer = thickness(
-        ...     survey={"outline": {"sides": [{"name": "front", "length": "20 ft"}, {"name": "right", "length": "32 ft"}, {"name": "back", "length": "20 ft"}, {"name": "left", "length": "32 ft"}]}, "grid": {"columns": ["1 ft", "10 ft", "19 ft"], "rows": ["1 ft", "16 ft", "31 ft"], "elevations": ["99.20 ft", "99.22 ft", "99.18 ft", "99.25 ft", "99.26 ft", "99.24 ft", "99.35 ft", "99.33 ft", "99.36 ft"]}},
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
         ...     finish={"level": "99.7 ft"},
         ...     thinner_than="5 in",
         ... )

@@ -90,7 +90,33 @@ def report(
     Example:
         >>> from overslab.job import report
         >>> answer = report(
-        ...     job={"schema_version": 1, "job": {"name": "Tool shed (invented)"}, "outline": {"sides": [{"name": "front", "length": "10 ft"}, {"name": "right", "length": "8 ft"}, {"name": "back", "length": "10 ft"}, {"name": "left", "length": "8 ft"}]}, "level": {"benchmarks": [{"name": "nail", "elevation": "100 ft"}], "columns": ["1 ft", "9 ft"], "setups": [{"on": "nail", "rod": "4' 2\"", "rows": [{"y": "1 ft", "rods": ["5' 1\"", "5' 1 1/4\""]}, {"y": "7 ft", "rods": ["5' 0\"", "5' 0 1/2\""]}]}]}, "finish": {"least": "3 in", "falls_to": "front", "fall": "1/8 in/ft"}},
+        ...     job={
+        ...         "schema_version": 1,
+        ...         "job": {"name": "Tool shed (invented)"},
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "10 ft"},
+        ...                 {"name": "right", "length": "8 ft"},
+        ...                 {"name": "back", "length": "10 ft"},
+        ...                 {"name": "left", "length": "8 ft"},
+        ...             ],
+        ...         },
+        ...         "level": {
+        ...             "benchmarks": [{"name": "nail", "elevation": "100 ft"}],
+        ...             "columns": ["1 ft", "9 ft"],
+        ...             "setups": [
+        ...                 {
+        ...                     "on": "nail",
+        ...                     "rod": "4' 2\"",
+        ...                     "rows": [
+        ...                         {"y": "1 ft", "rods": ["5' 1\"", "5' 1 1/4\""]},
+        ...                         {"y": "7 ft", "rods": ["5' 0\"", "5' 0 1/2\""]},
+        ...                     ],
+        ...                 },
+        ...             ],
+        ...         },
+        ...         "finish": {"least": "3 in", "falls_to": "front", "fall": "1/8 in/ft"},
+        ...     },
         ... )
         >>> round(answer.ordered_yd3, 4)
         1.0

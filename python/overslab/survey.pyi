@@ -361,8 +361,17 @@ def level_book(
     Example:
         >>> from overslab.survey import level_book
         >>> answer = level_book(
-        ...     page=[{"point": "BM A", "backsight": "3.10 ft"}, {"point": "TP1", "foresight": "9.82 ft", "backsight": "6.44 ft"}, {"point": "TP2", "foresight": "6.96 ft", "backsight": "8.76 ft"}, {"point": "TP3", "foresight": "3.27 ft", "backsight": "7.12 ft"}, {"point": "BM B", "foresight": "10.42 ft"}],
-        ...     benchmarks=[{"name": "BM A", "elevation": "100.00 ft"}, {"name": "BM B", "elevation": "94.91 ft"}],
+        ...     page=[
+        ...         {"point": "BM A", "backsight": "3.10 ft"},
+        ...         {"point": "TP1", "foresight": "9.82 ft", "backsight": "6.44 ft"},
+        ...         {"point": "TP2", "foresight": "6.96 ft", "backsight": "8.76 ft"},
+        ...         {"point": "TP3", "foresight": "3.27 ft", "backsight": "7.12 ft"},
+        ...         {"point": "BM B", "foresight": "10.42 ft"},
+        ...     ],
+        ...     benchmarks=[
+        ...         {"name": "BM A", "elevation": "100.00 ft"},
+        ...         {"name": "BM B", "elevation": "94.91 ft"},
+        ...     ],
         ...     closure_tolerance="0.05 ft",
         ... )
         >>> round(answer.misclosure_in, 4)
@@ -451,7 +460,11 @@ def outline_from_corners(
     Example:
         >>> from overslab.survey import outline_from_corners
         >>> answer = outline_from_corners(
-        ...     corners={"x": ["0 ft", "20 ft", "20 ft", "0 ft"], "y": ["0 ft", "0 ft", "32 ft", "32 ft"], "edge": ["front", "right", "back", "left"]},
+        ...     corners={
+        ...         "x": ["0 ft", "20 ft", "20 ft", "0 ft"],
+        ...         "y": ["0 ft", "0 ft", "32 ft", "32 ft"],
+        ...         "edge": ["front", "right", "back", "left"],
+        ...     },
         ... )
         >>> round(answer.area_ft2, 4)
         640.0
@@ -500,7 +513,12 @@ def outline_from_sides(
     Example:
         >>> from overslab.survey import outline_from_sides
         >>> answer = outline_from_sides(
-        ...     sides=[{"name": "front", "length": "20 ft"}, {"name": "right", "length": "32 ft"}, {"name": "back", "length": "20 ft"}, {"name": "left", "length": "32 ft"}],
+        ...     sides=[
+        ...         {"name": "front", "length": "20 ft"},
+        ...         {"name": "right", "length": "32 ft"},
+        ...         {"name": "back", "length": "20 ft"},
+        ...         {"name": "left", "length": "32 ft"},
+        ...     ],
         ...     diagonal="37' 8 7/8\"",
         ... )
         >>> round(answer.area_ft2, 4)
@@ -524,7 +542,7 @@ def survey_from_shots(
     Takes for granted: the slab is plane between neighbouring shots.
 
     Args:
-        outline: the plan edge of the work; a Outline
+        outline: the plan edge of the work; an Outline
         shots: the shots; a table of at least 1 row, each a shot of the old slab, with the columns
             x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
                 least -100000 m, at most 100000 m)
@@ -561,8 +579,19 @@ def survey_from_shots(
     Example:
         >>> from overslab.survey import survey_from_shots
         >>> answer = survey_from_shots(
-        ...     outline={"sides": [{"length": "12 ft"}, {"length": "10 ft"}, {"length": "12 ft"}, {"length": "10 ft"}]},
-        ...     shots={"x": ["1 ft", "11 ft", "11 ft", "1 ft", "5 ft"], "y": ["1 ft", "1 ft", "9 ft", "9 ft", "4 ft"], "elevation": ["99.20 ft", "99.15 ft", "99.25 ft", "99.22 ft", "99.16 ft"]},
+        ...     outline={
+        ...         "sides": [
+        ...             {"length": "12 ft"},
+        ...             {"length": "10 ft"},
+        ...             {"length": "12 ft"},
+        ...             {"length": "10 ft"},
+        ...         ],
+        ...     },
+        ...     shots={
+        ...         "x": ["1 ft", "11 ft", "11 ft", "1 ft", "5 ft"],
+        ...         "y": ["1 ft", "1 ft", "9 ft", "9 ft", "4 ft"],
+        ...         "elevation": ["99.20 ft", "99.15 ft", "99.25 ft", "99.22 ft", "99.16 ft"],
+        ...     },
         ... )
         >>> round(answer.area_ft2, 4)
         120.0
@@ -587,7 +616,7 @@ def survey_from_grid(
     Takes for granted: the slab is plane over each triangle.
 
     Args:
-        outline: the plan edge of the work; a Outline
+        outline: the plan edge of the work; an Outline
         columns: the grid columns from the left wall; a table of at least 1 row, each a grid column,
             with the columns
             x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
@@ -626,10 +655,26 @@ def survey_from_grid(
     Example:
         >>> from overslab.survey import survey_from_grid
         >>> answer = survey_from_grid(
-        ...     outline={"sides": [{"length": "12 ft"}, {"length": "10 ft"}, {"length": "12 ft"}, {"length": "10 ft"}]},
+        ...     outline={
+        ...         "sides": [
+        ...             {"length": "12 ft"},
+        ...             {"length": "10 ft"},
+        ...             {"length": "12 ft"},
+        ...             {"length": "10 ft"},
+        ...         ],
+        ...     },
         ...     columns={"x": ["1 ft", "6 ft", "11 ft"]},
         ...     rows={"y": ["1 ft", "9 ft"]},
-        ...     elevations={"elevation": ["99.20 ft", "99.18 ft", "99.15 ft", "99.22 ft", "99.19 ft", "99.25 ft"]},
+        ...     elevations={
+        ...         "elevation": [
+        ...             "99.20 ft",
+        ...             "99.18 ft",
+        ...             "99.15 ft",
+        ...             "99.22 ft",
+        ...             "99.19 ft",
+        ...             "99.25 ft",
+        ...         ],
+        ...     },
         ... )
         >>> round(answer.area_ft2, 4)
         120.0
@@ -656,7 +701,7 @@ def survey_from_rods(
     Takes for granted: one set-up; the slab is plane over each triangle.
 
     Args:
-        outline: the plan edge of the work; a Outline
+        outline: the plan edge of the work; an Outline
         columns: the grid columns from the left wall; a table of at least 1 row, each a grid column,
             with the columns
             x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
@@ -700,10 +745,26 @@ def survey_from_rods(
     Example:
         >>> from overslab.survey import survey_from_rods
         >>> answer = survey_from_rods(
-        ...     outline={"sides": [{"length": "12 ft"}, {"length": "10 ft"}, {"length": "12 ft"}, {"length": "10 ft"}]},
+        ...     outline={
+        ...         "sides": [
+        ...             {"length": "12 ft"},
+        ...             {"length": "10 ft"},
+        ...             {"length": "12 ft"},
+        ...             {"length": "10 ft"},
+        ...         ],
+        ...     },
         ...     columns={"x": ["1 ft", "6 ft", "11 ft"]},
         ...     rows={"y": ["1 ft", "9 ft"]},
-        ...     rods={"rod": ["5' 0 5/8\"", "5' 0 1/2\"", "5' 0 3/8\"", "4' 11 7/8\"", "5' 0\"", "4' 11 7/8\""]},
+        ...     rods={
+        ...         "rod": [
+        ...             "5' 0 5/8\"",
+        ...             "5' 0 1/2\"",
+        ...             "5' 0 3/8\"",
+        ...             "4' 11 7/8\"",
+        ...             "5' 0\"",
+        ...             "4' 11 7/8\"",
+        ...         ],
+        ...     },
         ...     benchmark="100 ft",
         ...     backsight="4' 2 1/2\"",
         ... )
@@ -743,7 +804,21 @@ def survey_triangles(
     Example:
         >>> from overslab.survey import survey_triangles
         >>> answer = survey_triangles(
-        ...     survey={"outline": {"sides": [{"length": "12 ft"}, {"length": "10 ft"}, {"length": "12 ft"}, {"length": "10 ft"}]}, "grid": {"columns": ["1 ft", "11 ft"], "rows": ["1 ft", "9 ft"], "elevations": ["99.20 ft", "99.15 ft", "99.22 ft", "99.25 ft"]}},
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"length": "12 ft"},
+        ...                 {"length": "10 ft"},
+        ...                 {"length": "12 ft"},
+        ...                 {"length": "10 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "11 ft"],
+        ...             "rows": ["1 ft", "9 ft"],
+        ...             "elevations": ["99.20 ft", "99.15 ft", "99.22 ft", "99.25 ft"],
+        ...         },
+        ...     },
         ... )
 
     Since 0.1.0.

@@ -14,3 +14,8 @@ mod c_signatures;
 mod c_texts;
 mod c_threads;
 mod c_values;
+mod sheet_bad_input;
+mod sheet_border;
+mod sheet_names;
+mod sheet_values;
+mod vba;

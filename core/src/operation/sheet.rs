@@ -98,6 +98,14 @@ fn value(port: &Port, range: &Range, reading: Reading) -> Result<Value> {
             if let Some(absent) = nothing(port, range, reading)? {
                 return Ok(absent);
             }
+            if let [row] = range.rows.as_slice()
+                && let [cell] = row.as_slice()
+            {
+                return Err(Failure::new(Code::KindMismatch, "")
+                    .written(cell.written())
+                    .allowed(format!("{}: a range of path, value, unit", port.kind.word()))
+                    .remedy("pass the range"));
+            }
             let json = unflatten(&range.rows)?;
             (record.from_json)(json)
                 .map(Value::Record)

@@ -4,11 +4,13 @@
 use super::Generated;
 use super::c::doc;
 use super::calc::names::{self, Want};
+use crate::as_cells;
+use overslab::failure::Code;
 use overslab::operation::sheet::flatten;
 use overslab::operation::{Kind, Operation, Port, TableType, Value, decode, encode, value::Columns};
 use overslab::operations;
 use overslab::quantity::System;
-use serde_json::{Value as Json, json};
+use serde_json::{Map, Value as Json, json};
 
 /// The one file.
 #[must_use]
@@ -28,6 +30,7 @@ fn row(row: &'static Operation) -> Json {
             "arguments": arguments,
             "results": results,
             "cells": cells(row, system),
+            "refusals": refusals(row),
         });
         (system.word().to_owned(), value)
     });
@@ -62,6 +65,27 @@ const fn kind(kind: &Kind) -> &'static str {
         Kind::Table(_) => "table",
         Kind::Record(_) => "record",
     }
+}
+
+/// The stated refusals as cells, with the code: those that a sheet can hold.
+fn refusals(row: &Operation) -> Vec<Json> {
+    let refusal = |(change, code): &(&str, Code)| {
+        let mut inputs = doc::example(row);
+        inputs.extend(serde_json::from_str::<Map<String, Json>>(change).expect("a change that is an object"));
+        let cells = as_cells::arguments(row, &inputs)?;
+        match code {
+            // A number in the place of a text is a text to a sheet, and a rectangle has no columns of different lengths.
+            Code::KindMismatch | Code::LengthMismatch => None,
+            _ => Some(json!({ "cells": cells, "code": code.name() })),
+        }
+    };
+    row.refusals.iter().filter_map(refusal).collect()
+}
+
+/// The inputs of the example.
+#[must_use]
+pub fn example(row: &Operation) -> Map<String, Json> {
+    doc::example(row)
 }
 
 /// The arguments of the example as cells: a value, or rows of values; those that the example leaves out at the end are not there.

@@ -117,7 +117,9 @@ pub(super) fn layout(table: &TableType, cells: &Cells, system: System) -> Result
     let across = across(table, cells);
     let upright = upright(table, cells);
     let columns = match upright.first() {
-        Some(row) if is_header(table, row) => Some(by_header(table, row, &upright, system)?),
+        Some(row) if is_header(table, row, upright.len() > 1) => {
+            Some(by_header(table, row, &upright, system)?)
+        }
         _ => None,
     };
     let above = usize::from(columns.is_some());
@@ -145,8 +147,9 @@ fn in_order(table: &TableType, rows: &[Vec<Cell>], system: System) -> Result<Vec
     Ok(table.columns.iter().enumerate().map(place).collect())
 }
 
-/// The first row names the columns if it holds only texts, and one of them is a column's name or none can be a value.
-fn is_header(table: &TableType, row: &[Cell]) -> bool {
+/// The first row names the columns if it holds only texts, and one of them is a column's name or none can be a value. A lone text
+/// is a name only where `more` rows follow it.
+fn is_header(table: &TableType, row: &[Cell], more: bool) -> bool {
     let mut texts = row.iter().filter(|cell| !cell.is_empty()).map(|cell| match cell {
         Cell::Text(text) => Some(text.as_str()),
         _ => None,
@@ -155,7 +158,7 @@ fn is_header(table: &TableType, row: &[Cell]) -> bool {
     let named = texts.iter().any(|text| named(table, text).is_some());
     let has_number = table.columns.iter().any(|port| matches!(port.kind, Kind::Number(_) | Kind::Count(..)));
     let no_digits = texts.iter().all(|text| !text.contains(|c: char| c.is_ascii_digit()));
-    named || has_number && no_digits && texts.len() > 1
+    named || has_number && no_digits && (texts.len() > 1 || more && texts.len() == 1)
 }
 
 fn by_header(

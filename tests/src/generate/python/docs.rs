@@ -85,6 +85,9 @@ pub(super) fn holds(kind: &Kind) -> String {
                 table.least_rows, table.meaning
             )
         }
+        Kind::Record(record) if record.class.starts_with(['A', 'E', 'I', 'O']) => {
+            format!("an {}", record.class)
+        }
         Kind::Record(record) => format!("a {}", record.class),
     }
 }

@@ -14,34 +14,59 @@ pub(super) fn lines(module: &Module, operation: &Operation) -> Vec<String> {
     lines
 }
 
-/// `answer = function(port=value, ...)`, an argument a line where one line is too short.
+/// `answer = function(port=value, ...)`, broken where one line is too short.
 fn call_lines(operation: &Operation) -> Vec<String> {
     let Ok(Json::Object(example)) = serde_json::from_str(operation.example) else { return Vec::new() };
-    let arguments: Vec<String> =
-        example.iter().map(|(name, value)| format!("{}={}", names::python(name), literal(value))).collect();
-    let name = names::python(operation.name);
-    let one = format!(">>> answer = {name}({})", arguments.join(", "));
-    if one.len() <= 96 {
+    let arguments = example.iter().map(|(name, value)| (format!("{}=", names::python(name)), value));
+    let front = format!("answer = {}(", names::python(operation.name));
+    let lines = broken(&front, arguments.collect(), ")", 0);
+    let prompts = std::iter::once(">>> ").chain(std::iter::repeat("... "));
+    prompts.zip(lines).map(|(prompt, line)| format!("{prompt}{line}")).collect()
+}
+
+/// The width of a line of code.
+const WIDTH: usize = 88;
+
+/// Parts between a front and an end: on one line if they fit there, else a part a line.
+fn broken(front: &str, parts: Vec<(String, &Json)>, end: &str, deep: usize) -> Vec<String> {
+    let indent = " ".repeat(deep);
+    let one: Vec<String> = parts.iter().map(|(name, value)| format!("{name}{}", literal(value))).collect();
+    let one = format!("{indent}{front}{}{end}", one.join(", "));
+    if one.len() <= WIDTH || parts.is_empty() {
         return vec![one];
     }
-    let mut lines = vec![format!(">>> answer = {name}(")];
-    lines.extend(arguments.iter().map(|argument| format!("...     {argument},")));
-    lines.push("... )".to_owned());
+    let mut lines = vec![format!("{indent}{front}")];
+    for (name, value) in parts {
+        let deeper = deep + 4;
+        lines.extend(match value {
+            Json::Array(items) => {
+                let items = items.iter().map(|item| (String::new(), item)).collect();
+                broken(&format!("{name}["), items, "],", deeper)
+            }
+            Json::Object(map) => {
+                let pairs = map.iter().map(|(key, value)| (format!("{}: ", names::quoted(key)), value));
+                broken(&format!("{name}{{"), pairs.collect(), "},", deeper)
+            }
+            plain => vec![format!("{}{name}{},", " ".repeat(deeper), literal(plain))],
+        });
+    }
+    lines.push(format!("{indent}{end}"));
     lines
 }
 
 /// A value of JSON as Python writes it.
 fn literal(json: &Json) -> String {
+    let joined = |parts: Vec<String>| parts.join(", ");
     match json {
         Json::Null => "None".to_owned(),
         Json::Bool(true) => "True".to_owned(),
         Json::Bool(false) => "False".to_owned(),
         Json::Number(number) => number.to_string(),
         Json::String(text) => names::quoted(text),
-        Json::Array(items) => format!("[{}]", items.iter().map(literal).collect::<Vec<_>>().join(", ")),
+        Json::Array(items) => format!("[{}]", joined(items.iter().map(literal).collect())),
         Json::Object(map) => {
-            let pairs = map.iter().map(|(key, value)| format!("{}: {}", names::quoted(key), literal(value)));
-            format!("{{{}}}", pairs.collect::<Vec<_>>().join(", "))
+            let pair = |(key, value): (&String, &Json)| format!("{}: {}", names::quoted(key), literal(value));
+            format!("{{{}}}", joined(map.iter().map(pair).collect()))
         }
     }
 }

@@ -115,6 +115,7 @@ fn a_refusal_of_the_record_names_the_row() {
     );
     let slip = json!([["size", 2, "in"], ["labl", "elm", null]]);
     assert_eq!(record_refusal(slip), refused("KEY_UNKNOWN", "specimen.labl", Some((2, 2))));
+    assert_eq!(record_refusal(json!("size = 2 in")), refused("KIND_MISMATCH", "specimen", None));
     assert_eq!(record_refusal(json!([["size", "2 in"]])), refused("KEY_MISSING", "specimen.label", None));
 }
 
