@@ -1,9 +1,9 @@
 """The same floor of 40 shots through the Python package and in SciPy and NumPy, in one run; and what one call costs.
 
-    .venv/bin/python benches/twin.py
+    benches/run
 
-Times are the best of several rounds, ours and the twin's in turn, so that the ratio stands where the machine is noisy. Use the released
-wheel: `.venv/bin/python -m pip install build/wheels-release/*.whl` (see DEVELOPERS.md).
+Times are the best of several rounds, ours and the twin's in turn, so that the ratio stands where the machine is noisy. `benches/run` installs
+the released wheel in an environment of its own and calls this.
 """
 
 import timeit

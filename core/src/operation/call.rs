@@ -12,7 +12,7 @@ use crate::quantity::System;
 pub const MOST_PORTS: usize = 16;
 
 /// A number of the caller's system in base units; counts and choices pass as they are.
-#[inline]
+#[inline(always)]
 #[must_use]
 pub fn into_base(port: &Port, system: System, number: f64) -> f64 {
     match &port.kind {
@@ -22,7 +22,7 @@ pub fn into_base(port: &Port, system: System, number: f64) -> f64 {
 }
 
 /// A number in base units in the caller's system; counts and choices pass as they are.
-#[inline]
+#[inline(always)]
 #[must_use]
 pub fn from_base(port: &Port, system: System, number: f64) -> f64 {
     match &port.kind {
@@ -53,7 +53,7 @@ pub fn scalar_in(
 ///
 /// # Errors
 /// Whatever the function refuses, in the caller's number and unit.
-#[inline]
+#[inline(always)]
 pub fn scalar_of<const I: usize, const R: usize>(
     operation: &'static Operation,
     system: System,
@@ -65,7 +65,7 @@ pub fn scalar_of<const I: usize, const R: usize>(
 }
 
 /// One flat call; `base` is room for the inputs in base units. A [`ScalarCall`] writes its results only when it succeeds.
-#[inline]
+#[inline(always)]
 fn flat_call(
     operation: &'static Operation,
     system: System,
