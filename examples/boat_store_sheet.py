@@ -16,7 +16,7 @@ ADD_IN = "ORG.OVERSLAB.CALC.FUNCTIONS."
 
 SPACES = " ".join(
     f'xmlns:{prefix}="urn:oasis:names:tc:opendocument:xmlns:{name}:1.0"'
-    for prefix, name in [("office", "office"), ("table", "table"), ("text", "text"), ("style", "style")]
+    for prefix, name in [("office", "office"), ("table", "table"), ("text", "text"), ("style", "style"), ("number", "datastyle")]
 ) + ' xmlns:of="urn:oasis:names:tc:opendocument:xmlns:of:1.2"'
 
 
@@ -45,7 +45,7 @@ class Sheet:
             "<table:table-row>" + "".join(cell_xml(self.cells.get((column, row))) for column in range(width)) + "</table:table-row>"
             for row in range(height)
         )
-        columns = '<table:table-column table:style-name="wide"/>' * width
+        columns = '<table:table-column table:style-name="wide"/>' + '<table:table-column table:style-name="narrow"/>' * (width - 1)
         return f'<table:table table:name="{self.name}">{columns}\n' + "\n".join(rows) + "\n</table:table>"
 
 
@@ -65,7 +65,10 @@ def cell_xml(value):
     if value is None:
         return "<table:table-cell/>"
     if isinstance(value, Formula):
-        return f'<table:table-cell table:formula={quoteattr("of:=" + value)} office:value-type="float" office:value="0"/>'
+        return (
+            f'<table:table-cell table:style-name="figure" table:formula={quoteattr("of:=" + value)} '
+            'office:value-type="float" office:value="0"/>'
+        )
     if isinstance(value, (int, float)):
         return f'<table:table-cell office:value-type="float" office:value="{value!r}"/>'
     return f'<table:table-cell office:value-type="string"><text:p>{escape(str(value))}</text:p></table:table-cell>'
@@ -167,14 +170,18 @@ def report(job_range):
 
 
 def document(sheets):
-    wide = (
-        '<office:automatic-styles><style:style style:name="wide" style:family="table-column">'
-        '<style:table-column-properties style:column-width="4.5cm"/></style:style></office:automatic-styles>'
+    width = '<style:style style:name="{}" style:family="table-column"><style:table-column-properties style:column-width="{}"/></style:style>'
+    styles = (
+        "<office:automatic-styles>" + width.format("wide", "4.6cm") + width.format("narrow", "2.8cm")
+        # Figures show two decimals and hold every digit.
+        + '<number:number-style style:name="two"><number:number number:decimal-places="2" number:min-decimal-places="2" '
+        'number:min-integer-digits="1"/></number:number-style>'
+        '<style:style style:name="figure" style:family="table-cell" style:data-style-name="two"/></office:automatic-styles>'
     )
     body = "\n".join(sheet.xml() for sheet in sheets)
     return (
         f'<?xml version="1.0" encoding="UTF-8"?>\n<office:document {SPACES} office:version="1.2" '
-        f'office:mimetype="application/vnd.oasis.opendocument.spreadsheet">\n{wide}\n'
+        f'office:mimetype="application/vnd.oasis.opendocument.spreadsheet">\n{styles}\n'
         f"<office:body><office:spreadsheet>\n{body}\n</office:spreadsheet></office:body></office:document>\n"
     )
 
