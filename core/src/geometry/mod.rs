@@ -5,6 +5,8 @@
 
 pub(crate) mod boxes;
 pub(crate) mod clip;
+#[allow(dead_code)]
+pub(crate) mod network;
 mod plane;
 mod point;
 pub(crate) mod predicates;

@@ -7,6 +7,7 @@ pub mod names;
 pub mod old_slab;
 pub mod operations;
 pub mod outline;
+pub mod points;
 pub mod precision;
 pub mod surface;
 mod tolerance;

@@ -32,6 +32,8 @@ mod standing;
 mod tests;
 mod tiling;
 mod tributary;
+#[allow(dead_code)]
+mod welded;
 
 pub use ambiguity::Ambiguity;
 pub use cut::{Corner, Cut, Ground, Integrals, Relief, Triangle};
@@ -44,6 +46,8 @@ pub use shot::Shot;
 
 pub(crate) use extreme::Tied;
 pub(crate) use tiling::{BETWEEN, BEYOND, IN_REGION, Node};
+#[allow(unused_imports)]
+pub(crate) use welded::{Welded, weld};
 
 use crate::geometry::{Fit, Point, Region};
 use beyond::Farthest;
