@@ -9,6 +9,7 @@
 #[macro_use]
 pub extern crate uom;
 
+pub mod assumption;
 pub mod basis;
 pub mod caution;
 pub mod failure;

@@ -3364,7 +3364,8 @@ int ovs_finish_to_edge_si_why(const ovs_survey *survey,
  *
  * Returns the record, or null: The new top surface, one plane.
  *
- * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_FINISH_UNDETERMINED,
+ * OVS_NULL_POINTER.
  * Basis: plane and solid geometry: derived.
  * Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
  * finished floors, from memory: confirm.
@@ -3403,7 +3404,8 @@ ovs_finish *ovs_finish_at_least_us(const ovs_survey *survey,
  *
  * Returns the record, or null: The new top surface, one plane.
  *
- * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_FINISH_UNDETERMINED,
+ * OVS_NULL_POINTER.
  * Basis: plane and solid geometry: derived.
  * Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
  * finished floors, from memory: confirm.

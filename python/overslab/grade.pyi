@@ -523,7 +523,8 @@ def finish_at_least(
     Raises:
         QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
             quantity (UNIT_WRONG)
-        GradeError: no edge of the outline has this name (EDGE_UNKNOWN)
+        GradeError: no edge of the outline has this name (EDGE_UNKNOWN); the finish is not determined by
+            what was given (FINISH_UNDETERMINED)
 
     Basis:
         plane and solid geometry: derived

@@ -5,6 +5,9 @@ use crate::quantity::{Length, Range, Slope, Typed};
 
 const FOOT: f64 = 0.3048;
 
+/// Guidance for a well-finished floor: 1/8 in per ft. See [`BasisId::FallFinishedFloor`](crate::basis::BasisId).
+pub const GUIDANCE: f64 = 0.125 / 12.0;
+
 /// A drop of a floor: none, or up to 100 ft.
 pub const DROP: Range = Range::closed(0.0, 100.0 * FOOT);
 /// A run in plan: more than none, up to 10 000 ft.

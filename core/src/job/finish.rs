@@ -1,5 +1,6 @@
 //! The finish as a job asks for it.
 
+use crate::assumption::{MARGIN, ROUNDING};
 use crate::failure::{Code, Failure, Result, check, together};
 use crate::grade::fall::FALL;
 use crate::grade::finish::{AtLeast, Finish, FinishPoint, Governing, HEIGHT, STEP, with_margin};
@@ -86,20 +87,15 @@ pub(super) struct Made {
     pub(super) unrounded: Option<Finish>,
 }
 
-/// The margin on the least thickness: 3/8 in.
-const MARGIN: f64 = 0.375 * 0.0254;
-/// What heights are rounded to: 1/8 in.
-const ROUND: f64 = 0.125 * 0.0254;
-
 impl FinishDemand {
     /// The margin, and whether it was taken.
     pub(super) fn margin(&self) -> (Length, bool) {
-        self.margin.as_ref().map_or((Length::from_base(MARGIN), true), |given| (given.value, false))
+        self.margin.as_ref().map_or((MARGIN.value(), true), |given| (given.value, false))
     }
 
     /// What heights are rounded to, and whether it was taken.
     pub(super) fn round(&self) -> (Length, bool) {
-        self.round.as_ref().map_or((Length::from_base(ROUND), true), |given| (given.value, false))
+        self.round.as_ref().map_or((ROUNDING.value(), true), |given| (given.value, false))
     }
 
     /// The finish.

@@ -11,12 +11,20 @@ use std::any::Any;
 pub struct Args<'a> {
     operation: &'static Operation,
     values: &'a [Value],
+    /// The places that were not given: fallbacks stand there.
+    taken: &'a [usize],
 }
 
 impl<'a> Args<'a> {
     /// Inputs of that operation. The values must have passed [`call::prepare`](super::call).
-    pub(super) const fn new(operation: &'static Operation, values: &'a [Value]) -> Self {
-        Self { operation, values }
+    pub(super) const fn new(operation: &'static Operation, values: &'a [Value], taken: &'a [usize]) -> Self {
+        Self { operation, values, taken }
+    }
+
+    /// Whether the value at this place was not given: its fallback stands there.
+    #[must_use]
+    pub fn is_taken(&self, place: usize) -> bool {
+        self.taken.contains(&place)
     }
 
     fn value(&self, place: usize) -> &'a Value {

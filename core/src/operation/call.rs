@@ -132,7 +132,7 @@ pub fn invoke(operation: &'static Operation, mut values: Vec<Value>) -> Result<A
     let taken = prepare(operation, &mut values)?;
     let mut answer = match operation.call {
         Call::Scalar(one) => scalar_values(operation, one, &values)?,
-        Call::Record(call) => call(&Args::new(operation, &values))?,
+        Call::Record(call) => call(&Args::new(operation, &values, &taken))?,
     };
     if answer.results.len() != operation.results.len() {
         return Err(Failure::new(Code::Internal, operation.name).remedy("report this fault"));

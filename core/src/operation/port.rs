@@ -92,7 +92,7 @@ pub struct TableType {
 
 /// A required or optional quantity port:
 /// `number!(drop: length in inch | millimeter, DROP, "height lost")`. Behind a semicolon: `zero rare`, `optional`, or
-/// `or "3 in" because "usual"`.
+/// `or "3 in" because "usual"`, or `or assumption::MARGIN`.
 /// The unit names are those of the quantity's module.
 #[macro_export]
 macro_rules! number {
@@ -133,6 +133,10 @@ macro_rules! need {
     (optional) => { $crate::operation::Need::Optional };
     (zero rare) => { $crate::operation::Need::Required };
     (zero rare, $($tail:tt)+) => { $crate::need!($($tail)+) };
+    (or $assumption:path) => {
+        $crate::operation::Need::Fallback { value: $assumption.words, why: $assumption.why }
+    };
+    (or $value:expr, because $why:expr) => { $crate::operation::Need::Fallback { value: $value, why: $why } };
     (or $value:literal because $why:literal) => { $crate::operation::Need::Fallback { value: $value, why: $why } };
 }
 

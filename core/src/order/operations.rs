@@ -7,7 +7,7 @@ use crate::failure::{Code, Failure, Result};
 use crate::note::NoteCode;
 use crate::operation::{Answer, Args, Call, Column, Columns, Kind, Operation, TableType, Value};
 use crate::quantity::{Area, Length, Range, Share, Typed, Volume};
-use crate::{number, port, scalar};
+use crate::{assumption, number, port, scalar};
 
 /// The volume of a block.
 pub static BLOCK: Operation = Operation {
@@ -130,9 +130,9 @@ pub static ORDER: Operation = Operation {
         port!(allowances: Kind::Table(&ALLOWANCES), "shares allowed on top";
             or "[{\"name\": \"waste\", \"share\": \"3 %\"}]" because "a surveyed floor: what sticks to tools and strike-off"),
         number!(step: volume in cubic_yard | cubic_meter, list::STEP, "the step the plant sells by";
-            or "1/4 yd3" because "plants usually sell by the quarter yard"),
+            or assumption::PLANT_STEP),
         number!(capacity: volume in cubic_yard | cubic_meter, trucks::CAPACITY, "what one truck carries";
-            or "10 yd3" because "a full truck carries about so much"),
+            or assumption::TRUCK),
     ],
     results: &[
         number!(net: volume in cubic_yard | cubic_meter, Range::POSITIVE, "sum of what is poured"),

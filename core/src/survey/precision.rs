@@ -42,6 +42,11 @@ crate::choice! {
 }
 
 impl Instrument {
+    /// What is taken where nobody said.
+    pub const TAKEN: Self = Self::Laser;
+    /// Why.
+    pub const WHY_TAKEN: &str = "most crews have one";
+
     /// What the word means.
     #[must_use]
     pub const fn meaning(self) -> &'static str {
@@ -92,6 +97,11 @@ impl Instrument {
 }
 
 impl Texture {
+    /// What is taken where nobody said.
+    pub const TAKEN: Self = Self::Broomed;
+    /// Why.
+    pub const WHY_TAKEN: &str = "most old slabs are";
+
     /// What the word means.
     #[must_use]
     pub const fn meaning(self) -> &'static str {

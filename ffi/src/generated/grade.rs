@@ -882,7 +882,8 @@ static FINISH_AT_LEAST: &Operation = row(OPERATIONS, "finish_at_least");
 ///
 /// Returns the record, or null: The new top surface, one plane.
 ///
-/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_FINISH_UNDETERMINED,
+/// OVS_NULL_POINTER.
 /// Basis: plane and solid geometry: derived.
 /// Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
 /// finished floors, from memory: confirm.
@@ -929,7 +930,8 @@ pub unsafe extern "C" fn ovs_finish_at_least_us(
 ///
 /// Returns the record, or null: The new top surface, one plane.
 ///
-/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_FINISH_UNDETERMINED,
+/// OVS_NULL_POINTER.
 /// Basis: plane and solid geometry: derived.
 /// Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
 /// finished floors, from memory: confirm.

@@ -528,7 +528,8 @@ static FINISH_AT_LEAST: crate::answers::RecordRow = crate::answers::RecordRow {
 /// Raises:
 ///     QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
 ///         quantity (UNIT_WRONG)
-///     GradeError: no edge of the outline has this name (EDGE_UNKNOWN)
+///     GradeError: no edge of the outline has this name (EDGE_UNKNOWN); the finish is not determined by
+///         what was given (FINISH_UNDETERMINED)
 ///
 /// Basis:
 ///     plane and solid geometry: derived

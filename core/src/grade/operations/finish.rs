@@ -1,7 +1,7 @@
 //! The rows of the finish.
 
 use crate::basis::BasisId;
-use crate::failure::{Code, Result};
+use crate::failure::{Code, Failure, Result};
 use crate::grade::fall::FALL;
 use crate::grade::finish::{AtLeast, FINISH, Finish, FinishPoint, HEIGHT, LEAST, STEP, with_margin};
 use crate::note::{Note, NoteCode};
@@ -9,7 +9,7 @@ use crate::operation::{Answer, Args, Call, Kind, Operation, Port, TableType, Val
 use crate::quantity::{Elevation, Length, Range, Slope, Typed, feet_and_inches, inches};
 use crate::survey::Survey;
 use crate::survey::old_slab::SURVEY;
-use crate::{number, port};
+use crate::{assumption, number, port};
 
 const RESULT: &[Port] = &[port!(finish: Kind::Record(&FINISH), "the finish")];
 
@@ -143,7 +143,7 @@ pub static FINISH_AT_LEAST: Operation = Operation {
         number!(least: length in inch | millimeter, LEAST, "least thickness"),
         port!(edge: Kind::Text, "the edge it falls to; none for a level finish"; optional),
         number!(fall: slope in inch_per_foot | percent, FALL, "fall towards the edge";
-            or "1/8 in/ft" because "the least for a well-finished floor"),
+            or assumption::FALL),
         number!(round: length in inch | millimeter, STEP, "heights are rounded up to whole steps of this"; optional),
         number!(datum: elevation in foot | meter, HEIGHT, "the height the steps are counted from, usually the benchmark";
             or "0 ft" because "the job datum"),
@@ -156,6 +156,7 @@ pub static FINISH_AT_LEAST: Operation = Operation {
         (r#"{"least": "-3 in"}"#, Code::OutOfRange),
         (r#"{"edge": "door"}"#, Code::EdgeUnknown),
         (r#"{"least": "3 psi"}"#, Code::UnitWrong),
+        (r#"{"edge": null}"#, Code::FinishUndetermined),
     ],
     call: Call::Record(at_least),
 };
@@ -163,6 +164,12 @@ pub static FINISH_AT_LEAST: Operation = Operation {
 fn at_least(args: &Args<'_>) -> Result<Answer> {
     let survey: &Survey = args.required_record(0)?;
     let (fall, datum): (Slope, Elevation) = (args.required(3)?, args.required(5)?);
+    if args.text(2)?.is_none() && !args.is_taken(3) {
+        return Err(Failure::new(Code::FinishUndetermined, "edge")
+            .written("a fall to no edge")
+            .allowed("the edge it falls to")
+            .remedy("name the edge, or leave the fall out for a level finish"));
+    }
     let round = args.quantity::<Length>(4)?.map(|step| (step, datum));
     let margin = args.quantity(6)?.unwrap_or(Length::from_base(0.0));
     let asked = AtLeast {

@@ -2,15 +2,13 @@
 
 use crate::failure::Result;
 use crate::geometry::Point;
+use crate::grade::fall::GUIDANCE;
 use crate::grade::finish::{Facing, Finish};
 use crate::job::input::Job;
 use crate::job::report::FallReport;
 use crate::job::say;
 use crate::quantity::{Length, Slope, Typed};
 use crate::survey::Survey;
-
-/// Guidance for a well-finished floor: 1/8 in/ft.
-const GUIDANCE: f64 = 0.125 / 12.0;
 
 impl Job {
     pub(super) fn fall_report(&self, survey: &Survey, finish: &Finish) -> Result<FallReport> {

@@ -1,19 +1,14 @@
 //! The order of a job.
 
+use crate::assumption::{PLANT_STEP, TRUCK, WASTE};
 use crate::failure::{Code, Failure, Result, together};
 use crate::job::input::{ExtraInput, Job};
 use crate::job::report::{OrderLine, OrderReport};
 use crate::job::say;
 use crate::order::list::{Allowance, Order, Part, Request, order};
 use crate::order::volume::block;
-use crate::quantity::{Share, Typed, Volume};
+use crate::quantity::Volume;
 
-/// What an allowance for waste is where none is given: 3 %.
-const WASTE: f64 = 0.03;
-/// What a plant's step is where none is given: 1/4 yd3.
-const STEP: f64 = 0.25 * crate::quantity::units::CUBIC_YARD;
-/// What a truck carries where it is not given: 10 yd3.
-const TRUCK: f64 = 10.0 * crate::quantity::units::CUBIC_YARD;
 impl Job {
     pub(super) fn order_for(&self, floor: Volume) -> Result<Order> {
         let mut parts = vec![Part { name: "floor".to_owned(), volume: floor }];
@@ -26,10 +21,10 @@ impl Job {
             Some(list) => {
                 list.iter().map(|a| Allowance { name: a.name.clone(), share: a.share.value }).collect()
             }
-            None => vec![Allowance { name: "waste".to_owned(), share: Share::from_base(WASTE) }],
+            None => vec![Allowance { name: "waste".to_owned(), share: WASTE.value() }],
         };
-        let step = self.order.step.as_ref().map_or(Volume::from_base(STEP), |given| given.value);
-        let capacity = self.order.truck.as_ref().map_or(Volume::from_base(TRUCK), |given| given.value);
+        let step = self.order.step.as_ref().map_or(PLANT_STEP.value(), |given| given.value);
+        let capacity = self.order.truck.as_ref().map_or(TRUCK.value(), |given| given.value);
         order(&Request { parts, allowances, step, capacity })
             .map_err(|failure| in_job(failure).under("order"))
     }
@@ -46,7 +41,7 @@ impl Job {
         );
         let taken = self.order.allowances.is_none();
         lines.extend(order.allowances.iter().map(|part| line(&part.name, part.volume, taken)));
-        let capacity = self.order.truck.as_ref().map_or(Volume::from_base(TRUCK), |given| given.value);
+        let capacity = self.order.truck.as_ref().map_or(TRUCK.value(), |given| given.value);
         OrderReport {
             lines,
             net: say::body(order.net),

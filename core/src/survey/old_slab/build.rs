@@ -23,8 +23,7 @@ pub struct Settings {
 
 impl Settings {
     fn rules(self) -> Rules {
-        let reading =
-            self.instrument.map_or(Rules::DEFAULT.reading_error, |word| word.reading_deviation().base());
+        let reading = self.instrument.unwrap_or(Instrument::TAKEN).reading_deviation().base();
         Rules { beyond_allowed: self.beyond_allowed, reading_error: reading, ..Rules::DEFAULT }
     }
 }

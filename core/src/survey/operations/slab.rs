@@ -66,8 +66,8 @@ static RODS: TableType = TableType {
     least_rows: 1,
 };
 
-const INSTRUMENT: Port = port!(instrument: Kind::Choice(Instrument::WORDS), "what the readings were taken with"; or "laser" because "most crews have one");
-const TEXTURE: Port = port!(texture: Kind::Choice(Texture::WORDS), "what the old floor feels like"; or "broomed" because "most old slabs are");
+const INSTRUMENT: Port = port!(instrument: Kind::Choice(Instrument::WORDS), "what the readings were taken with"; or Instrument::TAKEN.word(), because Instrument::WHY_TAKEN);
+const TEXTURE: Port = port!(texture: Kind::Choice(Texture::WORDS), "what the old floor feels like"; or Texture::TAKEN.word(), because Texture::WHY_TAKEN);
 const BEYOND: Port = port!(beyond_allowed: Kind::Choice(Allowed::WORDS), "whether the work may reach more than 4 ft beyond the shots";
     or "no" because "heights that far out are a guess");
 

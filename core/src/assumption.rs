@@ -1,0 +1,70 @@
+//! Values taken where nobody gave one. Each stands here once, for the table of operations, the job and the report.
+
+use crate::quantity::units::CUBIC_YARD;
+use crate::quantity::{Length, Share, Slope, Typed, Volume};
+use std::marker::PhantomData;
+
+/// A value that is taken where none is given; it is always listed as taken.
+#[derive(Clone, Copy, Debug)]
+pub struct Assumption<Q> {
+    /// The value, as a crew would write it.
+    pub words: &'static str,
+    /// Why this value.
+    pub why: &'static str,
+    base: f64,
+    quantity: PhantomData<Q>,
+}
+
+impl<Q: Typed> Assumption<Q> {
+    const fn new(words: &'static str, base: f64, why: &'static str) -> Self {
+        Self { words, why, base, quantity: PhantomData }
+    }
+
+    /// The value.
+    #[must_use]
+    pub fn value(&self) -> Q {
+        Q::from_base(self.base)
+    }
+}
+
+const INCH: f64 = 0.0254;
+
+/// The allowance for waste.
+pub const WASTE: Assumption<Share> =
+    Assumption::new("3 %", 0.03, "a surveyed floor: what sticks to tools and strike-off");
+/// The step a plant sells by.
+pub const PLANT_STEP: Assumption<Volume> =
+    Assumption::new("1/4 yd3", 0.25 * CUBIC_YARD, "plants usually sell by the quarter yard");
+/// What one truck carries.
+pub const TRUCK: Assumption<Volume> =
+    Assumption::new("10 yd3", 10.0 * CUBIC_YARD, "a full truck carries about so much");
+/// The margin on the least thickness.
+pub const MARGIN: Assumption<Length> =
+    Assumption::new("3/8 in", 0.375 * INCH, "reading, texture and strike-off");
+/// What heights are rounded to.
+pub const ROUNDING: Assumption<Length> = Assumption::new("1/8 in", 0.125 * INCH, "finer cannot be set out");
+/// The fall of a floor.
+pub const FALL: Assumption<Slope> =
+    Assumption::new("1/8 in/ft", crate::grade::fall::GUIDANCE, "the least for a well-finished floor");
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::read;
+
+    fn says_its_value<Q: Typed>(assumption: Assumption<Q>) {
+        let read = read::<Q>(assumption.words).unwrap().base();
+        assert!((read - assumption.base).abs() <= 1e-15 * read, "{}: {}", assumption.words, assumption.base);
+        assert!(!assumption.why.is_empty());
+    }
+
+    #[test]
+    fn the_words_say_the_value() {
+        says_its_value(WASTE);
+        says_its_value(PLANT_STEP);
+        says_its_value(TRUCK);
+        says_its_value(MARGIN);
+        says_its_value(ROUNDING);
+        says_its_value(FALL);
+    }
+}
