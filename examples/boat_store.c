@@ -136,7 +136,7 @@ int main(int argc, char **argv) {
     if (job == NULL) {
         return refused(path, status);
     }
-    answer = ovs_report_us(job, NULL, 0, &status, NULL, 0, message, MESSAGE);
+    answer = ovs_report_us(job, NULL, NULL, 0, &status, NULL, 0, message, MESSAGE);
     ovs_job_free(job);
     if (answer == NULL) {
         return refused(path, status);

@@ -1234,30 +1234,32 @@ End Function
 
 ' The report of a whole job: its main figures, as text for the site, and as JSON for a program.
 ' job: the job; a range of path, value, unit, as OVS_JOB_FROM_TEXT_US gives
+' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US gives; may be left out
 ' Gives ordered_yd3 (concrete to order), figured_yd3 (net volume of all parts and allowances), loads (truck loads), net_yd3 (volume of the floor, net), least_in (least thickness between the shots), greatest_in (greatest thickness), mean_in (mean thickness), text (the report for the site), json (the report as JSON).
-Public Function OVS_REPORT_US(ByVal job As Variant) As Variant
-    OVS_REPORT_US = Called("report", "us", "value", "", Array(job))
+Public Function OVS_REPORT_US(ByVal job As Variant, Optional ByVal survey As Variant) As Variant
+    OVS_REPORT_US = Called("report", "us", "value", "", Array(job, survey))
 End Function
 
-Public Function OVS_REPORT_US_WHY(ByVal job As Variant) As Variant
-    OVS_REPORT_US_WHY = Called("report", "us", "why", "", Array(job))
+Public Function OVS_REPORT_US_WHY(ByVal job As Variant, Optional ByVal survey As Variant) As Variant
+    OVS_REPORT_US_WHY = Called("report", "us", "why", "", Array(job, survey))
 End Function
 
-Public Function OVS_REPORT_US_GET(ByVal result As Variant, ByVal job As Variant) As Variant
-    OVS_REPORT_US_GET = Called("report", "us", "get", result, Array(job))
+Public Function OVS_REPORT_US_GET(ByVal result As Variant, ByVal job As Variant, Optional ByVal survey As Variant) As Variant
+    OVS_REPORT_US_GET = Called("report", "us", "get", result, Array(job, survey))
 End Function
 
 ' The report of a whole job: its main figures, as text for the site, and as JSON for a program.
 ' job: the job; a range of path, value, unit, as OVS_JOB_FROM_TEXT_SI gives
+' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI gives; may be left out
 ' Gives ordered_m3 (concrete to order), figured_m3 (net volume of all parts and allowances), loads (truck loads), net_m3 (volume of the floor, net), least_mm (least thickness between the shots), greatest_mm (greatest thickness), mean_mm (mean thickness), text (the report for the site), json (the report as JSON).
-Public Function OVS_REPORT_SI(ByVal job As Variant) As Variant
-    OVS_REPORT_SI = Called("report", "si", "value", "", Array(job))
+Public Function OVS_REPORT_SI(ByVal job As Variant, Optional ByVal survey As Variant) As Variant
+    OVS_REPORT_SI = Called("report", "si", "value", "", Array(job, survey))
 End Function
 
-Public Function OVS_REPORT_SI_WHY(ByVal job As Variant) As Variant
-    OVS_REPORT_SI_WHY = Called("report", "si", "why", "", Array(job))
+Public Function OVS_REPORT_SI_WHY(ByVal job As Variant, Optional ByVal survey As Variant) As Variant
+    OVS_REPORT_SI_WHY = Called("report", "si", "why", "", Array(job, survey))
 End Function
 
-Public Function OVS_REPORT_SI_GET(ByVal result As Variant, ByVal job As Variant) As Variant
-    OVS_REPORT_SI_GET = Called("report", "si", "get", result, Array(job))
+Public Function OVS_REPORT_SI_GET(ByVal result As Variant, ByVal job As Variant, Optional ByVal survey As Variant) As Variant
+    OVS_REPORT_SI_GET = Called("report", "si", "get", result, Array(job, survey))
 End Function

@@ -5,6 +5,7 @@ from typing import final
 from overslab.results import AnswerResult, Record
 
 from overslab.typing import RecordLike, Units
+from overslab.survey import Survey
 
 __all__ = [
     "Job",
@@ -54,6 +55,7 @@ def job_from_text(
 def report(
     job: Job | RecordLike,
     *,
+    survey: Survey | RecordLike | None = None,
     units: Units | None = None,
 ) -> Report:
     r"""The report of a whole job: its main figures, as text for the site, and as JSON for a program.
@@ -63,6 +65,7 @@ def report(
 
     Args:
         job: the job; a Job
+        survey: the old slab, for a job that does not describe one itself; a Survey; may be left out
         units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
 
     Returns:
@@ -80,7 +83,7 @@ def report(
 
     Raises:
         FormError: a required value is missing (KEY_MISSING); the value is of another kind than the port
-            takes (KIND_MISMATCH)
+            takes (KIND_MISMATCH); the list is empty (EMPTY_LIST)
 
     Basis:
         height of instrument = elevation + backsight; elevation = height of instrument - sight:

@@ -77,7 +77,7 @@ fn job_call(job: &str) -> Told {
     }
     let read = Owned::of(read, "job");
     let (mut status, mut message) = (OLD_INT, Buffer::message());
-    let mut arguments = vec![named("job", read.arg())];
+    let mut arguments = vec![named("job", read.arg()), named("survey", Arg::NULL)];
     arguments.extend(after(&mut status, &mut message));
     let answer = library().call("ovs_report_us", &arguments);
     if status == 0 {

@@ -48,8 +48,10 @@ super::c_library::signatures! {
     "ppipippipi>p": p p i p i p p i p i > p;
     "ppippi>i": p p i p p i > i;
     "ppippipi>p": p p i p p i p i > p;
+    "pppipip>i": p p p i p i p > i;
     "pppipipip>i": p p p i p i p i p > i;
     "pppipippipi>p": p p p i p i p p i p i > p;
+    "pppippipi>p": p p p i p p i p i > p;
     "ppppipip>i": p p p p i p i p > i;
     "ppppipipip>i": p p p p i p i p i p > i;
     "ppppipipipi>i": p p p p i p i p i p i > i;

@@ -4323,7 +4323,9 @@ int ovs_job_from_text_si_why(const char *text_value,
  * Taken for granted: what the report lists as taken.
  *
  * - `job`: the job.
- * - `options_json`, `options_len`: none yet; may be null.
+ * - `survey`: the old slab, for a job that does not describe one itself; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `survey`: the old slab, for a job that does not describe one itself; may be left out.
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
@@ -4338,7 +4340,7 @@ int ovs_job_from_text_si_why(const char *text_value,
  *   - OVS_REPORT_TEXT: the report for the site.
  *   - OVS_REPORT_JSON: the report as JSON.
  *
- * Refuses with OVS_KIND_MISMATCH, OVS_KEY_MISSING, OVS_NULL_POINTER.
+ * Refuses with OVS_EMPTY_LIST, OVS_KIND_MISMATCH, OVS_KEY_MISSING, OVS_NULL_POINTER.
  * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
  * textbooks, differential levelling (any), height of instrument.
  * Basis: plane and solid geometry: derived.
@@ -4346,6 +4348,7 @@ int ovs_job_from_text_si_why(const char *text_value,
  * Example, as JSON: {"job":{"schema_version":1,"job":{"name":"Tool shed (invented)"},"outline":{"sides":[{"name":"front","length":"10 ft"},{"name":"right","length":"8 ft"},{"name":"back","length":"10 ft"},{"name":"left","length":"8 ft"}]},"level":{"benchmarks":[{"name":"nail","elevation":"100 ft"}],"columns":["1 ft","9 ft"],"setups":[{"on":"nail","rod":"4' 2\"","rows":[{"y":"1 ft","rods":["5' 1\"","5' 1 1/4\""]},{"y":"7 ft","rods":["5' 0\"","5' 0 1/2\""]}]}]},"finish":{"least":"3 in","falls_to":"front","fall":"1/8 in/ft"}}}
  */
 ovs_answer *ovs_report_us(const ovs_job *job,
+                          const ovs_survey *survey,
                           const char *options_json,
                           int options_len,
                           int *status,
@@ -4361,7 +4364,9 @@ ovs_answer *ovs_report_us(const ovs_job *job,
  * Taken for granted: what the report lists as taken.
  *
  * - `job`: the job.
- * - `options_json`, `options_len`: none yet; may be null.
+ * - `survey`: the old slab, for a job that does not describe one itself; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `survey`: the old slab, for a job that does not describe one itself; may be left out.
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
@@ -4376,7 +4381,7 @@ ovs_answer *ovs_report_us(const ovs_job *job,
  *   - OVS_REPORT_TEXT: the report for the site.
  *   - OVS_REPORT_JSON: the report as JSON.
  *
- * Refuses with OVS_KIND_MISMATCH, OVS_KEY_MISSING, OVS_NULL_POINTER.
+ * Refuses with OVS_EMPTY_LIST, OVS_KIND_MISMATCH, OVS_KEY_MISSING, OVS_NULL_POINTER.
  * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
  * textbooks, differential levelling (any), height of instrument.
  * Basis: plane and solid geometry: derived.
@@ -4384,6 +4389,7 @@ ovs_answer *ovs_report_us(const ovs_job *job,
  * Example, as JSON: {"job":{"schema_version":1,"job":{"name":"Tool shed (invented)"},"outline":{"sides":[{"name":"front","length":"10 ft"},{"name":"right","length":"8 ft"},{"name":"back","length":"10 ft"},{"name":"left","length":"8 ft"}]},"level":{"benchmarks":[{"name":"nail","elevation":"100 ft"}],"columns":["1 ft","9 ft"],"setups":[{"on":"nail","rod":"4' 2\"","rows":[{"y":"1 ft","rods":["5' 1\"","5' 1 1/4\""]},{"y":"7 ft","rods":["5' 0\"","5' 0 1/2\""]}]}]},"finish":{"least":"3 in","falls_to":"front","fall":"1/8 in/ft"}}}
  */
 ovs_answer *ovs_report_si(const ovs_job *job,
+                          const ovs_survey *survey,
                           const char *options_json,
                           int options_len,
                           int *status,
@@ -4400,6 +4406,7 @@ ovs_answer *ovs_report_si(const ovs_job *job,
  * Returns the status of the call itself.
  */
 int ovs_report_us_why(const ovs_job *job,
+                      const ovs_survey *survey,
                       const char *options_json,
                       int options_len,
                       char *text,
@@ -4414,6 +4421,7 @@ int ovs_report_us_why(const ovs_job *job,
  * Returns the status of the call itself.
  */
 int ovs_report_si_why(const ovs_job *job,
+                      const ovs_survey *survey,
                       const char *options_json,
                       int options_len,
                       char *text,

@@ -3,10 +3,11 @@
 use super::input::Job;
 use super::locate::line_of;
 use super::report::Report;
-use crate::failure::{Place, Result};
+use crate::failure::{Failure, Place, Result};
 use crate::operation::record::{self, Record};
 use crate::operation::{Kind, RecordType, Value};
 use crate::port;
+use crate::survey::Survey;
 
 /// A job, and the text it was read from.
 #[derive(Clone, Debug, PartialEq)]
@@ -35,11 +36,23 @@ impl JobFile {
     /// # Errors
     /// As [`Job::report`].
     pub fn report(&self) -> Result<Report> {
-        self.job.report().map_err(|failure| match self.line(&failure.path) {
+        self.job.report().map_err(|failure| self.with_line(failure))
+    }
+
+    /// The report of the job over a survey that was made elsewhere.
+    ///
+    /// # Errors
+    /// As [`Job::report_on`].
+    pub fn report_on(&self, survey: &Survey) -> Result<Report> {
+        self.job.report_on(survey).map_err(|failure| self.with_line(failure))
+    }
+
+    fn with_line(&self, failure: Box<Failure>) -> Box<Failure> {
+        match self.line(&failure.path) {
             // An element of a list is named in the path or in the words: the line says more.
             Some(line) => failure.at(Place::Line(line)),
             None => failure,
-        })
+        }
     }
 
     fn line(&self, path: &str) -> Option<usize> {

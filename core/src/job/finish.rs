@@ -1,12 +1,12 @@
 //! The finish as a job asks for it.
 
+use super::heights::Heights;
 use crate::assumption::{MARGIN, ROUNDING};
 use crate::failure::{Code, Failure, Result, check, together};
 use crate::grade::fall::FALL;
-use crate::grade::finish::{AtLeast, Finish, FinishPoint, Governing, HEIGHT, STEP, with_margin};
+use crate::grade::finish::{AtLeast, Finish, FinishPoint, Governing, STEP, with_margin};
 use crate::quantity::{Elevation, Given, Length, Slope, Typed};
 use crate::survey::Survey;
-use crate::survey::level_book::ROD;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -66,15 +66,6 @@ pub struct FinishPointInput {
     pub rod: Option<Given<Length>>,
 }
 
-/// Heights known from the level: the line of sight and the benchmark.
-#[derive(Clone, Copy, Debug)]
-pub(super) struct Datum {
-    /// Height of instrument of the first set-up.
-    pub(super) sight: Elevation,
-    /// Elevation of its benchmark.
-    pub(super) benchmark: Elevation,
-}
-
 /// A finish as the job's demand makes it.
 pub(super) struct Made {
     /// The finish to be built.
@@ -99,27 +90,27 @@ impl FinishDemand {
     }
 
     /// The finish.
-    pub(super) fn make(&self, survey: &Survey, datum: Datum) -> Result<Made> {
+    pub(super) fn make(&self, survey: &Survey, heights: Heights) -> Result<Made> {
         self.one_way()?;
         self.nothing_idle()?;
         if let Some(least) = &self.least {
-            return self.by_least(survey, datum, least.value);
+            return self.by_least(survey, heights, least.value);
         }
         let finish = if let Some(points) = &self.points {
-            let points = points.iter().enumerate().map(|(index, point)| point.resolve(index, datum));
+            let points = points.iter().enumerate().map(|(index, point)| point.resolve(index, heights));
             Finish::through(&points.collect::<Result<Vec<_>>>()?)?
         } else if let Some(edge) = &self.falls_to {
             let elevation =
-                height(&self.edge_elevation, &self.edge_rod, datum, ["edge_elevation", "edge_rod"])?;
+                heights.given(&self.edge_elevation, &self.edge_rod, ["edge_elevation", "edge_rod"])?;
             Finish::to_edge(survey.outline(), edge, elevation, self.fall("fall")?).map_err(in_job)?
         } else {
-            Finish::level(height(&self.level, &self.level_rod, datum, ["level", "level_rod"])?)
+            Finish::level(heights.given(&self.level, &self.level_rod, ["level", "level_rod"])?)
                 .map_err(in_job)?
         };
         Ok(Made { finish, governing: None, without_margin: None, unrounded: None })
     }
 
-    fn by_least(&self, survey: &Survey, datum: Datum, least: Length) -> Result<Made> {
+    fn by_least(&self, survey: &Survey, heights: Heights, least: Length) -> Result<Made> {
         let (margin, round) = (self.margin().0, check("round", self.round().0, STEP)?);
         let asked_for = with_margin(least, margin)?;
         let fall = if self.falls_to.is_some() { self.fall("fall")? } else { Slope::from_base(0.0) };
@@ -127,7 +118,7 @@ impl FinishDemand {
             let asked = AtLeast { least, edge: self.falls_to.clone(), fall, round };
             Finish::at_least(survey, &asked).map_err(in_job)
         };
-        let governing = asked(asked_for, Some((round, datum.benchmark)))?;
+        let governing = asked(asked_for, Some((round, heights.datum)))?;
         Ok(Made {
             finish: governing.finish.clone(),
             unrounded: Some(asked(asked_for, None)?.finish),
@@ -222,30 +213,10 @@ fn in_job(mut failure: Box<Failure>) -> Box<Failure> {
 }
 
 impl FinishPointInput {
-    fn resolve(&self, index: usize, datum: Datum) -> Result<FinishPoint> {
-        let elevation = height(&self.elevation, &self.rod, datum, ["elevation", "rod"])
+    fn resolve(&self, index: usize, heights: Heights) -> Result<FinishPoint> {
+        let elevation = heights
+            .given(&self.elevation, &self.rod, ["elevation", "rod"])
             .map_err(|failure| failure.under(&format!("points[{index}]")))?;
         Ok(FinishPoint { x: self.x.value, y: self.y.value, elevation })
-    }
-}
-
-/// A height given as an elevation or as a rod reading from the first set-up, but not as both.
-pub(super) fn height(
-    elevation: &Option<Given<Elevation>>,
-    rod: &Option<Given<Length>>,
-    datum: Datum,
-    [path, rod_path]: [&str; 2],
-) -> Result<Elevation> {
-    match (elevation, rod) {
-        (Some(elevation), None) => check(path, elevation.value, HEIGHT),
-        (None, Some(rod)) => Ok(datum.sight - check(rod_path, rod.value, ROD)?),
-        (None, None) => Err(Failure::new(Code::FinishUndetermined, path)
-            .written("nothing")
-            .allowed("an elevation or a rod reading")
-            .remedy("give the height one way")),
-        (Some(elevation), Some(rod)) => Err(Failure::new(Code::Contradiction, path)
-            .written(format!("elevation {} and rod {}", elevation.written, rod.written))
-            .allowed("an elevation or a rod reading")
-            .remedy("keep one of the two")),
     }
 }

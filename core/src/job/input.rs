@@ -2,7 +2,8 @@
 
 use super::finish::FinishDemand;
 use crate::quantity::{Elevation, Given, Length, Share, Volume};
-use crate::survey::input::{LevelInput, OutlineInput};
+use crate::survey::input::{ElevationInput, GridInput, LevelInput, OutlineInput};
+use crate::survey::old_slab::{Instrument, Texture};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -18,10 +19,15 @@ pub struct Job {
     pub schema_version: u32,
     /// What the job is.
     pub job: AboutInput,
-    /// The plan edge of the work.
-    pub outline: OutlineInput,
+    /// The plan edge of the work. It may be left out, together with the heights, where a survey is handed over with the job.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub outline: Option<OutlineInput>,
     /// Rod readings.
-    pub level: LevelInput,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub level: Option<LevelInput>,
+    /// Elevations, where they were not read with a rod.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub survey: Option<ElevationsInput>,
     /// The new top surface.
     pub finish: FinishDemand,
     /// Heights that the finish must keep to: doors, sills.
@@ -30,6 +36,27 @@ pub struct Job {
     /// What to order.
     #[serde(default)]
     pub order: OrderInput,
+}
+
+/// Elevations of the old slab: by rows and columns, or one by one.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ElevationsInput {
+    /// By rows and columns.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub grid: Option<GridInput>,
+    /// One by one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub shots: Option<Vec<ElevationInput>>,
+    /// What the readings were taken with.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub instrument: Option<Instrument>,
+    /// What the old floor feels like.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub texture: Option<Texture>,
+    /// Whether the work may reach more than 4 ft beyond the shots.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub beyond_allowed: bool,
 }
 
 /// What the job is.

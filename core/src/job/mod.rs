@@ -27,6 +27,7 @@
 
 mod file;
 mod finish;
+mod heights;
 mod input;
 mod locate;
 pub mod operations;
@@ -40,7 +41,9 @@ mod text;
 
 pub use file::{JOB, JobFile};
 pub use finish::FinishDemand;
-pub use input::{AboutInput, AllowanceInput, ExtraInput, Job, LimitInput, OrderInput, SCHEMA_VERSION};
+pub use input::{
+    AboutInput, AllowanceInput, ElevationsInput, ExtraInput, Job, LimitInput, OrderInput, SCHEMA_VERSION,
+};
 pub use report::{
     EdgeHeights, FallReport, FinishReport, FitReport, LevelReport, Measure, OldFloor, OrderLine, OrderReport,
     PlaceReport, Report, RoundingReport, SaidBasis, SaidNote, TakenReport, ThicknessReport,

@@ -5,6 +5,8 @@ use crate::basis::BasisId;
 use crate::failure::{Code, Failure, Result};
 use crate::operation::{Answer, Args, Call, Kind, Operation, Value};
 use crate::quantity::{Length, Range, Typed, Volume, length, volume};
+use crate::survey::Survey;
+use crate::survey::old_slab::SURVEY;
 use crate::{number, port};
 
 /// A job from a text.
@@ -42,7 +44,10 @@ pub static REPORT: Operation = Operation {
     meaning: "The report of a whole job: its main figures, as text for the site, and as JSON for a program.",
     equation: "survey, finish, thickness and order, one after the other",
     assumes: "what the report lists as taken",
-    ports: &[port!(job: Kind::Record(&JOB), "the job")],
+    ports: &[
+        port!(job: Kind::Record(&JOB), "the job"),
+        port!(survey: Kind::Record(&SURVEY), "the old slab, for a job that does not describe one itself"; optional),
+    ],
     results: &[
         number!(ordered: volume in cubic_yard | cubic_meter, Range::POSITIVE, "concrete to order"),
         number!(figured: volume in cubic_yard | cubic_meter, Range::POSITIVE, "net volume of all parts and allowances"),
@@ -59,13 +64,17 @@ pub static REPORT: Operation = Operation {
     refusals: &[
         (r#"{"job": {"schema_version": 1}}"#, Code::KeyMissing),
         (r#"{"job": 3}"#, Code::KindMismatch),
+        (r#"{"survey": {"outline": {"sides": []}}}"#, Code::EmptyList),
     ],
     call: Call::Record(report),
 };
 
 fn report(args: &Args<'_>) -> Result<Answer> {
     let job: &JobFile = args.required_record(0)?;
-    let report = job.report()?;
+    let report = match args.record::<Survey>(1)? {
+        Some(survey) => job.report_on(survey)?,
+        None => job.report()?,
+    };
     let json = serde_json::to_string_pretty(&report).map_err(|error| {
         Failure::new(Code::Internal, "report").written(error.to_string()).remedy("report this fault")
     })?;

@@ -43,8 +43,8 @@ pub struct Report {
     pub name: String,
     /// The old floor.
     pub old_floor: OldFloor,
-    /// The level: where the rod stood, and how the book closes.
-    pub level: LevelReport,
+    /// The level: where the rod stood, and how the book closes; none where elevations were given.
+    pub level: Option<LevelReport>,
     /// The new floor.
     pub finish: FinishReport,
     /// The thickness.
@@ -161,10 +161,10 @@ pub struct EdgeHeights {
     pub edge: String,
     /// Whether it is level.
     pub level: bool,
-    /// Rod at its start, with the instrument of the first set-up.
-    pub rod_from: Measure,
+    /// Rod at its start, with the instrument of the first set-up; none without a level.
+    pub rod_from: Option<Measure>,
     /// Rod at its end.
-    pub rod_to: Measure,
+    pub rod_to: Option<Measure>,
     /// Elevation at its start.
     pub elevation_from: Measure,
     /// Elevation at its end.

@@ -8,7 +8,7 @@ use overslab::operation::Operation;
 use overslab::operations::OPERATIONS;
 use overslab::quantity::System;
 use std::ffi::{c_char, c_int};
-use super::records::{JOB_TYPE, ovs_job};
+use super::records::{JOB_TYPE, ovs_job, ovs_survey};
 
 /// The result `ordered` (yd3 or m3): concrete to order.
 pub const OVS_REPORT_ORDERED: c_int = 0;
@@ -162,7 +162,9 @@ static REPORT: &Operation = row(OPERATIONS, "report");
 /// Taken for granted: what the report lists as taken.
 ///
 /// - `job`: the job.
-/// - `options_json`, `options_len`: none yet; may be null.
+/// - `survey`: the old slab, for a job that does not describe one itself; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `survey`: the old slab, for a job that does not describe one itself; may be left out.
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
@@ -177,7 +179,7 @@ static REPORT: &Operation = row(OPERATIONS, "report");
 ///   - OVS_REPORT_TEXT: the report for the site.
 ///   - OVS_REPORT_JSON: the report as JSON.
 ///
-/// Refuses with OVS_KIND_MISMATCH, OVS_KEY_MISSING, OVS_NULL_POINTER.
+/// Refuses with OVS_EMPTY_LIST, OVS_KIND_MISMATCH, OVS_KEY_MISSING, OVS_NULL_POINTER.
 /// Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
 /// textbooks, differential levelling (any), height of instrument.
 /// Basis: plane and solid geometry: derived.
@@ -186,6 +188,7 @@ static REPORT: &Operation = row(OPERATIONS, "report");
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_report_us(
     job: *const ovs_job,
+    survey: *const ovs_survey,
     options_json: *const c_char,
     options_len: c_int,
     status: *mut c_int,
@@ -196,6 +199,7 @@ pub unsafe extern "C" fn ovs_report_us(
 ) -> *mut ovs_answer {
     let given = [
         (0, Given::Record(Passed::new("job", job))),
+        (1, Given::Record(Passed::new("survey", survey))),
     ];
     let request = Request::new(REPORT, System::Us, &given, options_json, options_len);
     unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
@@ -207,7 +211,9 @@ pub unsafe extern "C" fn ovs_report_us(
 /// Taken for granted: what the report lists as taken.
 ///
 /// - `job`: the job.
-/// - `options_json`, `options_len`: none yet; may be null.
+/// - `survey`: the old slab, for a job that does not describe one itself; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `survey`: the old slab, for a job that does not describe one itself; may be left out.
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
@@ -222,7 +228,7 @@ pub unsafe extern "C" fn ovs_report_us(
 ///   - OVS_REPORT_TEXT: the report for the site.
 ///   - OVS_REPORT_JSON: the report as JSON.
 ///
-/// Refuses with OVS_KIND_MISMATCH, OVS_KEY_MISSING, OVS_NULL_POINTER.
+/// Refuses with OVS_EMPTY_LIST, OVS_KIND_MISMATCH, OVS_KEY_MISSING, OVS_NULL_POINTER.
 /// Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
 /// textbooks, differential levelling (any), height of instrument.
 /// Basis: plane and solid geometry: derived.
@@ -231,6 +237,7 @@ pub unsafe extern "C" fn ovs_report_us(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_report_si(
     job: *const ovs_job,
+    survey: *const ovs_survey,
     options_json: *const c_char,
     options_len: c_int,
     status: *mut c_int,
@@ -241,6 +248,7 @@ pub unsafe extern "C" fn ovs_report_si(
 ) -> *mut ovs_answer {
     let given = [
         (0, Given::Record(Passed::new("job", job))),
+        (1, Given::Record(Passed::new("survey", survey))),
     ];
     let request = Request::new(REPORT, System::Si, &given, options_json, options_len);
     unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
@@ -254,6 +262,7 @@ pub unsafe extern "C" fn ovs_report_si(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_report_us_why(
     job: *const ovs_job,
+    survey: *const ovs_survey,
     options_json: *const c_char,
     options_len: c_int,
     text: *mut c_char,
@@ -262,6 +271,7 @@ pub unsafe extern "C" fn ovs_report_us_why(
 ) -> c_int {
     let given = [
         (0, Given::Record(Passed::new("job", job))),
+        (1, Given::Record(Passed::new("survey", survey))),
     ];
     let request = Request::new(REPORT, System::Us, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
@@ -275,6 +285,7 @@ pub unsafe extern "C" fn ovs_report_us_why(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_report_si_why(
     job: *const ovs_job,
+    survey: *const ovs_survey,
     options_json: *const c_char,
     options_len: c_int,
     text: *mut c_char,
@@ -283,6 +294,7 @@ pub unsafe extern "C" fn ovs_report_si_why(
 ) -> c_int {
     let given = [
         (0, Given::Record(Passed::new("job", job))),
+        (1, Given::Record(Passed::new("survey", survey))),
     ];
     let request = Request::new(REPORT, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }

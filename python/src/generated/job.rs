@@ -57,6 +57,7 @@ static REPORT: crate::answers::RecordRow = crate::answers::RecordRow {
 ///
 /// Args:
 ///     job: the job; a Job
+///     survey: the old slab, for a job that does not describe one itself; a Survey; may be left out
 ///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
 ///
 /// Returns:
@@ -74,7 +75,7 @@ static REPORT: crate::answers::RecordRow = crate::answers::RecordRow {
 ///
 /// Raises:
 ///     FormError: a required value is missing (KEY_MISSING); the value is of another kind than the port
-///         takes (KIND_MISMATCH)
+///         takes (KIND_MISMATCH); the list is empty (EMPTY_LIST)
 ///
 /// Basis:
 ///     height of instrument = elevation + backsight; elevation = height of instrument - sight:
@@ -117,13 +118,14 @@ static REPORT: crate::answers::RecordRow = crate::answers::RecordRow {
 ///
 /// Since 0.1.0.
 #[pyfunction]
-#[pyo3(signature = (job, *, units=crate::units::Units(None)), text_signature = "(job, *, units=None)")]
+#[pyo3(signature = (job, *, survey=None, units=crate::units::Units(None)), text_signature = "(job, *, survey=None, units=None)")]
 fn report(
     py: Python<'_>,
     job: &Bound<'_, PyAny>,
+    survey: Option<&Bound<'_, PyAny>>,
     units: crate::units::Units,
 ) -> PyResult<Py<PyAny>> {
-    crate::answers::call(py, &REPORT, &[Some(job)], units)
+    crate::answers::call(py, &REPORT, &[Some(job), survey], units)
 }
 
 /// What `report` gives.

@@ -3,7 +3,8 @@
 use crate::failure::Result;
 use crate::grade::finish::Finish;
 use crate::grade::thickness::Thickness;
-use crate::job::finish::{Datum, Made};
+use crate::job::finish::Made;
+use crate::job::heights::Heights;
 use crate::job::input::Job;
 use crate::job::report::{EdgeHeights, FallReport, FinishReport, Measure, RoundingReport};
 use crate::job::say;
@@ -15,7 +16,7 @@ impl Job {
         &self,
         survey: &Survey,
         made: &Made,
-        datum: Datum,
+        heights: Heights,
         fall: FallReport,
     ) -> FinishReport {
         let by_least = self.finish.least.as_ref();
@@ -25,7 +26,7 @@ impl Job {
             fixed_at: made.governing.as_ref().map(|governing| say::place(&governing.at)),
             falls_to: self.finish.falls_to.clone(),
             fall,
-            edges: edges(survey, &made.finish, datum, say::distance),
+            edges: edges(survey, &made.finish, heights, say::distance),
         }
     }
 
@@ -33,7 +34,7 @@ impl Job {
         &self,
         survey: &Survey,
         made: &Made,
-        datum: Datum,
+        heights: Heights,
         net: Volume,
     ) -> Result<Option<RoundingReport>> {
         let (Some(governing), Some(unrounded), Some(bare)) =
@@ -50,16 +51,16 @@ impl Job {
             margin: say::body(with_margin - without),
             unrounded: say::body(with_margin),
             without_margin: say::body(without),
-            edges: edges(survey, unrounded, datum, say::fine_distance),
+            edges: edges(survey, unrounded, heights, say::fine_distance),
         }))
     }
 }
 
-/// Heights of a finish along every edge, as rods from the first set-up.
+/// Heights of a finish along every edge, as rods from the first set-up where there is one.
 fn edges(
     survey: &Survey,
     finish: &Finish,
-    datum: Datum,
+    heights: Heights,
     rod: impl Fn(Length) -> Measure,
 ) -> Vec<EdgeHeights> {
     let outline = survey.outline();
@@ -75,8 +76,8 @@ fn edges(
         Some(EdgeHeights {
             edge: name.to_owned(),
             level,
-            rod_from: rod(datum.sight - low),
-            rod_to: rod(datum.sight - high),
+            rod_from: heights.rod(low).map(&rod),
+            rod_to: heights.rod(high).map(&rod),
             elevation_from: say::height(low),
             elevation_to: say::height(high),
         })

@@ -3,7 +3,7 @@
 use crate::failure::{Code, Failure, Result};
 use crate::geometry::Point;
 use crate::grade::finish::Finish;
-use crate::job::finish::{Datum, height};
+use crate::job::heights::Heights;
 use crate::job::input::{Job, LimitInput};
 use crate::job::report::FitReport;
 use crate::job::say;
@@ -12,17 +12,17 @@ use crate::survey::Survey;
 use crate::survey::surface::Rules;
 
 impl Job {
-    pub(super) fn fits(&self, survey: &Survey, finish: &Finish, datum: Datum) -> Result<Vec<FitReport>> {
+    pub(super) fn fits(&self, survey: &Survey, finish: &Finish, heights: Heights) -> Result<Vec<FitReport>> {
         let fits = self.limits.iter().enumerate();
         fits.map(|(index, limit)| {
-            fit(limit, survey, finish, datum).map_err(|failure| failure.under(&format!("limits[{index}]")))
+            fit(limit, survey, finish, heights).map_err(|failure| failure.under(&format!("limits[{index}]")))
         })
         .collect()
     }
 }
 
-fn fit(limit: &LimitInput, survey: &Survey, finish: &Finish, datum: Datum) -> Result<FitReport> {
-    let most = height(&limit.at_most, &limit.at_most_rod, datum, ["at_most", "at_most_rod"])?;
+fn fit(limit: &LimitInput, survey: &Survey, finish: &Finish, heights: Heights) -> Result<FitReport> {
+    let most = heights.given(&limit.at_most, &limit.at_most_rod, ["at_most", "at_most_rod"])?;
     near_the_work(limit, survey)?;
     let over = |(x, y): (Length, Length)| -> Elevation { finish.height_at(x, y) };
     let highest = limit

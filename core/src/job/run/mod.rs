@@ -5,24 +5,26 @@ mod finish;
 mod fits;
 mod old_floor;
 mod order;
+mod survey;
+#[cfg(test)]
+mod tests;
 mod thickness;
 
-use self::old_floor::{datum, level_report, old_floor};
+use self::old_floor::{level_report, old_floor};
 use super::finish::Made;
+use super::heights::Heights;
 use super::input::Job;
 use super::report::{FallReport, Report, SaidBasis, SaidNote};
 use super::taken::taken;
 use crate::basis::BasisId;
 use crate::caution::Caution;
-use crate::failure::Result;
-use crate::grade::finish::Finish;
+use crate::failure::{Failure, Result};
 use crate::grade::thickness::Thickness;
 use crate::note::{Note, NoteCode};
 use crate::operation::terms::as_written;
 use crate::order::list::Order;
 use crate::quantity::{Typed, inches};
 use crate::survey::Survey;
-use crate::survey::input::SurveyInput;
 
 impl Job {
     /// Reports on the job.
@@ -30,38 +32,51 @@ impl Job {
     /// # Errors
     /// Whatever the outline, the survey, the finish or the order is refused for, with its path in the job.
     pub fn report(&self) -> Result<Report> {
-        // A refused number is told as the job says it, not as the engine holds it.
-        self.parts().map_err(|failure| match serde_json::to_value(self) {
-            Ok(tree) => as_written(failure, &tree),
-            Err(_) => failure,
-        })
+        self.surveyed().and_then(|survey| self.parts(&survey)).map_err(|failure| self.in_own_words(failure))
     }
 
-    fn parts(&self) -> Result<Report> {
-        let survey = self.survey()?;
-        let datum = datum(&survey)?;
-        let made = self.finish.make(&survey, datum).map_err(|failure| failure.under("finish"))?;
+    /// Reports on the job over a survey that was made elsewhere: from a scan, from a file.
+    ///
+    /// # Errors
+    /// A job that describes an old slab itself, and whatever else [`Job::report`] refuses.
+    pub fn report_on(&self, survey: &Survey) -> Result<Report> {
+        self.nothing_surveyed()
+            .and_then(|()| self.parts(survey))
+            .map_err(|failure| self.in_own_words(failure))
+    }
+
+    /// A refused number is told as the job says it, not as the engine holds it.
+    fn in_own_words(&self, failure: Box<Failure>) -> Box<Failure> {
+        match serde_json::to_value(self) {
+            Ok(tree) => as_written(failure, &tree),
+            Err(_) => failure,
+        }
+    }
+
+    fn parts(&self, survey: &Survey) -> Result<Report> {
+        let heights = Heights::of(survey);
+        let made = self.finish.make(survey, heights).map_err(|failure| failure.under("finish"))?;
         let depth = self.finish.thinner_than.as_ref().map(|given| given.value);
         let thickness =
-            Thickness::of(&survey, &made.finish, depth).map_err(|failure| failure.under("finish"))?;
-        let fits = self.fits(&survey, &made.finish, datum)?;
+            Thickness::of(survey, &made.finish, depth).map_err(|failure| failure.under("finish"))?;
+        let fits = self.fits(survey, &made.finish, heights)?;
         let order = self.order_for(thickness.fill)?;
         let facts = survey.facts();
-        let fall = self.fall_report(&survey, &made.finish)?;
+        let fall = self.fall_report(survey, &made.finish)?;
         let mut notes: Vec<Note> = survey.notes().to_vec();
         notes.extend(thickness.notes());
         notes.extend(self.own_notes(&fall, &made, &order));
         Ok(Report {
             schema_version: super::input::SCHEMA_VERSION,
             name: self.job.name.clone(),
-            old_floor: old_floor(&survey, &facts),
-            level: level_report(&survey, datum)?,
-            finish: self.finish_report(&survey, &made, datum, fall),
-            thickness: self.thickness_report(&survey, &thickness),
+            old_floor: old_floor(survey, &facts),
+            level: level_report(survey),
+            finish: self.finish_report(survey, &made, heights, fall),
+            thickness: self.thickness_report(survey, &thickness),
             fits,
             order: self.order_report(&order, thickness.fill),
-            rounding: self.rounding_report(&survey, &made, datum, thickness.net)?,
-            taken: taken(self, &survey, &facts, order.net),
+            rounding: self.rounding_report(survey, &made, heights, thickness.net)?,
+            taken: taken(self, survey, &facts, order.net),
             notes: notes.iter().map(SaidNote::from).collect(),
             basis: self.bases(),
             not_answered: ["whether the old slab may stay", "joints", "the day", "the price"]
@@ -71,32 +86,6 @@ impl Job {
                 .map(|c| c.text().to_owned())
                 .to_vec(),
         })
-    }
-
-    /// The surveyed old slab of the job.
-    ///
-    /// # Errors
-    /// Whatever the outline or the survey is refused for.
-    pub fn survey(&self) -> Result<Survey> {
-        Survey::from_input(&SurveyInput {
-            outline: self.outline.clone(),
-            level: Some(self.level.clone()),
-            grid: None,
-            shots: None,
-            instrument: None,
-            texture: None,
-            beyond_allowed: false,
-        })
-    }
-
-    /// The finish of the job.
-    ///
-    /// # Errors
-    /// Whatever the survey or the finish is refused for.
-    pub fn made_finish(&self) -> Result<Finish> {
-        let survey = self.survey()?;
-        let made = self.finish.make(&survey, datum(&survey)?).map_err(|failure| failure.under("finish"))?;
-        Ok(made.finish)
     }
 
     fn own_notes(&self, fall: &FallReport, made: &Made, order: &Order) -> Vec<Note> {

@@ -1,31 +1,16 @@
 //! The old floor and the level of a job.
 
-use crate::failure::{Code, Failure, Result};
-use crate::job::finish::Datum;
 use crate::job::report::{LevelReport, OldFloor};
 use crate::job::say;
 use crate::quantity::{Length, Ratio, Typed, inches};
 use crate::survey::Survey;
 use crate::survey::old_slab::Facts;
 
-/// The heights that rods are read against: line of sight and benchmark of the first set-up.
-pub(super) fn datum(survey: &Survey) -> Result<Datum> {
-    let missing = || {
-        Failure::new(Code::BookIncomplete, "level.setups").allowed("at least one").remedy("give the set-up")
-    };
-    let book = survey.book().ok_or_else(missing)?;
-    let setup = book.setups.first().ok_or_else(missing)?;
-    let benchmark = book.lines.first().map(|line| line.start_elevation).ok_or_else(missing)?;
-    Ok(Datum { sight: setup.height, benchmark })
-}
-
 /// The level: where the rod stood, and how the book closes.
-pub(super) fn level_report(survey: &Survey, datum: Datum) -> Result<LevelReport> {
-    let missing = || {
-        Failure::new(Code::BookIncomplete, "level.setups").allowed("at least one").remedy("give the set-up")
-    };
-    let book = survey.book().ok_or_else(missing)?;
-    let setup = book.setups.first().ok_or_else(missing)?;
+pub(super) fn level_report(survey: &Survey) -> Option<LevelReport> {
+    let book = survey.book()?;
+    let setup = book.setups.first()?;
+    let benchmark = book.lines.first()?.start_elevation;
     let again = book.setups.iter().filter_map(|setup| setup.recheck.as_ref());
     let lines = book.lines.iter().filter_map(|line| line.closure.as_ref());
     let worst = again
@@ -37,10 +22,10 @@ pub(super) fn level_report(survey: &Survey, datum: Datum) -> Result<LevelReport>
         Some(0.0) => "closes exactly".to_owned(),
         Some(off) => format!("closes within {}", inches(Length::from_base(off), 32)),
     };
-    Ok(LevelReport {
+    Some(LevelReport {
         benchmark: setup.backsight_point.clone(),
-        elevation: say::height(datum.benchmark),
-        rod: say::distance(datum.sight - datum.benchmark),
+        elevation: say::height(benchmark),
+        rod: say::distance(setup.height - benchmark),
         closure,
     })
 }

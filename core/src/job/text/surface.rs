@@ -5,11 +5,12 @@ use crate::job::{EdgeHeights, Report};
 
 pub(super) fn old_floor(page: &mut Page, report: &Report) {
     let floor = &report.old_floor;
-    let setups = match floor.setups {
-        1 => "one set-up".to_owned(),
-        many => format!("{many} set-ups"),
+    let shots = match (&report.level, floor.setups) {
+        (Some(level), 1) => format!("{} shots, one set-up, {}.", floor.shots, level.closure),
+        (Some(level), many) => format!("{} shots, {many} set-ups, {}.", floor.shots, level.closure),
+        (None, _) => format!("{} shots, elevations as given.", floor.shots),
     };
-    page.section("OLD FLOOR", &format!("{} shots, {setups}, {}.", floor.shots, report.level.closure));
+    page.section("OLD FLOOR", &shots);
     page.line(&format!(
         "High: {}. Low: {}, {} lower.",
         floor.highest.text, floor.lowest.text, floor.out_of_level.text
@@ -49,20 +50,26 @@ pub(super) fn new_floor(page: &mut Page, report: &Report) {
     for edge in &finish.edges {
         page.line(&edge_line(edge));
     }
-    page.line(&format!(
-        "Check first: {}, rod {}. Add any difference to every rod.",
-        report.level.benchmark, report.level.rod.text
-    ));
+    if let Some(level) = &report.level {
+        page.line(&format!(
+            "Check first: {}, rod {}. Add any difference to every rod.",
+            level.benchmark, level.rod.text
+        ));
+    }
     if let Some(at) = &finish.fixed_at {
         page.line(&format!("The height is fixed at {}: read it again before you order.", at.text));
     }
 }
 
 fn edge_line(edge: &EdgeHeights) -> String {
-    if edge.level {
-        return format!("{:<12} LEVEL   rod {}", edge.edge, edge.rod_from.text);
+    let (kind, from, to) = match (&edge.rod_from, &edge.rod_to) {
+        (Some(from), Some(to)) => ("rod", from, to),
+        _ => ("elevation", &edge.elevation_from, &edge.elevation_to),
+    };
+    match edge.level {
+        true => format!("{:<12} LEVEL   {kind} {}", edge.edge, from.text),
+        false => format!("{:<12} {kind} {} to {}", edge.edge, from.text, to.text),
     }
-    format!("{:<12} rod {} to {}", edge.edge, edge.rod_from.text, edge.rod_to.text)
 }
 
 pub(super) fn thickness(page: &mut Page, report: &Report) {

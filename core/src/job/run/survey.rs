@@ -1,0 +1,60 @@
+//! The surveyed old slab of a job.
+
+use crate::failure::{Code, Failure, Result};
+use crate::job::input::{ElevationsInput, Job};
+use crate::survey::Survey;
+use crate::survey::input::SurveyInput;
+
+impl Job {
+    /// The surveyed old slab of the job.
+    ///
+    /// # Errors
+    /// A job that says no heights, or whatever the outline or the survey is refused for.
+    pub fn surveyed(&self) -> Result<Survey> {
+        let outline = self.outline.clone().ok_or_else(|| missing("outline"))?;
+        if self.level.is_some() && self.survey.is_some() {
+            return Err(Failure::new(Code::Contradiction, "survey")
+                .written("level and survey")
+                .allowed("one of them")
+                .remedy("keep the rods or the elevations"));
+        }
+        let level = self.level.clone();
+        let elevations = match (&level, &self.survey) {
+            (None, None) => return Err(missing("level")),
+            (_, elevations) => elevations.clone().unwrap_or_default(),
+        };
+        let given = self.survey.is_some();
+        let ElevationsInput { grid, shots, instrument, texture, beyond_allowed } = elevations;
+        let input = SurveyInput { outline, level, grid, shots, instrument, texture, beyond_allowed };
+        Survey::from_input(&input).map_err(|failure| if given { in_job(failure) } else { failure })
+    }
+
+    /// Refuses a survey handed over beside one that the job itself describes.
+    pub(super) fn nothing_surveyed(&self) -> Result<()> {
+        let described = [
+            ("outline", self.outline.is_some()),
+            ("level", self.level.is_some()),
+            ("survey", self.survey.is_some()),
+        ];
+        match described.iter().find(|(_, given)| *given) {
+            None => Ok(()),
+            Some((path, _)) => Err(Failure::new(Code::Contradiction, *path)
+                .written(format!("{path} in the job, and a survey handed over with it"))
+                .allowed("one of them")
+                .remedy(format!("leave {path} out of the job, or hand no survey over"))),
+        }
+    }
+}
+
+fn missing(path: &str) -> Box<Failure> {
+    Failure::new(Code::KeyMissing, path)
+        .written("nothing")
+        .allowed("outline, and level or survey")
+        .remedy("describe the old slab, or hand a survey over with the job")
+}
+
+/// The paths of elevations, which stand under `survey` in a job.
+fn in_job(failure: Box<Failure>) -> Box<Failure> {
+    let elevations = ["grid", "shots"].iter().any(|key| failure.path.starts_with(key));
+    if elevations { failure.under("survey") } else { failure }
+}

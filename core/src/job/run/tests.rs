@@ -1,0 +1,51 @@
+//! A job over a survey that was handed over, and by elevations.
+
+use crate::failure::Code;
+use crate::job::Job;
+use crate::survey::Survey;
+
+const RODS: &str = include_str!("../../../../examples/boat_store.toml");
+
+/// The boat store without its outline and level.
+fn bare() -> String {
+    let finish = RODS.find("[finish]").unwrap();
+    let head = RODS.find("[outline]").unwrap();
+    let rest = &RODS[finish..];
+    let limits = rest.find("[[limits]]").unwrap();
+    let order = rest.find("[order]").unwrap();
+    // Limits are rods, which need a level.
+    format!("{}{}{}", &RODS[..head], &rest[..limits], &rest[order..])
+}
+
+fn survey() -> Survey {
+    Job::read(RODS).unwrap().surveyed().unwrap()
+}
+
+#[test]
+fn a_survey_handed_over_gives_the_same_floor() {
+    let whole = Job::read(RODS).unwrap().report().unwrap();
+    let over = Job::read(&bare()).unwrap().report_on(&survey()).unwrap();
+    assert_eq!(whole.thickness, over.thickness);
+    assert_eq!(whole.order, over.order);
+}
+
+#[test]
+fn one_survey_and_no_other() {
+    let twice = Job::read(RODS).unwrap().report_on(&survey()).unwrap_err();
+    assert_eq!((twice.code, twice.path.as_str()), (Code::Contradiction, "outline"));
+    let none = Job::read(&bare()).unwrap().report().unwrap_err();
+    assert_eq!((none.code, none.path.as_str()), (Code::KeyMissing, "outline"));
+}
+
+#[test]
+fn elevations_need_no_level_and_print_elevations() {
+    let head = "schema_version = 1\n[job]\nname = \"shed (invented)\"\n";
+    let outline = "[outline]\ncorners = [{ x = \"0 ft\", y = \"0 ft\" }, { x = \"10 ft\", y = \"0 ft\" }, { x = \"10 ft\", y = \"8 ft\" }, { x = \"0 ft\", y = \"8 ft\" }]\n";
+    let grid = "[survey.grid]\ncolumns = [\"1 ft\", \"9 ft\"]\nrows = [\"1 ft\", \"7 ft\"]\nelevations = [\"99.5 ft\", \"99.5 ft\", \"99.6 ft\", \"99.6 ft\"]\n";
+    let job = |finish: &str| Job::read(&format!("{head}{outline}{grid}[finish]\n{finish}")).unwrap();
+    let text = job("level = \"100 ft\"").report().unwrap().to_text();
+    assert!(text.contains("4 shots, elevations as given."), "{text}");
+    assert!(text.contains("elevation 100.00 ft"), "{text}");
+    let failure = job("level_rod = \"4 ft\"").report().unwrap_err();
+    assert_eq!((failure.code, failure.path.as_str()), (Code::Contradiction, "finish.level_rod"));
+}
