@@ -15,6 +15,7 @@ pub(crate) mod random;
 mod region;
 mod sum;
 pub(crate) mod triangulation;
+pub(crate) mod zero_line;
 
 pub(crate) use plane::Scatter;
 pub use plane::{Fit, Plane, PlaneError};

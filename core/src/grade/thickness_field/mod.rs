@@ -6,11 +6,10 @@
 mod extremes;
 #[cfg(test)]
 mod tests;
-mod zero_line;
 
+use crate::geometry::zero_line::{self, Above};
 use crate::geometry::{Plane, Point, Sum};
 use crate::survey::surface::Cut;
-use zero_line::Above;
 
 /// Why there is no thickness field.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]

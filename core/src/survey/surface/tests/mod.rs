@@ -13,3 +13,4 @@ mod scale;
 mod support;
 mod tributary;
 mod unsurveyed;
+mod welded;

@@ -4,11 +4,11 @@
 //! triangle of the share `l/(l-p) * l/(l-q)` of the area, over which the mean thickness is `l/3`. (Geometry: the line
 //! cuts both sides at the shares `l/(l-p)` and `l/(l-q)` of their lengths.)
 
-use crate::geometry::Sum;
+use super::Sum;
 
 /// Volumes above and below zero over a triangle, both from 0 up.
 #[inline]
-pub(super) fn volumes(area: f64, [a, b, c]: [f64; 3]) -> (f64, f64) {
+pub(crate) fn volumes(area: f64, [a, b, c]: [f64; 3]) -> (f64, f64) {
     let third = area / 3.0;
     let net = third * (a + b + c);
     if a >= 0.0 && b >= 0.0 && c >= 0.0 {
@@ -25,7 +25,7 @@ pub(super) fn volumes(area: f64, [a, b, c]: [f64; 3]) -> (f64, f64) {
 
 /// Area over which the thickness is above zero.
 #[inline]
-pub(super) fn area_above(area: f64, [a, b, c]: [f64; 3]) -> f64 {
+pub(crate) fn area_above(area: f64, [a, b, c]: [f64; 3]) -> f64 {
     if a >= 0.0 && b >= 0.0 && c >= 0.0 {
         return area;
     }
@@ -53,16 +53,16 @@ fn share(lone: f64, p: f64, q: f64) -> f64 {
 
 /// What lies above zero, summed over triangles.
 #[derive(Clone, Copy, Debug, Default)]
-pub(super) struct Above {
-    pub(super) volume: Sum,
-    pub(super) area: Sum,
-    pub(super) moment_x: Sum,
-    pub(super) moment_y: Sum,
+pub(crate) struct Above {
+    pub(crate) volume: Sum,
+    pub(crate) area: Sum,
+    pub(crate) moment_x: Sum,
+    pub(crate) moment_y: Sum,
 }
 
 impl Above {
     /// Adds a triangle with corners `[x, y, thickness]`.
-    pub(super) fn add(&mut self, area: f64, corners: [[f64; 3]; 3]) {
+    pub(crate) fn add(&mut self, area: f64, corners: [[f64; 3]; 3]) {
         let [a, b, c] = corners.map(|corner| corner[2]);
         if a >= 0.0 && b >= 0.0 && c >= 0.0 {
             return self.whole(area, &corners, 1.0);
