@@ -43,6 +43,11 @@ notes! {
     Assumed = 12, "ASSUMED", "a value was taken, not measured";
     ShortLoad = 13, "SHORT_LOAD", "the last truck carries a small load";
     ConfirmLocally = 14, "CONFIRM_LOCALLY", "a limit could not be read in its source: confirm locally";
+    PointsLeftOut = 20, "POINTS_LEFT_OUT", "points of the file were not used";
+    UnitTaken = 21, "UNIT_TAKEN", "the file does not state its unit, one was taken";
+    UnitOverruled = 22, "UNIT_OVERRULED", "the unit given was used in place of the one in the file";
+    PartsIgnored = 23, "PARTS_IGNORED", "parts of the file were not used";
+    EndDoubtful = 24, "END_DOUBTFUL", "the last line of the file has no end: it may be cut short";
 }
 
 impl NoteCode {

@@ -42,6 +42,12 @@ class FormError(OverslabError, ValueError):
     28 KEY_REPEATED: a name is given twice.
     29 VERSION_UNKNOWN: the schema version is not known.
     30 CONTRADICTION: two values say the same thing differently.
+    100 FORMAT_UNKNOWN: the format of the file is not known.
+    101 FORMAT_NOT_BUILT: the reader for the format is not built in.
+    102 FILE_BROKEN: the file breaks the rules of its format.
+    103 FILE_SHORT: the file ends before what it states is there.
+    104 COLUMN_MISSING: a column that is needed is not there.
+    105 COLUMN_DOUBTFUL: the head of a column contradicts itself or another.
     """
 
 
@@ -62,6 +68,8 @@ class SurveyError(OverslabError, ValueError):
     51 BEYOND_SHOTS: the work reaches too far beyond the shots.
     52 STEP_UNRESOLVED: a step in the old slab is not described well enough.
     53 REGION_OUTSIDE: a zone leaves the surveyed outline.
+    106 SURFACE_UNCLEAR: the file does not hold exactly one surface of that name.
+    107 NO_POINTS: the file holds no point that can be used.
     """
 
 

@@ -285,6 +285,46 @@
 #define OVS_INTERNAL 99
 
 /**
+ * Status: the format of the file is not known.
+ */
+#define OVS_FORMAT_UNKNOWN 100
+
+/**
+ * Status: the reader for the format is not built in.
+ */
+#define OVS_FORMAT_NOT_BUILT 101
+
+/**
+ * Status: the file breaks the rules of its format.
+ */
+#define OVS_FILE_BROKEN 102
+
+/**
+ * Status: the file ends before what it states is there.
+ */
+#define OVS_FILE_SHORT 103
+
+/**
+ * Status: a column that is needed is not there.
+ */
+#define OVS_COLUMN_MISSING 104
+
+/**
+ * Status: the head of a column contradicts itself or another.
+ */
+#define OVS_COLUMN_DOUBTFUL 105
+
+/**
+ * Status: the file does not hold exactly one surface of that name.
+ */
+#define OVS_SURFACE_UNCLEAR 106
+
+/**
+ * Status: the file holds no point that can be used.
+ */
+#define OVS_NO_POINTS 107
+
+/**
  * Note: the result lies outside the range the formula is stated for.
  */
 #define OVS_NOTE_OUTSIDE_FORMULA 1
@@ -353,6 +393,31 @@
  * Note: a limit could not be read in its source: confirm locally.
  */
 #define OVS_NOTE_CONFIRM_LOCALLY 14
+
+/**
+ * Note: points of the file were not used.
+ */
+#define OVS_NOTE_POINTS_LEFT_OUT 20
+
+/**
+ * Note: the file does not state its unit, one was taken.
+ */
+#define OVS_NOTE_UNIT_TAKEN 21
+
+/**
+ * Note: the unit given was used in place of the one in the file.
+ */
+#define OVS_NOTE_UNIT_OVERRULED 22
+
+/**
+ * Note: parts of the file were not used.
+ */
+#define OVS_NOTE_PARTS_IGNORED 23
+
+/**
+ * Note: the last line of the file has no end: it may be cut short.
+ */
+#define OVS_NOTE_END_DOUBTFUL 24
 
 /**
  * The field `area` (ft2 or m2): area of the work.

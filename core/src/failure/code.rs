@@ -123,6 +123,14 @@ codes! {
     OperationUnknown = 93, "OPERATION_UNKNOWN", Border, "no operation has this name";
     BufferShort = 94, "BUFFER_SHORT", Border, "the buffer for the results is too short";
     Internal = 99, "INTERNAL", Border, "a fault of the library itself";
+    FormatUnknown = 100, "FORMAT_UNKNOWN", Form, "the format of the file is not known";
+    FormatNotBuilt = 101, "FORMAT_NOT_BUILT", Form, "the reader for the format is not built in";
+    FileBroken = 102, "FILE_BROKEN", Form, "the file breaks the rules of its format";
+    FileShort = 103, "FILE_SHORT", Form, "the file ends before what it states is there";
+    ColumnMissing = 104, "COLUMN_MISSING", Form, "a column that is needed is not there";
+    ColumnDoubtful = 105, "COLUMN_DOUBTFUL", Form, "the head of a column contradicts itself or another";
+    SurfaceUnclear = 106, "SURFACE_UNCLEAR", Survey, "the file does not hold exactly one surface of that name";
+    NoPoints = 107, "NO_POINTS", Survey, "the file holds no point that can be used";
 }
 
 impl Code {

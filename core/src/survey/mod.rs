@@ -9,6 +9,7 @@ pub mod operations;
 pub mod outline;
 pub mod points;
 pub mod precision;
+pub mod read;
 pub mod surface;
 mod tolerance;
 #[cfg(test)]

@@ -136,6 +136,30 @@ pub const OVS_BUFFER_SHORT: c_int = 94;
 /// Status: a fault of the library itself.
 pub const OVS_INTERNAL: c_int = 99;
 
+/// Status: the format of the file is not known.
+pub const OVS_FORMAT_UNKNOWN: c_int = 100;
+
+/// Status: the reader for the format is not built in.
+pub const OVS_FORMAT_NOT_BUILT: c_int = 101;
+
+/// Status: the file breaks the rules of its format.
+pub const OVS_FILE_BROKEN: c_int = 102;
+
+/// Status: the file ends before what it states is there.
+pub const OVS_FILE_SHORT: c_int = 103;
+
+/// Status: a column that is needed is not there.
+pub const OVS_COLUMN_MISSING: c_int = 104;
+
+/// Status: the head of a column contradicts itself or another.
+pub const OVS_COLUMN_DOUBTFUL: c_int = 105;
+
+/// Status: the file does not hold exactly one surface of that name.
+pub const OVS_SURFACE_UNCLEAR: c_int = 106;
+
+/// Status: the file holds no point that can be used.
+pub const OVS_NO_POINTS: c_int = 107;
+
 /// Note: the result lies outside the range the formula is stated for.
 pub const OVS_NOTE_OUTSIDE_FORMULA: c_int = 1;
 
@@ -177,3 +201,18 @@ pub const OVS_NOTE_SHORT_LOAD: c_int = 13;
 
 /// Note: a limit could not be read in its source: confirm locally.
 pub const OVS_NOTE_CONFIRM_LOCALLY: c_int = 14;
+
+/// Note: points of the file were not used.
+pub const OVS_NOTE_POINTS_LEFT_OUT: c_int = 20;
+
+/// Note: the file does not state its unit, one was taken.
+pub const OVS_NOTE_UNIT_TAKEN: c_int = 21;
+
+/// Note: the unit given was used in place of the one in the file.
+pub const OVS_NOTE_UNIT_OVERRULED: c_int = 22;
+
+/// Note: parts of the file were not used.
+pub const OVS_NOTE_PARTS_IGNORED: c_int = 23;
+
+/// Note: the last line of the file has no end: it may be cut short.
+pub const OVS_NOTE_END_DOUBTFUL: c_int = 24;
