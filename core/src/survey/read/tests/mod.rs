@@ -35,7 +35,7 @@ impl Asked {
         Self { overrule: true, ..self }
     }
 
-    fn as_format(self, format: Format) -> Self {
+    fn in_format(self, format: Format) -> Self {
         Self { format: Some(format), ..self }
     }
 }

@@ -131,7 +131,7 @@ fn columns_by_the_caller() {
         assert_eq!(reading.points.names, [Some("P1".to_owned())]);
     }
     assert_eq!(code("1,2\n", &asked), Code::LengthMismatch);
-    assert_eq!(code("1,2,3\n4,5,6\n", &unit(FileUnit::Foot).as_format(Format::Csv)), Code::ColumnMissing);
+    assert_eq!(code("1,2,3\n4,5,6\n", &unit(FileUnit::Foot).in_format(Format::Csv)), Code::ColumnMissing);
     assert_eq!(code("x,y,z\n1,2,3\n", &columns("x, y")), Code::ColumnMissing);
 }
 
