@@ -9,6 +9,10 @@
 #[macro_use]
 pub extern crate uom;
 
+#[cfg(doctest)]
+#[doc = include_str!("../../README.md")]
+pub struct Readme;
+
 pub mod assumption;
 pub mod basis;
 pub mod caution;

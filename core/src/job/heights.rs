@@ -1,10 +1,13 @@
 //! How a job says heights: as rods from the first set-up where a level was used, as elevations always.
 
+use super::report::Measure;
 use crate::failure::{Code, Failure, Result, check};
 use crate::grade::finish::HEIGHT;
-use crate::quantity::{Elevation, Given, Length, Typed};
+use crate::quantity::length::unit::{foot, meter};
+use crate::quantity::{Elevation, Given, Length, Typed, feet_and_inches};
 use crate::survey::Survey;
 use crate::survey::level_book::ROD;
+use crate::survey::old_slab::Instrument;
 
 /// What heights of a job are told against.
 #[derive(Clone, Copy, Debug)]
@@ -13,6 +16,49 @@ pub(super) struct Heights {
     sight: Option<Elevation>,
     /// Steps of rounding are counted from here: the first benchmark, or the job datum.
     pub(super) datum: Elevation,
+    /// How rods are written.
+    rod: RodWords,
+}
+
+/// How the crew's rod is divided, and so how its readings are written.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) enum RodWords {
+    /// Feet, inches and eighths: `4' 9"`.
+    FeetAndInches,
+    /// Feet and hundredths: `4.75 ft`.
+    Hundredths,
+    /// Metres and millimetres: `1.448 m`.
+    Millimetres,
+}
+
+impl RodWords {
+    /// As the instrument's rod is divided.
+    fn of(instrument: Instrument) -> Self {
+        match instrument {
+            Instrument::OpticalHundredths => Self::Hundredths,
+            Instrument::OpticalMillimetres => Self::Millimetres,
+            _ => Self::FeetAndInches,
+        }
+    }
+
+    /// A reading as it can be held on the rod.
+    pub(super) fn coarse(self, rod: Length) -> Measure {
+        self.write(rod, 8, 2, 3)
+    }
+
+    /// A reading finer than it can be held, for heights before rounding.
+    pub(super) fn fine(self, rod: Length) -> Measure {
+        self.write(rod, 16, 3, 4)
+    }
+
+    fn write(self, rod: Length, parts_of_inch: u32, feet: usize, metres: usize) -> Measure {
+        let text = match self {
+            Self::FeetAndInches => feet_and_inches(rod, parts_of_inch),
+            Self::Hundredths => format!("{:.feet$} ft", (foot.from_base)(rod.base())),
+            Self::Millimetres => format!("{:.metres$} m", rod.base()),
+        };
+        Measure::new(rod, &foot, &meter, text)
+    }
 }
 
 impl Heights {
@@ -21,12 +67,14 @@ impl Heights {
         let book = survey.book();
         let sight = book.and_then(|book| book.setups.first()).map(|setup| setup.height);
         let benchmark = book.and_then(|book| book.lines.first()).map(|line| line.start_elevation);
-        Self { sight, datum: benchmark.unwrap_or_else(|| Elevation::from_base(0.0)) }
+        let instrument = survey.settings().instrument.unwrap_or(Instrument::TAKEN);
+        let datum = benchmark.unwrap_or_else(|| Elevation::from_base(0.0));
+        Self { sight, datum, rod: RodWords::of(instrument) }
     }
 
-    /// The rod on that height, where there is a level.
-    pub(super) fn rod(self, elevation: Elevation) -> Option<Length> {
-        self.sight.map(|sight| sight - elevation)
+    /// The rod on that height, where there is a level, in the given words.
+    pub(super) fn rod(self, elevation: Elevation, words: fn(RodWords, Length) -> Measure) -> Option<Measure> {
+        self.sight.map(|sight| words(self.rod, sight - elevation))
     }
 
     /// A height given as an elevation or as a rod reading from the first set-up, but not as both.

@@ -7,14 +7,9 @@ use crate::quantity::{
 };
 use crate::survey::old_slab::SlabPlace;
 
-/// A plan distance or a rod reading: `4' 9"`.
+/// A plan distance: `4' 9"`.
 pub(super) fn distance(value: Length) -> Measure {
     Measure::new(value, &length::unit::foot, &length::unit::meter, feet_and_inches(value, 8))
-}
-
-/// A rod reading to the sixteenth, for heights before rounding: `4' 9 1/16"`.
-pub(super) fn fine_distance(value: Length) -> Measure {
-    Measure::new(value, &length::unit::foot, &length::unit::meter, feet_and_inches(value, 16))
 }
 
 /// A thickness or a small difference: `3 3/8 in`.

@@ -82,14 +82,14 @@ fn words(survey: &Survey, facts: &Facts) -> [Weighed; 2] {
     [
         word(
             "reading",
-            instrument.word(),
+            instrument.meaning(),
             instrument.reading_deviation(),
             settings.instrument.is_some(),
             Instrument::WHY_TAKEN,
         ),
         word(
             "texture between shots",
-            texture.word(),
+            texture.meaning(),
             texture.deviation(),
             settings.texture.is_some(),
             Texture::WHY_TAKEN,

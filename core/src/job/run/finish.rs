@@ -4,7 +4,7 @@ use crate::failure::Result;
 use crate::grade::finish::Finish;
 use crate::grade::thickness::Thickness;
 use crate::job::finish::Made;
-use crate::job::heights::Heights;
+use crate::job::heights::{Heights, RodWords};
 use crate::job::input::Job;
 use crate::job::report::{EdgeHeights, FallReport, FinishReport, Measure, RoundingReport};
 use crate::job::say;
@@ -26,7 +26,7 @@ impl Job {
             fixed_at: made.governing.as_ref().map(|governing| say::place(&governing.at)),
             falls_to: self.finish.falls_to.clone(),
             fall,
-            edges: edges(survey, &made.finish, heights, say::distance),
+            edges: edges(survey, &made.finish, heights, RodWords::coarse),
         }
     }
 
@@ -51,7 +51,7 @@ impl Job {
             margin: say::body(with_margin - without),
             unrounded: say::body(with_margin),
             without_margin: say::body(without),
-            edges: edges(survey, unrounded, heights, say::fine_distance),
+            edges: edges(survey, unrounded, heights, RodWords::fine),
         }))
     }
 }
@@ -61,7 +61,7 @@ fn edges(
     survey: &Survey,
     finish: &Finish,
     heights: Heights,
-    rod: impl Fn(Length) -> Measure,
+    rod: fn(RodWords, Length) -> Measure,
 ) -> Vec<EdgeHeights> {
     let outline = survey.outline();
     let one = |name: &str| {
@@ -76,8 +76,8 @@ fn edges(
         Some(EdgeHeights {
             edge: name.to_owned(),
             level,
-            rod_from: heights.rod(low).map(&rod),
-            rod_to: heights.rod(high).map(&rod),
+            rod_from: heights.rod(low, rod),
+            rod_to: heights.rod(high, rod),
             elevation_from: say::height(low),
             elevation_to: say::height(high),
         })

@@ -70,7 +70,7 @@ impl Job {
             schema_version: super::input::SCHEMA_VERSION,
             name: self.job.name.clone(),
             old_floor: old_floor(survey, &facts),
-            level: level_report(survey),
+            level: level_report(survey, heights),
             finish: self.finish_report(survey, &made, heights, fall),
             thickness: self.thickness_report(survey, &thickness),
             fits,

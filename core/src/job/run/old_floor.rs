@@ -1,5 +1,6 @@
 //! The old floor and the level of a job.
 
+use crate::job::heights::{Heights, RodWords};
 use crate::job::report::{LevelReport, OldFloor};
 use crate::job::say;
 use crate::quantity::{Length, Ratio, Typed, inches};
@@ -7,7 +8,7 @@ use crate::survey::Survey;
 use crate::survey::old_slab::Facts;
 
 /// The level: where the rod stood, and how the book closes.
-pub(super) fn level_report(survey: &Survey) -> Option<LevelReport> {
+pub(super) fn level_report(survey: &Survey, heights: Heights) -> Option<LevelReport> {
     let book = survey.book()?;
     let setup = book.setups.first()?;
     let benchmark = book.lines.first()?.start_elevation;
@@ -25,7 +26,7 @@ pub(super) fn level_report(survey: &Survey) -> Option<LevelReport> {
     Some(LevelReport {
         benchmark: setup.backsight_point.clone(),
         elevation: say::height(benchmark),
-        rod: say::distance(setup.height - benchmark),
+        rod: heights.rod(benchmark, RodWords::coarse)?,
         closure,
     })
 }

@@ -49,3 +49,14 @@ fn elevations_need_no_level_and_print_elevations() {
     let failure = job("level_rod = \"4 ft\"").report().unwrap_err();
     assert_eq!((failure.code, failure.path.as_str()), (Code::Contradiction, "finish.level_rod"));
 }
+
+#[test]
+fn rods_are_written_as_the_crews_rod_is_divided() {
+    let with = |instrument: &str| {
+        let text = RODS.replace("\"laser\"", instrument);
+        Job::read(&text).unwrap().report().unwrap().to_text()
+    };
+    assert!(with("\"laser\"").contains("front        LEVEL   rod 4' 9\"\n"));
+    assert!(with("\"optical_hundredths\"").contains("front        LEVEL   rod 4.75 ft\n"));
+    assert!(with("\"optical_millimetres\"").contains("front        LEVEL   rod 1.448 m\n"));
+}

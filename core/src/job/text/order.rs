@@ -19,11 +19,11 @@ pub(super) fn order(page: &mut Page, report: &Report) {
 
 pub(super) fn rounding(page: &mut Page, report: &Report) {
     let Some(rounding) = &report.rounding else { return };
-    page.section(
-        "ROUNDING",
-        &format!(
-            "Heights to {} cost {}; the margin costs {}.",
-            rounding.step.text, rounding.rounding.text, rounding.margin.text
-        ),
-    );
+    let to = format!("Heights to {} cost {}", rounding.step.text, rounding.rounding.text);
+    let margin = format!("the margin costs {}", rounding.margin.text);
+    let kept = [(to, rounding.step.us > 0.0), (margin, rounding.margin.us > 0.0)];
+    let kept: Vec<String> = kept.into_iter().filter_map(|(words, costs)| costs.then_some(words)).collect();
+    if !kept.is_empty() {
+        page.section("ROUNDING", &format!("{}.", kept.join("; ")));
+    }
 }
