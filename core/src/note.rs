@@ -46,7 +46,7 @@ notes! {
     PointsLeftOut = 20, "POINTS_LEFT_OUT", "points of the file were not used";
     UnitTaken = 21, "UNIT_TAKEN", "the file does not state its unit, one was taken";
     UnitOverruled = 22, "UNIT_OVERRULED", "the unit given was used in place of the one in the file";
-    PartsIgnored = 23, "PARTS_IGNORED", "parts of the file were not used";
+    FileParts = 23, "FILE_PARTS", "parts of the file were not used as they stand";
     EndDoubtful = 24, "END_DOUBTFUL", "the last line of the file has no end: it may be cut short";
 }
 

@@ -27,7 +27,6 @@ pub(super) fn fault(point: [f64; 3]) -> Option<Reason> {
 }
 
 impl Gather {
-    #[allow(dead_code, reason = "the readers of binary clouds use it")]
     /// Room for so many points.
     pub(super) fn with_room(count: usize) -> Self {
         let mut gather = Self::default();

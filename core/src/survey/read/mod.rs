@@ -12,6 +12,7 @@ mod detect;
 mod format;
 mod gather;
 mod left_out;
+mod ply;
 mod refusal;
 mod table;
 #[cfg(test)]
@@ -70,6 +71,7 @@ pub fn read_points(bytes: &[u8], asked: &Asked) -> Result<Reading> {
     let reading = match format {
         Format::Csv => table::csv(bytes, asked),
         Format::Xyz => table::xyz(bytes, asked),
+        Format::Ply => ply::read(bytes, asked),
         other => Err(refusal::not_built(other)),
     }?;
     if reading.points.is_empty() {
@@ -82,12 +84,14 @@ pub fn read_points(bytes: &[u8], asked: &Asked) -> Result<Reading> {
 ///
 /// # Errors
 /// As [`read_points`]; a format without faces; several surfaces and no name, or none of that name.
-pub fn read_surface(bytes: &[u8], asked: &Asked, name: Option<&str>) -> Result<SurfaceReading> {
+pub fn read_surface(bytes: &[u8], asked: &Asked, _name: Option<&str>) -> Result<SurfaceReading> {
     let format = detect::format(bytes, asked)?;
     asked.check(format)?;
-    let _ = name;
-    Err(Failure::new(Code::SurfaceUnclear, "file")
-        .written(format.word())
-        .allowed("landxml, ply")
-        .remedy("read its points instead: the format has no faces"))
+    match format {
+        Format::Ply => ply::read_surface(bytes, asked),
+        other => Err(Failure::new(Code::SurfaceUnclear, "file")
+            .written(other.word())
+            .allowed("landxml, ply")
+            .remedy("read its points instead: the format has no faces")),
+    }
 }

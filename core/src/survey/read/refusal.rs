@@ -28,7 +28,6 @@ pub(super) fn broken(what: impl Into<String>) -> Box<Failure> {
     Failure::new(Code::FileBroken, "file").written(what).remedy("write the file again from where it came")
 }
 
-#[allow(dead_code, reason = "the readers of binary clouds use it")]
 /// The file ends too early.
 #[cold]
 pub(super) fn short(found: impl Into<String>, stated: impl Into<String>) -> Box<Failure> {

@@ -51,7 +51,7 @@ impl Layout {
             list.iter().enumerate().filter(|(place, column)| !used(*place) && column.heading != "skip");
         let names: Vec<String> = unused.map(|(_, column)| format!("\"{}\"", column.heading)).collect();
         if !names.is_empty() {
-            notes.push(Note::new(NoteCode::PartsIgnored, format!("columns not used: {}", names.join(", "))));
+            notes.push(Note::new(NoteCode::FileParts, format!("columns not used: {}", names.join(", "))));
         }
     }
 }

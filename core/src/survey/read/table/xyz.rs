@@ -36,7 +36,7 @@ pub(in crate::survey::read) fn read(bytes: &[u8], asked: &Asked) -> Result<Readi
         gather.push(point, order.unit);
     }
     if spare > 0 {
-        notes.push(Note::new(NoteCode::PartsIgnored, format!("{spare} more columns were not read")));
+        notes.push(Note::new(NoteCode::FileParts, format!("{spare} more columns were not read")));
     }
     check_end(bytes, &mut notes);
     let (points, left_out) = gather.finish(&mut notes);

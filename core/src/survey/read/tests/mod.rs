@@ -1,5 +1,7 @@
 //! What the readers take, refuse and leave out, and how they stand up to damaged files.
 
+mod damage;
+mod ply;
 mod tables;
 
 use super::{Asked, Columns, FileUnit, Format, Reading, read_points};
