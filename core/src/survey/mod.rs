@@ -14,7 +14,7 @@ pub mod surface;
 mod tolerance;
 #[cfg(test)]
 mod varied;
-mod words;
+pub(crate) mod words;
 
 pub use old_slab::Survey;
 pub use tolerance::Tolerance;

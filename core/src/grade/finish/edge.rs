@@ -73,6 +73,6 @@ impl Finish {
         let facing = Facing::edge(outline, edge)?;
         let height = check("elevation", elevation, HEIGHT)?.base();
         let fall = check("fall", fall, FALL)?.base();
-        Ok(Self { plane: facing.plane(height, fall) })
+        Ok(Self::plane_of(facing.plane(height, fall)))
     }
 }

@@ -1,13 +1,12 @@
 //! The thickness of the overlay: finish less old slab, exactly.
 
-use super::finish::Finish;
-use super::thickness_field::ThicknessField;
-use crate::failure::{Code, Failure, Result, check};
+use super::finish::{Finish, Laid};
+use crate::failure::{Result, check};
 use crate::geometry::Region;
 use crate::note::{Note, NoteCode};
 use crate::quantity::{Area, Length, Range, Typed, Volume, inches, number_in};
 use crate::survey::Survey;
-use crate::survey::surface::{Cut, Extreme};
+use crate::survey::surface::Extreme;
 
 /// A depth asked about: within 100 m.
 pub const DEPTH: Range = Range::closed(-100.0, 100.0);
@@ -52,35 +51,27 @@ impl Thickness {
     /// The thickness under a finish over the whole survey, and the area thinner than a depth.
     ///
     /// # Errors
-    /// A depth that is not finite.
+    /// A depth that is not finite; facets that leave a part of the work uncovered.
     pub fn of(survey: &Survey, finish: &Finish, thinner_than: Option<Length>) -> Result<Self> {
-        Self::over(survey.surface().whole(), finish, thinner_than)
+        Self::under(&finish.laid_over(survey.surface())?, thinner_than)
     }
 
     /// The same within a zone.
     ///
     /// # Errors
-    /// A zone that shares no area with the outline.
+    /// The same, and a zone that shares no area with the outline.
     pub fn within(
         survey: &Survey,
         zone: &Region,
         finish: &Finish,
         thinner_than: Option<Length>,
     ) -> Result<Self> {
-        let cut = survey.surface().within(zone).map_err(|_| {
-            Failure::new(Code::RegionOutside, "zone")
-                .written("no area in common")
-                .allowed("a zone that shares area with the outline")
-                .remedy("check the zone's corners")
-        })?;
-        Self::over(&cut, finish, thinner_than)
+        Self::under(&finish.laid_within(survey.surface(), zone)?, thinner_than)
     }
 
-    fn over(cut: &Cut, finish: &Finish, thinner_than: Option<Length>) -> Result<Self> {
+    fn under(laid: &Laid<'_>, thinner_than: Option<Length>) -> Result<Self> {
         let depth = thinner_than.map(|depth| check("thinner_than", depth, DEPTH)).transpose()?;
-        let field = ThicknessField::new(cut, *finish.plane()).map_err(|error| {
-            Failure::new(Code::NotFinite, "finish").written(error.to_string()).remedy("check the finish")
-        })?;
+        let field = laid.thickness()?;
         Ok(Self {
             area: Area::from_base(field.area()),
             net: Volume::from_base(field.net()),

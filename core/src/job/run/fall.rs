@@ -1,7 +1,7 @@
 //! The fall of a finish against what is published and what is done.
 
 use crate::failure::Result;
-use crate::geometry::Point;
+use crate::geometry::{Plane, Point};
 use crate::grade::fall::GUIDANCE;
 use crate::grade::finish::{Facing, Finish};
 use crate::job::input::Job;
@@ -38,9 +38,12 @@ impl Job {
 
 /// Places measured along the direction of the fall.
 fn along_the_fall(finish: &Finish, corners: impl Iterator<Item = Point>) -> Vec<f64> {
-    let [x, y] = finish.rise().map(Typed::base);
-    let steepest = finish.fall().base().max(f64::MIN_POSITIVE);
-    corners.map(|place| (place.x * x + place.y * y) / steepest).collect()
+    // Of facets the steepest tells.
+    let steepest = finish.planes().max_by(|a, b| a.steepest().total_cmp(&b.steepest()));
+    let along = |place: Point, plane: &Plane| {
+        (place.x * plane.b() + place.y * plane.c()) / plane.steepest().max(f64::MIN_POSITIVE)
+    };
+    steepest.map_or_else(Vec::new, |plane| corners.map(|place| along(place, plane)).collect())
 }
 
 fn fall_words(fall: Slope, meets: bool) -> String {

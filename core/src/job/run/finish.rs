@@ -10,6 +10,7 @@ use crate::job::report::{EdgeHeights, FallReport, FinishReport, Measure, Roundin
 use crate::job::say;
 use crate::quantity::{Length, Typed, Volume};
 use crate::survey::Survey;
+use crate::survey::outline::Corner;
 
 impl Job {
     pub(super) fn finish_report(
@@ -67,11 +68,11 @@ fn edges(
     let one = |name: &str| {
         let runs = outline.edge(name).ok()?;
         let (from, to) = (runs.first()?.from(), runs.last()?.to());
-        let (low, high) = (finish.height_at(from.x, from.y), finish.height_at(to.x, to.y));
-        let level = runs.iter().all(|run| {
-            let (from, to) =
-                (finish.height_at(run.from().x, run.from().y), finish.height_at(run.to().x, run.to().y));
-            (from - to).base().abs() < 1.0e-6
+        let height = |corner: Corner| finish.height_at(corner.x, corner.y);
+        let (low, high) = (height(from)?, height(to)?);
+        let level = runs.iter().all(|run| match (height(run.from()), height(run.to())) {
+            (Some(from), Some(to)) => (from - to).base().abs() < 1.0e-6,
+            _ => false,
         });
         Some(EdgeHeights {
             edge: name.to_owned(),

@@ -24,17 +24,21 @@ impl Job {
 fn fit(limit: &LimitInput, survey: &Survey, finish: &Finish, heights: Heights) -> Result<FitReport> {
     let most = heights.given(&limit.at_most, &limit.at_most_rod, ["at_most", "at_most_rod"])?;
     near_the_work(limit, survey)?;
-    let over = |(x, y): (Length, Length)| -> Elevation { finish.height_at(x, y) };
-    let highest = limit
-        .at
-        .iter()
-        .map(|place| over((place.x.value, place.y.value)).base())
-        .fold(f64::NEG_INFINITY, f64::max);
     if limit.at.is_empty() {
         return Err(Failure::new(Code::EmptyList, "at")
             .written("no places")
             .allowed("at least one place")
             .remedy("say where it is"));
+    }
+    let mut highest = f64::NEG_INFINITY;
+    for (index, place) in limit.at.iter().enumerate() {
+        let height = finish.height_at(place.x.value, place.y.value).ok_or_else(|| {
+            Failure::new(Code::OutOfRange, format!("at[{index}]"))
+                .written(format!("{}, {}", place.x.written, place.y.written))
+                .allowed("a place on a facet")
+                .remedy("move the place onto the floor, or let the facet reach to it")
+        })?;
+        highest = highest.max(height.base());
     }
     let below = most - Elevation::from_base(highest);
     Ok(FitReport {

@@ -1,0 +1,6 @@
+//! Finishes of facets: how they are given, what they are refused for, what they weigh.
+
+mod covering;
+mod given;
+mod refused;
+mod support;
