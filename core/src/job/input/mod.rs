@@ -1,0 +1,59 @@
+//! The job description, as TOML or JSON holds it.
+
+mod elevations;
+mod limits;
+mod order;
+
+pub use elevations::ElevationsInput;
+pub use limits::{LimitInput, LimitPlaceInput};
+pub use order::{AllowanceInput, ExtraInput, OrderInput};
+
+use super::finish::FinishDemand;
+use crate::survey::input::{LevelInput, OutlineInput};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// The version of the job and report schemas.
+pub const SCHEMA_VERSION: u32 = 1;
+
+/// One job. Quantities are texts with their unit.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Job {
+    /// The version of this schema: 1.
+    #[schemars(range(min = 1, max = 1))]
+    pub schema_version: u32,
+    /// What the job is.
+    pub job: AboutInput,
+    /// The plan edge of the work. It may be left out, together with the heights, where a survey is handed over with the job.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub outline: Option<OutlineInput>,
+    /// Rod readings.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub level: Option<LevelInput>,
+    /// Elevations, where they were not read with a rod.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub survey: Option<ElevationsInput>,
+    /// The new top surface.
+    pub finish: FinishDemand,
+    /// Heights that the finish must keep to: doors, sills.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub limits: Vec<LimitInput>,
+    /// What to order.
+    #[serde(default)]
+    pub order: OrderInput,
+}
+
+/// What the job is.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct AboutInput {
+    /// Its name, printed on top of the report.
+    pub name: String,
+    /// What the floor is for.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub usage: Option<String>,
+    /// Where x and y are measured from.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub origin: Option<String>,
+}

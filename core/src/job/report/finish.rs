@@ -1,0 +1,88 @@
+//! The new floor: its heights, its fall, what it must keep to.
+
+use super::{Measure, PlaceReport};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// The new floor.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct FinishReport {
+    /// Least thickness asked for, without the margin, where it decides.
+    pub least: Option<Measure>,
+    /// The margin on it.
+    pub margin: Option<Measure>,
+    /// The place that fixes the height, where least thickness decides.
+    pub fixed_at: Option<PlaceReport>,
+    /// The edge it falls to.
+    pub falls_to: Option<String>,
+    /// The fall.
+    pub fall: FallReport,
+    /// Heights along the edges of the outline.
+    pub edges: Vec<EdgeHeights>,
+}
+
+/// The fall against guidance.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct FallReport {
+    /// The fall.
+    pub fall: Measure,
+    /// Height lost over the run of the floor.
+    pub drop: Measure,
+    /// The run.
+    pub run: Measure,
+    /// The published guidance it is held against.
+    pub guidance: Measure,
+    /// Whether it meets the guidance.
+    pub meets_guidance: bool,
+    /// The judgement in words, with both bases named.
+    pub text: String,
+}
+
+/// Heights of the finish along one edge.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct EdgeHeights {
+    /// The edge.
+    pub edge: String,
+    /// Whether it is level.
+    pub level: bool,
+    /// Rod at its start, with the instrument of the first set-up; none without a level.
+    pub rod_from: Option<Measure>,
+    /// Rod at its end.
+    pub rod_to: Option<Measure>,
+    /// Elevation at its start.
+    pub elevation_from: Measure,
+    /// Elevation at its end.
+    pub elevation_to: Measure,
+}
+
+/// What rounding and margin cost.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct RoundingReport {
+    /// What heights are rounded to.
+    pub step: Measure,
+    /// How much rounding raises the floor.
+    pub raised: Measure,
+    /// Concrete that rounding costs.
+    pub rounding: Measure,
+    /// Concrete that the margin costs.
+    pub margin: Measure,
+    /// The net volume without rounding.
+    pub unrounded: Measure,
+    /// The net volume with neither margin nor rounding.
+    pub without_margin: Measure,
+    /// Heights along the edges without rounding.
+    pub edges: Vec<EdgeHeights>,
+}
+
+/// A height the finish must keep to.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct FitReport {
+    /// What it is.
+    pub name: String,
+    /// What the limit is called.
+    pub called: String,
+    /// How far the finish stays below it; negative where it stands above.
+    pub below: Measure,
+    /// Whether it is kept.
+    pub kept: bool,
+}
