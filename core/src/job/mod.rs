@@ -42,7 +42,8 @@ mod text;
 pub use file::{JOB, JobFile};
 pub use finish::FinishDemand;
 pub use input::{
-    AboutInput, AllowanceInput, ElevationsInput, ExtraInput, Job, LimitInput, OrderInput, SCHEMA_VERSION,
+    AboutInput, AllowanceInput, ElevationsInput, ExtraInput, Job, LimitInput, LimitPlaceInput, OrderInput,
+    SCHEMA_VERSION,
 };
 pub use report::{
     EdgeHeights, FallReport, FinishReport, FitReport, LevelReport, Measure, OldFloor, OrderLine, OrderReport,
