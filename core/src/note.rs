@@ -47,7 +47,7 @@ notes! {
     UnitTaken = 21, "UNIT_TAKEN", "the file does not state its unit, one was taken";
     UnitOverruled = 22, "UNIT_OVERRULED", "the unit given was used in place of the one in the file";
     FileParts = 23, "FILE_PARTS", "parts of the file were not used as they stand";
-    EndDoubtful = 24, "END_DOUBTFUL", "the last line of the file has no end: it may be cut short";
+    FileDoubtful = 24, "FILE_DOUBTFUL", "the file may be cut short or damaged";
 }
 
 impl NoteCode {

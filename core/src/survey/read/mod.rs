@@ -11,6 +11,8 @@ mod columns;
 mod detect;
 mod format;
 mod gather;
+#[cfg(feature = "las")]
+mod las;
 mod left_out;
 mod ply;
 mod refusal;
@@ -72,6 +74,9 @@ pub fn read_points(bytes: &[u8], asked: &Asked) -> Result<Reading> {
         Format::Csv => table::csv(bytes, asked),
         Format::Xyz => table::xyz(bytes, asked),
         Format::Ply => ply::read(bytes, asked),
+        #[cfg(feature = "las")]
+        Format::Las => las::read(bytes, asked),
+        #[cfg(not(all(feature = "e57", feature = "landxml", feature = "las")))]
         other => Err(refusal::not_built(other)),
     }?;
     if reading.points.is_empty() {

@@ -14,6 +14,6 @@ use crate::note::{Note, NoteCode};
 pub(super) fn check_end(bytes: &[u8], notes: &mut Vec<Note>) {
     if !matches!(bytes.last(), Some(b'\n' | b'\r')) {
         let text = "the last line has no end of line: if the file was cut short, its last point may be wrong";
-        notes.push(Note::new(NoteCode::EndDoubtful, text));
+        notes.push(Note::new(NoteCode::FileDoubtful, text));
     }
 }

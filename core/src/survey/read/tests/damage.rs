@@ -12,7 +12,7 @@ pub(super) fn cut_with_counts(bytes: &[u8], asked: &Asked) {
     for end in 0..bytes.len() {
         let Ok(reading) = read_points(&bytes[..end], asked) else { continue };
         assert_eq!(reading.points.len(), whole.points.len(), "cut at {end}");
-        let said = reading.notes.iter().any(|note| note.code == NoteCode::EndDoubtful);
+        let said = reading.notes.iter().any(|note| note.code == NoteCode::FileDoubtful);
         assert!(said || reading.points == whole.points, "cut at {end}: {:?}", reading.points);
     }
     cut_surface(bytes, asked);
@@ -22,7 +22,7 @@ fn cut_surface(bytes: &[u8], asked: &Asked) {
     let Ok(whole) = read_surface(bytes, asked, None) else { return };
     for end in 0..bytes.len() {
         let Ok(reading) = read_surface(&bytes[..end], asked, None) else { continue };
-        let said = reading.notes.iter().any(|note| note.code == NoteCode::EndDoubtful);
+        let said = reading.notes.iter().any(|note| note.code == NoteCode::FileDoubtful);
         assert!(said || reading.tin == whole.tin, "cut at {end}");
         assert_eq!(reading.tin.faces.len(), whole.tin.faces.len(), "cut at {end}");
     }
@@ -35,7 +35,7 @@ pub(super) fn cut_without_counts(text: &str, asked: &Asked) {
         let Ok(reading) = read_points(&text.as_bytes()[..end], asked) else { continue };
         assert!(reading.points.len() <= whole.points.len(), "cut at {end}");
         let at_end = matches!(text.as_bytes()[end - 1], b'\n' | b'\r');
-        let said = reading.notes.iter().any(|note| note.code == NoteCode::EndDoubtful);
+        let said = reading.notes.iter().any(|note| note.code == NoteCode::FileDoubtful);
         assert_eq!(said, !at_end, "cut at {end}");
         if at_end {
             assert_eq!(reading.points.x, whole.points.x[..reading.points.len()], "cut at {end}");

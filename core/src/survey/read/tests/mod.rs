@@ -1,6 +1,8 @@
 //! What the readers take, refuse and leave out, and how they stand up to damaged files.
 
 mod damage;
+#[cfg(feature = "las")]
+mod las;
 mod ply;
 mod tables;
 

@@ -165,7 +165,7 @@ fn points_of_a_cloud_that_are_not_finite_are_left_out_and_counted() {
 fn a_last_line_without_end_is_said() {
     let noted = |text: &str| {
         let notes = points(text, &unit(FileUnit::Metre)).notes;
-        notes.iter().any(|note| note.code == NoteCode::EndDoubtful)
+        notes.iter().any(|note| note.code == NoteCode::FileDoubtful)
     };
     assert!(noted("x,y,z\n1,2,3.2") && noted("1 2 3"));
     assert!(!noted("x,y,z\n1,2,3.25\n") && !noted("1 2 3\n"));
