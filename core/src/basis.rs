@@ -82,6 +82,13 @@ bases! {
     OutlineTolerance, "outline_tolerance", Kind::CommonPractice,
         "walls close within 1/2 in; corners are square where the diagonals differ by 1/2 in at most; six lengths agree within 1 in";
     ReadingWords, "reading_words", Kind::CommonPractice, "reading and texture deviations behind the site words";
+    TwoPegTest, "two_peg_test", published("Surveying textbooks, two-peg test", "any", "collimation", Seen::Read),
+        "from half way between two pegs the difference of the readings is free of the tilt of the line of sight";
+    TwoPegLimit, "two_peg_limit", Kind::CommonPractice, "the line of sight may tilt by 1/16 in per 50 ft";
+    LeaveOneOut, "leave_one_out", published("Statistics textbooks, leave-one-out prediction", "any", "kriging", Seen::Memory),
+        "each shot predicted from the others, its difference held against a robust scale";
+    BookingSlips, "booking_slips", Kind::CommonPractice, "readings are booked an inch, 6, 10, 12 in, a tenth, half a foot, 5 cm, 10 cm or a metre off";
+    ShotSpacing, "shot_spacing", Kind::CommonPractice, "no place of the floor farther than 6 ft from a shot, as on a grid of 8 ft";
     FallFinishedFloor, "fall_finished_floor",
         published("Flatwork guidance on drainage minimums", "several", "finished floors", Seen::Memory),
         "at least 1/8 in per ft on well-finished floors";

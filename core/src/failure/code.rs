@@ -137,6 +137,7 @@ codes! {
     FacetsLeaveHole = 133, "FACETS_LEAVE_HOLE", Grade, "a part of the work is under no facet";
     FacetShape = 134, "FACET_SHAPE", Grade, "the corners of a facet bound no area that could be struck off";
     CornerUnknown = 135, "CORNER_UNKNOWN", Grade, "no corner has this name or number";
+    ShotUnknown = 140, "SHOT_UNKNOWN", Survey, "no shot of the survey has this name";
 }
 
 impl Code {

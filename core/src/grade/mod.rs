@@ -4,5 +4,6 @@ pub mod fall;
 pub mod finish;
 pub mod operations;
 pub mod prism;
+pub mod second_look;
 pub mod thickness;
 pub mod thickness_field;

@@ -12,6 +12,7 @@ pub mod precision;
 pub mod read;
 pub mod surface;
 mod tolerance;
+pub mod trust;
 #[cfg(test)]
 mod varied;
 pub(crate) mod words;

@@ -5,6 +5,7 @@ mod facts;
 mod record;
 mod refusal;
 mod shots;
+mod without;
 
 pub use build::Settings;
 pub use facts::{Facts, SlabPlace};

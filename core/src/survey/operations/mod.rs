@@ -5,11 +5,13 @@ mod outline;
 mod page;
 mod slab;
 mod triangles;
+mod trust;
 
 pub use book::{LEVEL_BOOK, ROD_ELEVATION};
 pub use outline::{OUTLINE, OUTLINE_FROM_CORNERS, OUTLINE_FROM_SIDES};
 pub use slab::{Allowed, SURVEY_FROM_GRID, SURVEY_FROM_RODS, SURVEY_FROM_SHOTS};
 pub use triangles::SURVEY_TRIANGLES;
+pub use trust::{BENCHMARK_RECHECK, SURVEY_COVERAGE, SURVEY_SUSPECTS, SURVEY_WITHOUT, TWO_PEG_TEST};
 
 use crate::quantity::Range;
 

@@ -1,0 +1,94 @@
+//! The old slab without some of its shots: only where the caller names them.
+
+use super::{Shots, Survey};
+use crate::failure::{Code, Failure, Place, Result, nearest};
+use crate::note::{Note, NoteCode};
+
+impl Shots {
+    /// The number of a shot by its name, without regard to capitals.
+    ///
+    /// # Errors
+    /// `SHOT_UNKNOWN`, with the nearest name.
+    pub fn number(&self, name: &str) -> Result<usize> {
+        let wanted = name.trim();
+        let shots = || self.each().map(|(shot, ..)| shot);
+        if let Some(shot) = shots().find(|&shot| self.name(shot).trim().eq_ignore_ascii_case(wanted)) {
+            return Ok(shot);
+        }
+        let names: Vec<String> = shots().map(|shot| self.name(shot)).collect();
+        let remedy = match nearest(wanted, names.iter().map(String::as_str)) {
+            Some(near) => format!("did you mean {near}?"),
+            None => "see the names in the table of shots".to_owned(),
+        };
+        Err(Failure::new(Code::ShotUnknown, "")
+            .written(format!("`{wanted}`"))
+            .allowed("the name of a shot of this survey")
+            .remedy(remedy))
+    }
+
+    /// These shots without some, the others keeping their names.
+    pub(crate) fn without(&self, left_out: &[usize]) -> Self {
+        let mut is_out = vec![false; left_out.iter().max().map_or(0, |last| last + 1)];
+        left_out.iter().for_each(|&shot| is_out[shot] = true);
+        let stays = |shot: usize| !is_out.get(shot).is_some_and(|out| *out);
+        match self {
+            Self::Grid(grid) => {
+                let mut grid = grid.clone();
+                for (shot, height) in grid.heights.iter_mut().enumerate() {
+                    if !stays(shot) {
+                        *height = None;
+                    }
+                }
+                Self::Grid(grid)
+            }
+            Self::Scattered(marks) => {
+                let kept = || (0..marks.shots.len()).filter(|&shot| stays(shot));
+                Self::Scattered(super::Marks {
+                    shots: kept().filter_map(|shot| marks.shots.get(shot).copied()).collect(),
+                    names: kept().map(|shot| Some(self.name(shot))).collect(),
+                })
+            }
+        }
+    }
+}
+
+impl Survey {
+    /// The same slab without some shots, by their number. What it says of the shots is said anew.
+    pub(crate) fn without(&self, left_out: &[usize], beyond_allowed: bool) -> Result<Self> {
+        let mut settings = *self.settings();
+        settings.beyond_allowed |= beyond_allowed;
+        let mut survey = Self::new(self.outline.clone(), self.shots.without(left_out), settings)?;
+        let of_shots = [
+            NoteCode::BeyondShots,
+            NoteCode::MuchBeyondShots,
+            NoteCode::Unsurveyed,
+            NoteCode::PlacesMerged,
+            NoteCode::ShotNearOutline,
+            NoteCode::EdgeSplit,
+        ];
+        let kept = self.notes.iter().filter(|note| !of_shots.contains(&note.code)).cloned();
+        survey.notes.splice(0..0, kept);
+        survey.book.clone_from(&self.book);
+        survey.squareness.clone_from(&self.squareness);
+        Ok(survey)
+    }
+
+    /// The same slab without the shots named. A note says which they were.
+    ///
+    /// # Errors
+    /// `SHOT_UNKNOWN`, and whatever the shots that are left are refused for.
+    pub fn without_named<Name: AsRef<str>>(&self, names: &[Name]) -> Result<Self> {
+        let number = |(index, name): (usize, &Name)| {
+            self.shots.number(name.as_ref()).map_err(|failure| failure.at(Place::Index(index)))
+        };
+        let numbers = names.iter().enumerate().map(number).collect::<Result<Vec<_>>>()?;
+        if numbers.is_empty() {
+            return Ok(self.clone());
+        }
+        let mut survey = self.without(&numbers, false)?;
+        let names: Vec<String> = numbers.iter().map(|&shot| self.shots.name(shot)).collect();
+        let text = format!("left out on the caller's word: {}", names.join(", "));
+        survey.notes.push(Note::new(NoteCode::LeftOut, text));
+        Ok(survey)
+    }
+}

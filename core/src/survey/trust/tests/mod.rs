@@ -1,0 +1,2 @@
+mod books;
+mod found;
