@@ -37,6 +37,9 @@ pub struct SurveyInput {
     /// Whether the work may reach more than 4 ft beyond the shots.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub beyond_allowed: bool,
+    /// Shots that are not used, by name: booked wrong and not shot again.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub leave_out: Vec<String>,
 }
 
 /// Elevations by rows and columns, as a crew shoots them.

@@ -1,6 +1,7 @@
 //! From an outline and shots to the surveyed slab.
 
 use super::refusal::{grid_refused, note, refused};
+use super::without::LeftOut;
 use super::{Grid, Instrument, Marks, Shots, Survey, Texture};
 use crate::failure::{Code, Failure, Place, Result};
 use crate::note::Note;
@@ -59,11 +60,15 @@ impl Survey {
             beyond_allowed: input.beyond_allowed,
         };
         let mut survey = match (&input.level, &input.grid, &input.shots) {
-            (Some(level), None, None) => Self::from_level(built.outline, level, settings)?,
-            (None, Some(grid), None) => Self::new(built.outline, Shots::Grid(grid.into()), settings)
-                .map_err(|failure| failure.under("grid"))?,
-            (None, None, Some(shots)) => Self::new(built.outline, Shots::Scattered(marks(shots)), settings)
-                .map_err(|failure| failure.under("shots"))?,
+            (Some(level), None, None) => Self::from_level(built.outline, level, settings, &input.leave_out)?,
+            (None, Some(grid), None) => {
+                let left = LeftOut::of(Shots::Grid(grid.into()), &input.leave_out)?;
+                left.survey(built.outline, settings).map_err(|failure| failure.under("grid"))?
+            }
+            (None, None, Some(shots)) => {
+                let left = LeftOut::of(Shots::Scattered(marks(shots)), &input.leave_out)?;
+                left.survey(built.outline, settings).map_err(|failure| failure.under("shots"))?
+            }
             (None, None, None) => {
                 let remedy = "give rods under level, or elevations under grid or shots";
                 return Err(Failure::new(Code::KeyMissing, "level")
@@ -81,7 +86,12 @@ impl Survey {
     }
 
     /// The old slab from rods. Shots that fill a grid are triangulated by rows and columns.
-    fn from_level(outline: Outline, level: &LevelInput, settings: Settings) -> Result<Self> {
+    fn from_level(
+        outline: Outline,
+        level: &LevelInput,
+        settings: Settings,
+        leave_out: &[String],
+    ) -> Result<Self> {
         let settings = Settings {
             instrument: settings.instrument.or(level.instrument),
             texture: settings.texture.or(level.texture),
@@ -90,8 +100,10 @@ impl Survey {
         let filed = level.book().map_err(|failure| failure.under("level"))?;
         let book = reduce(&filed.book).map_err(|failure| filed.in_file(failure).under("level"))?;
         let shots = shots_of(level, &filed.placed, &book);
-        let mut survey = Self::new(outline, shots, settings)
-            .map_err(|f| in_rows(level, &filed.placed, f).under("level"))?;
+        let left = LeftOut::of(shots, leave_out)?;
+        let left = left.and(&level.leave_out).map_err(|failure| failure.under("level"))?;
+        let mut survey =
+            left.survey(outline, settings).map_err(|f| in_rows(level, &filed.placed, f).under("level"))?;
         survey.notes.extend(closure_notes(&book));
         survey.book = Some(book);
         Ok(survey)

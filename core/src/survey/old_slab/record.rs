@@ -150,6 +150,7 @@ impl From<&Survey> for SurveyInput {
             instrument: settings.instrument,
             texture: settings.texture,
             beyond_allowed: settings.beyond_allowed,
+            leave_out: Vec::new(),
         }
     }
 }

@@ -1,8 +1,10 @@
 //! The old slab without some of its shots: only where the caller names them.
 
-use super::{Shots, Survey};
+use super::{Settings, Shots, Survey};
 use crate::failure::{Code, Failure, Place, Result, nearest};
 use crate::note::{Note, NoteCode};
+use crate::survey::outline::Outline;
+use std::collections::HashMap;
 
 impl Shots {
     /// The number of a shot by its name, without regard to capitals.
@@ -24,6 +26,30 @@ impl Shots {
             .written(format!("`{wanted}`"))
             .allowed("the name of a shot of this survey")
             .remedy(remedy))
+    }
+
+    /// The numbers of shots by their names.
+    fn numbers<Name: AsRef<str>>(&self, names: &[Name]) -> Result<Vec<usize>> {
+        if names.is_empty() {
+            return Ok(Vec::new());
+        }
+        let key = |name: &str| name.trim().to_ascii_lowercase();
+        // The first of a name counts, as it does where one is looked up alone.
+        let mut known = HashMap::new();
+        self.each().for_each(|(shot, ..)| {
+            known.entry(key(&self.name(shot))).or_insert(shot);
+        });
+        let number = |(index, name): (usize, &Name)| match known.get(&key(name.as_ref())) {
+            Some(&shot) => Ok(shot),
+            None => self.number(name.as_ref()).map_err(|failure| failure.at(Place::Index(index))),
+        };
+        names.iter().enumerate().map(number).collect()
+    }
+
+    /// Which shots were left out.
+    fn note(&self, left_out: &[usize]) -> Note {
+        let names: Vec<String> = left_out.iter().map(|&shot| self.name(shot)).collect();
+        Note::new(NoteCode::LeftOut, format!("left out on the caller's word: {}", names.join(", ")))
     }
 
     /// These shots without some, the others keeping their names.
@@ -78,17 +104,53 @@ impl Survey {
     /// # Errors
     /// `SHOT_UNKNOWN`, and whatever the shots that are left are refused for.
     pub fn without_named<Name: AsRef<str>>(&self, names: &[Name]) -> Result<Self> {
-        let number = |(index, name): (usize, &Name)| {
-            self.shots.number(name.as_ref()).map_err(|failure| failure.at(Place::Index(index)))
-        };
-        let numbers = names.iter().enumerate().map(number).collect::<Result<Vec<_>>>()?;
+        let numbers = self.shots.numbers(names)?;
         if numbers.is_empty() {
             return Ok(self.clone());
         }
         let mut survey = self.without(&numbers, false)?;
-        let names: Vec<String> = numbers.iter().map(|&shot| self.shots.name(shot)).collect();
-        let text = format!("left out on the caller's word: {}", names.join(", "));
-        survey.notes.push(Note::new(NoteCode::LeftOut, text));
+        survey.notes.push(self.shots.note(&numbers));
+        Ok(survey)
+    }
+}
+
+/// Shots, and which of them the caller wants left out.
+pub(super) struct LeftOut {
+    shots: Shots,
+    numbers: Vec<usize>,
+}
+
+impl LeftOut {
+    /// These shots without those named in `leave_out`.
+    pub(super) fn of(shots: Shots, names: &[String]) -> Result<Self> {
+        Self { shots, numbers: Vec::new() }.and(names)
+    }
+
+    /// Without these as well.
+    pub(super) fn and(mut self, names: &[String]) -> Result<Self> {
+        let numbers = self.shots.numbers(names).map_err(|failure| failure.under("leave_out"))?;
+        self.numbers.extend(numbers);
+        Ok(self)
+    }
+
+    /// The slab through those that are left. A failure tells the number that the shot has among all.
+    pub(super) fn survey(self, outline: Outline, settings: Settings) -> Result<Survey> {
+        if self.numbers.is_empty() {
+            return Survey::new(outline, self.shots, settings);
+        }
+        let note = self.shots.note(&self.numbers);
+        let left = self.shots.without(&self.numbers);
+        let survey = Survey::new(outline, left, settings).map_err(|mut failure| {
+            if let (Shots::Scattered(marks), "", Place::Index(index)) =
+                (&self.shots, failure.path.as_str(), failure.place)
+            {
+                let mut kept = (0..marks.shots.len()).filter(|shot| !self.numbers.contains(shot));
+                failure.place = kept.nth(index).map_or(Place::Unknown, Place::Index);
+            }
+            failure
+        });
+        let mut survey = survey?;
+        survey.notes.push(note);
         Ok(survey)
     }
 }
