@@ -50,6 +50,12 @@ OPERATIONS = (
     ("ovsReport", "report"),
     ("ovsBlock", "block"),
     ("ovsSurveyTriangles", "survey_triangles"),
+    ("ovsSurveySuspects", "survey_suspects"),
+    ("ovsSurveyWithout", "survey_without"),
+    ("ovsSurveyCoverage", "survey_coverage"),
+    ("ovsTwoPegTest", "two_peg_test"),
+    ("ovsBenchmarkRecheck", "benchmark_recheck"),
+    ("ovsSecondLook", "second_look"),
 )
 SYSTEMS = ("us", "si")
 

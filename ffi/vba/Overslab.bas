@@ -687,7 +687,7 @@ Public Function OVS_SURVEY_FROM_RODS_SI_GET(ByVal result As Variant, ByVal outli
 End Function
 
 ' The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
 ' Gives triangles (the triangles).
 Public Function OVS_SURVEY_TRIANGLES_US(ByVal survey As Variant) As Variant
     OVS_SURVEY_TRIANGLES_US = Called("survey_triangles", "us", "value", "", Array(survey))
@@ -702,7 +702,7 @@ Public Function OVS_SURVEY_TRIANGLES_US_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
 ' Gives triangles (the triangles).
 Public Function OVS_SURVEY_TRIANGLES_SI(ByVal survey As Variant) As Variant
     OVS_SURVEY_TRIANGLES_SI = Called("survey_triangles", "si", "value", "", Array(survey))
@@ -714,6 +714,184 @@ End Function
 
 Public Function OVS_SURVEY_TRIANGLES_SI_GET(ByVal result As Variant, ByVal survey As Variant) As Variant
     OVS_SURVEY_TRIANGLES_SI_GET = Called("survey_triangles", "si", "get", result, Array(survey))
+End Function
+
+' The shots that do not go with their neighbours, with the slip each looks like; nothing is changed. On a thousand invented books with one planted slip every one of 6 in or more is found and its kind named, an inch in nine of ten; three of ten books without a slip name some shot.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
+' rod: how the rod is graduated; without it the readings tell; inches, tenths, metric or unknown; may be left out
+' Gives suspects (the suspects, the farthest off first), judged (how many shots were judged), roughness_in (standard deviation that each shot has for itself: reading, texture and small waves), graduation (how the rod is graduated).
+Public Function OVS_SURVEY_SUSPECTS_US(ByVal survey As Variant, Optional ByVal rod As Variant) As Variant
+    OVS_SURVEY_SUSPECTS_US = Called("survey_suspects", "us", "value", "", Array(survey, rod))
+End Function
+
+Public Function OVS_SURVEY_SUSPECTS_US_WHY(ByVal survey As Variant, Optional ByVal rod As Variant) As Variant
+    OVS_SURVEY_SUSPECTS_US_WHY = Called("survey_suspects", "us", "why", "", Array(survey, rod))
+End Function
+
+Public Function OVS_SURVEY_SUSPECTS_US_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal rod As Variant) As Variant
+    OVS_SURVEY_SUSPECTS_US_GET = Called("survey_suspects", "us", "get", result, Array(survey, rod))
+End Function
+
+' The shots that do not go with their neighbours, with the slip each looks like; nothing is changed. On a thousand invented books with one planted slip every one of 6 in or more is found and its kind named, an inch in nine of ten; three of ten books without a slip name some shot.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
+' rod: how the rod is graduated; without it the readings tell; inches, tenths, metric or unknown; may be left out
+' Gives suspects (the suspects, the farthest off first), judged (how many shots were judged), roughness_mm (standard deviation that each shot has for itself: reading, texture and small waves), graduation (how the rod is graduated).
+Public Function OVS_SURVEY_SUSPECTS_SI(ByVal survey As Variant, Optional ByVal rod As Variant) As Variant
+    OVS_SURVEY_SUSPECTS_SI = Called("survey_suspects", "si", "value", "", Array(survey, rod))
+End Function
+
+Public Function OVS_SURVEY_SUSPECTS_SI_WHY(ByVal survey As Variant, Optional ByVal rod As Variant) As Variant
+    OVS_SURVEY_SUSPECTS_SI_WHY = Called("survey_suspects", "si", "why", "", Array(survey, rod))
+End Function
+
+Public Function OVS_SURVEY_SUSPECTS_SI_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal rod As Variant) As Variant
+    OVS_SURVEY_SUSPECTS_SI_GET = Called("survey_suspects", "si", "get", result, Array(survey, rod))
+End Function
+
+' The old slab without the shots named; the others keep their names.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
+' leave_out: the shots to leave out; a range with the columns name
+' Gives survey (the old slab without them).
+Public Function OVS_SURVEY_WITHOUT_US(ByVal survey As Variant, ByVal leave_out As Variant) As Variant
+    OVS_SURVEY_WITHOUT_US = Called("survey_without", "us", "value", "", Array(survey, leave_out))
+End Function
+
+Public Function OVS_SURVEY_WITHOUT_US_WHY(ByVal survey As Variant, ByVal leave_out As Variant) As Variant
+    OVS_SURVEY_WITHOUT_US_WHY = Called("survey_without", "us", "why", "", Array(survey, leave_out))
+End Function
+
+Public Function OVS_SURVEY_WITHOUT_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal leave_out As Variant) As Variant
+    OVS_SURVEY_WITHOUT_US_GET = Called("survey_without", "us", "get", result, Array(survey, leave_out))
+End Function
+
+' The old slab without the shots named; the others keep their names.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
+' leave_out: the shots to leave out; a range with the columns name
+' Gives survey (the old slab without them).
+Public Function OVS_SURVEY_WITHOUT_SI(ByVal survey As Variant, ByVal leave_out As Variant) As Variant
+    OVS_SURVEY_WITHOUT_SI = Called("survey_without", "si", "value", "", Array(survey, leave_out))
+End Function
+
+Public Function OVS_SURVEY_WITHOUT_SI_WHY(ByVal survey As Variant, ByVal leave_out As Variant) As Variant
+    OVS_SURVEY_WITHOUT_SI_WHY = Called("survey_without", "si", "why", "", Array(survey, leave_out))
+End Function
+
+Public Function OVS_SURVEY_WITHOUT_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal leave_out As Variant) As Variant
+    OVS_SURVEY_WITHOUT_SI_GET = Called("survey_without", "si", "get", result, Array(survey, leave_out))
+End Function
+
+' How much of the work lies too far from any shot, and where the next shots belong.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
+' near_ft: how near a shot should be to every place (ft); at least 0.0416666666667 ft, at most 328.083989501 ft; left out: 6 ft, because a grid of 8 ft leaves no place farther, common practice, no source
+' most: how many places for more shots to tell; a whole number from 0 to 500; left out: 12, because an hour's work
+' Gives area_ft2 (area of the work), uncovered_ft2 (area farther than that from every shot), share_percent (its share of the work), beyond_ft2 (area beyond the last shots), unsurveyed_ft2 (area in triangles that leave the outline), farthest_ft (the farthest any place is from a shot), farthest_x_ft (where it is, from the left), farthest_y_ft (where it is, from the front), next (where the next shots belong, until every place is near enough).
+Public Function OVS_SURVEY_COVERAGE_US(ByVal survey As Variant, Optional ByVal near_ft As Variant, Optional ByVal most As Variant) As Variant
+    OVS_SURVEY_COVERAGE_US = Called("survey_coverage", "us", "value", "", Array(survey, near_ft, most))
+End Function
+
+Public Function OVS_SURVEY_COVERAGE_US_WHY(ByVal survey As Variant, Optional ByVal near_ft As Variant, Optional ByVal most As Variant) As Variant
+    OVS_SURVEY_COVERAGE_US_WHY = Called("survey_coverage", "us", "why", "", Array(survey, near_ft, most))
+End Function
+
+Public Function OVS_SURVEY_COVERAGE_US_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal near_ft As Variant, Optional ByVal most As Variant) As Variant
+    OVS_SURVEY_COVERAGE_US_GET = Called("survey_coverage", "us", "get", result, Array(survey, near_ft, most))
+End Function
+
+' How much of the work lies too far from any shot, and where the next shots belong.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
+' near_m: how near a shot should be to every place (m); at least 0.0127 m, at most 100 m; left out: 6 ft, because a grid of 8 ft leaves no place farther, common practice, no source
+' most: how many places for more shots to tell; a whole number from 0 to 500; left out: 12, because an hour's work
+' Gives area_m2 (area of the work), uncovered_m2 (area farther than that from every shot), share_percent (its share of the work), beyond_m2 (area beyond the last shots), unsurveyed_m2 (area in triangles that leave the outline), farthest_m (the farthest any place is from a shot), farthest_x_m (where it is, from the left), farthest_y_m (where it is, from the front), next (where the next shots belong, until every place is near enough).
+Public Function OVS_SURVEY_COVERAGE_SI(ByVal survey As Variant, Optional ByVal near_m As Variant, Optional ByVal most As Variant) As Variant
+    OVS_SURVEY_COVERAGE_SI = Called("survey_coverage", "si", "value", "", Array(survey, near_m, most))
+End Function
+
+Public Function OVS_SURVEY_COVERAGE_SI_WHY(ByVal survey As Variant, Optional ByVal near_m As Variant, Optional ByVal most As Variant) As Variant
+    OVS_SURVEY_COVERAGE_SI_WHY = Called("survey_coverage", "si", "why", "", Array(survey, near_m, most))
+End Function
+
+Public Function OVS_SURVEY_COVERAGE_SI_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal near_m As Variant, Optional ByVal most As Variant) As Variant
+    OVS_SURVEY_COVERAGE_SI_GET = Called("survey_coverage", "si", "get", result, Array(survey, near_m, most))
+End Function
+
+' Whether the line of sight of a level or laser is level, from readings on two pegs.
+' middle_a_ft: rod on peg A from half way between the pegs (ft); at least 0 ft, at most 32.8083989501 ft
+' middle_b_ft: rod on peg B from there (ft); at least 0 ft, at most 32.8083989501 ft
+' end_a_ft: rod on peg A from near one peg (ft); at least 0 ft, at most 32.8083989501 ft
+' end_b_ft: rod on peg B from there (ft); at least 0 ft, at most 32.8083989501 ft
+' distance_a_ft: from the instrument to peg A in the second set-up (ft); at least 0 ft, at most 3280.83989501 ft
+' distance_b_ft: from the instrument to peg B in the second set-up (ft); at least 0 ft, at most 3280.83989501 ft
+' limit_in_per_ft: the tilt allowed (in/ft); at least 0 in/ft, at most 1.2 in/ft; left out: 0.00125 in/ft, because 1/16 in per 50 ft, common practice, no source
+' Gives rise_ft (how much higher peg B stands than peg A), tilt_in_per_ft (rise of the line of sight over the distance), right_a_ft (what the second set-up should read on peg A), right_b_ft (what it should read on peg B), off_in (how much too high it reads on the farther peg), passes (whether the tilt is within what is allowed), good_for_ft (difference of sights to benchmark and shot that the tilt turns into 1/8 in).
+Public Function OVS_TWO_PEG_TEST_US(ByVal middle_a_ft As Variant, ByVal middle_b_ft As Variant, ByVal end_a_ft As Variant, ByVal end_b_ft As Variant, ByVal distance_a_ft As Variant, ByVal distance_b_ft As Variant, Optional ByVal limit_in_per_ft As Variant) As Variant
+    OVS_TWO_PEG_TEST_US = Called("two_peg_test", "us", "value", "", Array(middle_a_ft, middle_b_ft, end_a_ft, end_b_ft, distance_a_ft, distance_b_ft, limit_in_per_ft))
+End Function
+
+Public Function OVS_TWO_PEG_TEST_US_WHY(ByVal middle_a_ft As Variant, ByVal middle_b_ft As Variant, ByVal end_a_ft As Variant, ByVal end_b_ft As Variant, ByVal distance_a_ft As Variant, ByVal distance_b_ft As Variant, Optional ByVal limit_in_per_ft As Variant) As Variant
+    OVS_TWO_PEG_TEST_US_WHY = Called("two_peg_test", "us", "why", "", Array(middle_a_ft, middle_b_ft, end_a_ft, end_b_ft, distance_a_ft, distance_b_ft, limit_in_per_ft))
+End Function
+
+Public Function OVS_TWO_PEG_TEST_US_GET(ByVal result As Variant, ByVal middle_a_ft As Variant, ByVal middle_b_ft As Variant, ByVal end_a_ft As Variant, ByVal end_b_ft As Variant, ByVal distance_a_ft As Variant, ByVal distance_b_ft As Variant, Optional ByVal limit_in_per_ft As Variant) As Variant
+    OVS_TWO_PEG_TEST_US_GET = Called("two_peg_test", "us", "get", result, Array(middle_a_ft, middle_b_ft, end_a_ft, end_b_ft, distance_a_ft, distance_b_ft, limit_in_per_ft))
+End Function
+
+' Whether the line of sight of a level or laser is level, from readings on two pegs.
+' middle_a_m: rod on peg A from half way between the pegs (m); at least 0 m, at most 10 m
+' middle_b_m: rod on peg B from there (m); at least 0 m, at most 10 m
+' end_a_m: rod on peg A from near one peg (m); at least 0 m, at most 10 m
+' end_b_m: rod on peg B from there (m); at least 0 m, at most 10 m
+' distance_a_m: from the instrument to peg A in the second set-up (m); at least 0 m, at most 1000 m
+' distance_b_m: from the instrument to peg B in the second set-up (m); at least 0 m, at most 1000 m
+' limit_mm_per_m: the tilt allowed (mm/m); at least 0 mm/m, at most 100 mm/m; left out: 0.00125 in/ft, because 1/16 in per 50 ft, common practice, no source
+' Gives rise_m (how much higher peg B stands than peg A), tilt_mm_per_m (rise of the line of sight over the distance), right_a_m (what the second set-up should read on peg A), right_b_m (what it should read on peg B), off_mm (how much too high it reads on the farther peg), passes (whether the tilt is within what is allowed), good_for_m (difference of sights to benchmark and shot that the tilt turns into 1/8 in).
+Public Function OVS_TWO_PEG_TEST_SI(ByVal middle_a_m As Variant, ByVal middle_b_m As Variant, ByVal end_a_m As Variant, ByVal end_b_m As Variant, ByVal distance_a_m As Variant, ByVal distance_b_m As Variant, Optional ByVal limit_mm_per_m As Variant) As Variant
+    OVS_TWO_PEG_TEST_SI = Called("two_peg_test", "si", "value", "", Array(middle_a_m, middle_b_m, end_a_m, end_b_m, distance_a_m, distance_b_m, limit_mm_per_m))
+End Function
+
+Public Function OVS_TWO_PEG_TEST_SI_WHY(ByVal middle_a_m As Variant, ByVal middle_b_m As Variant, ByVal end_a_m As Variant, ByVal end_b_m As Variant, ByVal distance_a_m As Variant, ByVal distance_b_m As Variant, Optional ByVal limit_mm_per_m As Variant) As Variant
+    OVS_TWO_PEG_TEST_SI_WHY = Called("two_peg_test", "si", "why", "", Array(middle_a_m, middle_b_m, end_a_m, end_b_m, distance_a_m, distance_b_m, limit_mm_per_m))
+End Function
+
+Public Function OVS_TWO_PEG_TEST_SI_GET(ByVal result As Variant, ByVal middle_a_m As Variant, ByVal middle_b_m As Variant, ByVal end_a_m As Variant, ByVal end_b_m As Variant, ByVal distance_a_m As Variant, ByVal distance_b_m As Variant, Optional ByVal limit_mm_per_m As Variant) As Variant
+    OVS_TWO_PEG_TEST_SI_GET = Called("two_peg_test", "si", "get", result, Array(middle_a_m, middle_b_m, end_a_m, end_b_m, distance_a_m, distance_b_m, limit_mm_per_m))
+End Function
+
+' The benchmark read again later: how far off, and what that does to the readings between, or to marks set out by the first.
+' first_ft: rod on the benchmark before (ft); at least 0 ft, at most 32.8083989501 ft
+' again_ft: rod on the benchmark after; add the difference to every rod mark (ft); at least 0 ft, at most 32.8083989501 ft
+' shots: the readings between; a range with the columns rod_ft, [time_min]; may be left out
+' time_again_min: when the benchmark was read again (min); at least 0 min; may be left out
+' tolerance_in: how far the two may be off (in); at least 0 in; left out: 1/8 in, because one set-up closes within 1/8 in, common practice, no source
+' Gives difference_in (again less first), follows (what follows), shared_out (the readings with their shares; none where it is off by too much), said (the same in a sentence).
+Public Function OVS_BENCHMARK_RECHECK_US(ByVal first_ft As Variant, ByVal again_ft As Variant, Optional ByVal shots As Variant, Optional ByVal time_again_min As Variant, Optional ByVal tolerance_in As Variant) As Variant
+    OVS_BENCHMARK_RECHECK_US = Called("benchmark_recheck", "us", "value", "", Array(first_ft, again_ft, shots, time_again_min, tolerance_in))
+End Function
+
+Public Function OVS_BENCHMARK_RECHECK_US_WHY(ByVal first_ft As Variant, ByVal again_ft As Variant, Optional ByVal shots As Variant, Optional ByVal time_again_min As Variant, Optional ByVal tolerance_in As Variant) As Variant
+    OVS_BENCHMARK_RECHECK_US_WHY = Called("benchmark_recheck", "us", "why", "", Array(first_ft, again_ft, shots, time_again_min, tolerance_in))
+End Function
+
+Public Function OVS_BENCHMARK_RECHECK_US_GET(ByVal result As Variant, ByVal first_ft As Variant, ByVal again_ft As Variant, Optional ByVal shots As Variant, Optional ByVal time_again_min As Variant, Optional ByVal tolerance_in As Variant) As Variant
+    OVS_BENCHMARK_RECHECK_US_GET = Called("benchmark_recheck", "us", "get", result, Array(first_ft, again_ft, shots, time_again_min, tolerance_in))
+End Function
+
+' The benchmark read again later: how far off, and what that does to the readings between, or to marks set out by the first.
+' first_m: rod on the benchmark before (m); at least 0 m, at most 10 m
+' again_m: rod on the benchmark after; add the difference to every rod mark (m); at least 0 m, at most 10 m
+' shots: the readings between; a range with the columns rod_m, [time_min]; may be left out
+' time_again_min: when the benchmark was read again (min); at least 0 min; may be left out
+' tolerance_mm: how far the two may be off (mm); at least 0 mm; left out: 1/8 in, because one set-up closes within 1/8 in, common practice, no source
+' Gives difference_mm (again less first), follows (what follows), shared_out (the readings with their shares; none where it is off by too much), said (the same in a sentence).
+Public Function OVS_BENCHMARK_RECHECK_SI(ByVal first_m As Variant, ByVal again_m As Variant, Optional ByVal shots As Variant, Optional ByVal time_again_min As Variant, Optional ByVal tolerance_mm As Variant) As Variant
+    OVS_BENCHMARK_RECHECK_SI = Called("benchmark_recheck", "si", "value", "", Array(first_m, again_m, shots, time_again_min, tolerance_mm))
+End Function
+
+Public Function OVS_BENCHMARK_RECHECK_SI_WHY(ByVal first_m As Variant, ByVal again_m As Variant, Optional ByVal shots As Variant, Optional ByVal time_again_min As Variant, Optional ByVal tolerance_mm As Variant) As Variant
+    OVS_BENCHMARK_RECHECK_SI_WHY = Called("benchmark_recheck", "si", "why", "", Array(first_m, again_m, shots, time_again_min, tolerance_mm))
+End Function
+
+Public Function OVS_BENCHMARK_RECHECK_SI_GET(ByVal result As Variant, ByVal first_m As Variant, ByVal again_m As Variant, Optional ByVal shots As Variant, Optional ByVal time_again_min As Variant, Optional ByVal tolerance_mm As Variant) As Variant
+    OVS_BENCHMARK_RECHECK_SI_GET = Called("benchmark_recheck", "si", "get", result, Array(first_m, again_m, shots, time_again_min, tolerance_mm))
 End Function
 
 ' The fall of a surface that loses a height over a run.
@@ -913,7 +1091,7 @@ Public Function OVS_FINISH_FROM_POINTS_SI_GET(ByVal result As Variant, ByVal poi
 End Function
 
 ' The plane finish that stands level along an edge and falls square to it.
-' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US gives
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
 ' edge: name of the edge; a text
 ' elevation_ft: height of the finish at the edge (ft); at least -32808.3989501 ft, at most 32808.3989501 ft
 ' fall_in_per_ft: fall towards the edge (in/ft); at least 0 in/ft, at most 12 in/ft
@@ -931,7 +1109,7 @@ Public Function OVS_FINISH_TO_EDGE_US_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' The plane finish that stands level along an edge and falls square to it.
-' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI gives
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
 ' edge: name of the edge; a text
 ' elevation_m: height of the finish at the edge (m); at least -10000 m, at most 10000 m
 ' fall_percent: fall towards the edge (%); at least 0 %, at most 100 %
@@ -949,7 +1127,7 @@ Public Function OVS_FINISH_TO_EDGE_SI_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
 ' least_in: least thickness (in); at least 0 in, at most 120 in
 ' edge: the edge it falls to; none for a level finish; a text; may be left out
 ' fall_in_per_ft: fall towards the edge (in/ft); at least 0 in/ft, at most 12 in/ft; left out: 1/8 in/ft, because the least for a well-finished floor
@@ -970,7 +1148,7 @@ Public Function OVS_FINISH_AT_LEAST_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
 ' least_mm: least thickness (mm); at least 0 mm, at most 3048 mm
 ' edge: the edge it falls to; none for a level finish; a text; may be left out
 ' fall_percent: fall towards the edge (%); at least 0 %, at most 100 %; left out: 1/8 in/ft, because the least for a well-finished floor
@@ -991,7 +1169,7 @@ Public Function OVS_FINISH_AT_LEAST_SI_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US gives
 ' thinner_than_in: the area thinner than this is told (in); at least -3937.00787402 in, at most 3937.00787402 in; may be left out
 ' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives; may be left out
@@ -1009,7 +1187,7 @@ Public Function OVS_THICKNESS_US_GET(ByVal result As Variant, ByVal survey As Va
 End Function
 
 ' The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI gives
 ' thinner_than_mm: the area thinner than this is told (mm); at least -100000 mm, at most 100000 mm; may be left out
 ' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives; may be left out
@@ -1024,6 +1202,38 @@ End Function
 
 Public Function OVS_THICKNESS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal thinner_than_mm As Variant, Optional ByVal zone As Variant) As Variant
     OVS_THICKNESS_SI_GET = Called("thickness", "si", "get", result, Array(survey, finish, thinner_than_mm, zone))
+End Function
+
+' The shots with the least thickness over them: they fix the grade and are looked at again, suspects or not.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US gives
+' Gives governing (the shots that fix the grade), drop_without_all_in (how far the finish could drop without all of them).
+Public Function OVS_SECOND_LOOK_US(ByVal survey As Variant, ByVal finish As Variant) As Variant
+    OVS_SECOND_LOOK_US = Called("second_look", "us", "value", "", Array(survey, finish))
+End Function
+
+Public Function OVS_SECOND_LOOK_US_WHY(ByVal survey As Variant, ByVal finish As Variant) As Variant
+    OVS_SECOND_LOOK_US_WHY = Called("second_look", "us", "why", "", Array(survey, finish))
+End Function
+
+Public Function OVS_SECOND_LOOK_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant) As Variant
+    OVS_SECOND_LOOK_US_GET = Called("second_look", "us", "get", result, Array(survey, finish))
+End Function
+
+' The shots with the least thickness over them: they fix the grade and are looked at again, suspects or not.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI gives
+' Gives governing (the shots that fix the grade), drop_without_all_mm (how far the finish could drop without all of them).
+Public Function OVS_SECOND_LOOK_SI(ByVal survey As Variant, ByVal finish As Variant) As Variant
+    OVS_SECOND_LOOK_SI = Called("second_look", "si", "value", "", Array(survey, finish))
+End Function
+
+Public Function OVS_SECOND_LOOK_SI_WHY(ByVal survey As Variant, ByVal finish As Variant) As Variant
+    OVS_SECOND_LOOK_SI_WHY = Called("second_look", "si", "why", "", Array(survey, finish))
+End Function
+
+Public Function OVS_SECOND_LOOK_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant) As Variant
+    OVS_SECOND_LOOK_SI_GET = Called("second_look", "si", "get", result, Array(survey, finish))
 End Function
 
 ' The volume of a slab, a ramp or a step from its length, width and mean depth.
@@ -1234,7 +1444,7 @@ End Function
 
 ' The report of a whole job: its main figures, as text for the site, and as JSON for a program.
 ' job: the job; a range of path, value, unit, as OVS_JOB_FROM_TEXT_US gives
-' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US gives; may be left out
+' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives; may be left out
 ' Gives ordered_yd3 (concrete to order), figured_yd3 (net volume of all parts and allowances), loads (truck loads), net_yd3 (volume of the floor, net), least_in (least thickness between the shots), greatest_in (greatest thickness), mean_in (mean thickness), text (the report for the site), json (the report as JSON).
 Public Function OVS_REPORT_US(ByVal job As Variant, Optional ByVal survey As Variant) As Variant
     OVS_REPORT_US = Called("report", "us", "value", "", Array(job, survey))
@@ -1250,7 +1460,7 @@ End Function
 
 ' The report of a whole job: its main figures, as text for the site, and as JSON for a program.
 ' job: the job; a range of path, value, unit, as OVS_JOB_FROM_TEXT_SI gives
-' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI gives; may be left out
+' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives; may be left out
 ' Gives ordered_m3 (concrete to order), figured_m3 (net volume of all parts and allowances), loads (truck loads), net_m3 (volume of the floor, net), least_mm (least thickness between the shots), greatest_mm (greatest thickness), mean_mm (mean thickness), text (the report for the site), json (the report as JSON).
 Public Function OVS_REPORT_SI(ByVal job As Variant, Optional ByVal survey As Variant) As Variant
     OVS_REPORT_SI = Called("report", "si", "value", "", Array(job, survey))

@@ -25,6 +25,15 @@ from overslab.survey import survey_from_grid as survey_from_grid
 from overslab.survey import survey_from_rods as survey_from_rods
 from overslab.survey import survey_triangles as survey_triangles
 from overslab.survey import SurveyTriangles as SurveyTriangles
+from overslab.survey import survey_suspects as survey_suspects
+from overslab.survey import SurveySuspects as SurveySuspects
+from overslab.survey import survey_without as survey_without
+from overslab.survey import survey_coverage as survey_coverage
+from overslab.survey import SurveyCoverage as SurveyCoverage
+from overslab.survey import two_peg_test as two_peg_test
+from overslab.survey import TwoPegTest as TwoPegTest
+from overslab.survey import benchmark_recheck as benchmark_recheck
+from overslab.survey import BenchmarkRecheck as BenchmarkRecheck
 from overslab.grade import Finish as Finish
 from overslab.grade import fall as fall
 from overslab.grade import Fall as Fall
@@ -41,6 +50,8 @@ from overslab.grade import finish_to_edge as finish_to_edge
 from overslab.grade import finish_at_least as finish_at_least
 from overslab.grade import thickness as thickness
 from overslab.grade import Thickness as Thickness
+from overslab.grade import second_look as second_look
+from overslab.grade import SecondLook as SecondLook
 from overslab.order import block as block
 from overslab.order import Block as Block
 from overslab.order import BlockArray as BlockArray

@@ -70,6 +70,7 @@ class SurveyError(OverslabError, ValueError):
     53 REGION_OUTSIDE: a zone leaves the surveyed outline.
     106 SURFACE_UNCLEAR: the file does not hold exactly one surface of that name.
     107 NO_POINTS: the file holds no point that can be used.
+    140 SHOT_UNKNOWN: no shot of the survey has this name.
     """
 
 
@@ -79,6 +80,12 @@ class GradeError(OverslabError, ValueError):
     60 EDGE_UNKNOWN: no edge of the outline has this name.
     61 FINISH_UNDETERMINED: the finish is not determined by what was given.
     62 FINISH_TWICE: the finish is given in two ways.
+    130 FACET_WARPED: the corners of a facet are not in one plane.
+    131 FACETS_APART: two facets have different heights along the edge they share.
+    132 FACETS_OVERLAP: two facets lie over one another.
+    133 FACETS_LEAVE_HOLE: a part of the work is under no facet.
+    134 FACET_SHAPE: the corners of a facet bound no area that could be struck off.
+    135 CORNER_UNKNOWN: no corner has this name or number.
     """
 
 

@@ -17,6 +17,8 @@ from overslab._overslab import (
     finish_at_least,
     thickness,
     Thickness,
+    second_look,
+    SecondLook,
 )
 
 __all__ = [
@@ -36,4 +38,6 @@ __all__ = [
     "finish_at_least",
     "thickness",
     "Thickness",
+    "second_look",
+    "SecondLook",
 ]

@@ -7,7 +7,7 @@ import numpy.typing as npt
 
 from overslab.results import AnswerResult, ArrayResult, Record, ScalarResult
 
-from overslab.typing import Errors, Quantities, Quantity, RecordLike, Table, Units
+from overslab.typing import Column, Errors, Quantities, Quantity, RecordLike, Table, Units
 from overslab.survey import Survey
 from overslab.survey import Outline
 
@@ -28,43 +28,49 @@ __all__ = [
     "finish_at_least",
     "thickness",
     "Thickness",
+    "second_look",
+    "SecondLook",
 ]
 
 @final
 class Finish(Record):
-    r"""The new top surface, one plane."""
+    r"""The new top surface: one plane, or facets that meet."""
 
     @property
-    def elevation_ft(self) -> float:
-        r"""its height at the origin of the axes [ft]."""
+    def elevation_ft(self) -> float | None:
+        r"""of one plane: its height at the origin of the axes [ft]."""
 
     @property
-    def elevation_m(self) -> float:
-        r"""its height at the origin of the axes [m]."""
+    def elevation_m(self) -> float | None:
+        r"""of one plane: its height at the origin of the axes [m]."""
 
     @property
-    def rise_x_in_per_ft(self) -> float:
-        r"""rise along x [in/ft]."""
+    def rise_x_in_per_ft(self) -> float | None:
+        r"""of one plane: rise along x [in/ft]."""
 
     @property
-    def rise_x_percent(self) -> float:
-        r"""rise along x [%]."""
+    def rise_x_percent(self) -> float | None:
+        r"""of one plane: rise along x [%]."""
 
     @property
-    def rise_y_in_per_ft(self) -> float:
-        r"""rise along y [in/ft]."""
+    def rise_y_in_per_ft(self) -> float | None:
+        r"""of one plane: rise along y [in/ft]."""
 
     @property
-    def rise_y_percent(self) -> float:
-        r"""rise along y [%]."""
+    def rise_y_percent(self) -> float | None:
+        r"""of one plane: rise along y [%]."""
 
     @property
     def fall_in_per_ft(self) -> float:
-        r"""steepest fall [in/ft]."""
+        r"""steepest fall, of facets the steepest of all [in/ft]."""
 
     @property
     def fall_percent(self) -> float:
-        r"""steepest fall [%]."""
+        r"""steepest fall, of facets the steepest of all [%]."""
+
+    @property
+    def facet_count(self) -> int:
+        r"""how many facets it has; 0 for one plane."""
 
 @overload
 def fall(  # type: ignore[overload-overlap]
@@ -352,7 +358,8 @@ def finish_level(
         units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
 
     Returns:
-        Finish: The new top surface, one plane. It has notes, basis and taken besides.
+        Finish: The new top surface: one plane, or facets that meet. It has notes, basis and taken
+            besides.
 
     Raises:
         QuantityError: a number stands without its unit (UNIT_MISSING); the value lies outside its range
@@ -390,7 +397,8 @@ def finish_from_points(
         units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
 
     Returns:
-        Finish: The new top surface, one plane. It has notes, basis and taken besides.
+        Finish: The new top surface: one plane, or facets that meet. It has notes, basis and taken
+            besides.
 
     Raises:
         GradeError: the finish is not determined by what was given (FINISH_UNDETERMINED)
@@ -437,7 +445,8 @@ def finish_to_edge(
         units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
 
     Returns:
-        Finish: The new top surface, one plane. It has notes, basis and taken besides.
+        Finish: The new top surface: one plane, or facets that meet. It has notes, basis and taken
+            besides.
 
     Raises:
         GradeError: no edge of the outline has this name (EDGE_UNKNOWN)
@@ -518,7 +527,8 @@ def finish_at_least(
         units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
 
     Returns:
-        Finish: The new top surface, one plane. It has notes, basis and taken besides.
+        Finish: The new top surface: one plane, or facets that meet. It has notes, basis and taken
+            besides.
 
     Raises:
         QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
@@ -762,3 +772,89 @@ class Thickness(AnswerResult):
     @property
     def thinner_m2(self) -> float | None:
         r"""area thinner than the depth asked about [m2]."""
+
+def second_look(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    *,
+    units: Units | None = None,
+) -> SecondLook:
+    r"""The shots with the least thickness over them: they fix the grade and are looked at again, suspects or not.
+
+    Rule: thickness = finish - shot; drop without a shot = least thickness over the others - least
+        thickness; saved = drop area.
+    Takes for granted: the least thickness decides the height of the finish; shots within 1/8 in of it
+        decide together.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the new top surface; a Finish
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        SecondLook, with the attributes
+            governing: the shots that fix the grade, a table of governing
+            drop_without_all_in, drop_without_all_mm: how far the finish could drop without all of them
+                [in | mm]
+        and notes, basis and taken.
+
+    Raises:
+        FormError: the key is not known (KEY_UNKNOWN); the value is of another kind than the port takes
+            (KIND_MISMATCH)
+
+    Basis:
+        plane and solid geometry: derived
+        each shot predicted from the others, its difference held against a robust scale: Statistics
+            textbooks, leave-one-out prediction (any), kriging, from memory: confirm
+
+    Example:
+        >>> from overslab.grade import second_look
+        >>> answer = second_look(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     finish={"level": "99.7 ft"},
+        ... )
+        >>> round(answer.drop_without_all_in, 4)
+        0.36
+
+    Since 0.1.0.
+    """
+
+@final
+class SecondLook(AnswerResult):
+    r"""What `second_look` gives."""
+
+    @property
+    def governing(self) -> dict[str, Column]:
+        r"""the shots that fix the grade."""
+
+    @property
+    def drop_without_all_in(self) -> float:
+        r"""how far the finish could drop without all of them [in]."""
+
+    @property
+    def drop_without_all_mm(self) -> float:
+        r"""how far the finish could drop without all of them [mm]."""

@@ -15,6 +15,15 @@ from overslab._overslab import (
     survey_from_rods,
     survey_triangles,
     SurveyTriangles,
+    survey_suspects,
+    SurveySuspects,
+    survey_without,
+    survey_coverage,
+    SurveyCoverage,
+    two_peg_test,
+    TwoPegTest,
+    benchmark_recheck,
+    BenchmarkRecheck,
 )
 
 __all__ = [
@@ -32,4 +41,13 @@ __all__ = [
     "survey_from_rods",
     "survey_triangles",
     "SurveyTriangles",
+    "survey_suspects",
+    "SurveySuspects",
+    "survey_without",
+    "survey_coverage",
+    "SurveyCoverage",
+    "two_peg_test",
+    "TwoPegTest",
+    "benchmark_recheck",
+    "BenchmarkRecheck",
 ]

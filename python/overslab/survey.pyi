@@ -7,7 +7,7 @@ import numpy.typing as npt
 
 from overslab.results import AnswerResult, ArrayResult, Record, ScalarResult
 
-from overslab.typing import Column, Errors, Quantities, Quantity, RecordLike, Table, Units
+from overslab.typing import Column, Count, Errors, Quantities, Quantity, RecordLike, Table, Units
 
 __all__ = [
     "Outline",
@@ -24,6 +24,15 @@ __all__ = [
     "survey_from_rods",
     "survey_triangles",
     "SurveyTriangles",
+    "survey_suspects",
+    "SurveySuspects",
+    "survey_without",
+    "survey_coverage",
+    "SurveyCoverage",
+    "two_peg_test",
+    "TwoPegTest",
+    "benchmark_recheck",
+    "BenchmarkRecheck",
 ]
 
 @final
@@ -831,3 +840,524 @@ class SurveyTriangles(AnswerResult):
     @property
     def triangles(self) -> dict[str, Column]:
         r"""the triangles."""
+
+def survey_suspects(
+    survey: Survey | RecordLike,
+    *,
+    rod: Literal["inches", "tenths", "metric", "unknown"] | None = None,
+    units: Units | None = None,
+) -> SurveySuspects:
+    r"""The shots that do not go with their neighbours, with the slip each looks like; nothing is changed. On a thousand invented books with one planted slip every one of 6 in or more is found and its kind named, an inch in nine of ten; three of ten books without a slip name some shot.
+
+    Rule: off = booked - best linear prediction from the other shots; a suspect where a slip of 1 in is
+        five times likelier than chance.
+    Takes for granted: the slab is a plane with waves that reach 10 ft; readings and texture are normal
+        but for slips.
+
+    Args:
+        survey: the old slab; a Survey
+        rod: how the rod is graduated; without it the readings tell; one of "inches", "tenths",
+            "metric", "unknown"; may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        SurveySuspects, with the attributes
+            suspects: the suspects, the farthest off first, a table of suspects
+            judged: how many shots were judged
+            roughness_in, roughness_mm: standard deviation that each shot has for itself: reading,
+                texture and small waves [in | mm]
+            graduation: how the rod is graduated: inches, tenths, metric, unknown
+        and notes, basis and taken.
+
+    Raises:
+        FormError: the value is of another kind than the port takes (KIND_MISMATCH); the word is not one
+            of the choices (WORD_UNKNOWN); the list is empty (EMPTY_LIST)
+
+    Basis:
+        each shot predicted from the others, its difference held against a robust scale: Statistics
+            textbooks, leave-one-out prediction (any), kriging, from memory: confirm
+        readings are booked an inch, 6, 10, 12 in, a tenth, half a foot, 5 cm, 10 cm or a metre off:
+            common practice, no source
+        reading and texture deviations behind the site words: common practice, no source
+
+    Example:
+        >>> from overslab.survey import survey_suspects
+        >>> answer = survey_suspects(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"length": "24 ft"},
+        ...                 {"length": "24 ft"},
+        ...                 {"length": "24 ft"},
+        ...                 {"length": "24 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "8 ft", "16 ft", "23 ft"],
+        ...             "rows": ["1 ft", "8 ft", "16 ft", "23 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.18 ft",
+        ...                 "99.19 ft",
+        ...                 "99.17 ft",
+        ...                 "99.24 ft",
+        ...                 "99.22 ft",
+        ...                 "99.73 ft",
+        ...                 "99.23 ft",
+        ...                 "99.29 ft",
+        ...                 "99.28 ft",
+        ...                 "99.26 ft",
+        ...                 "99.27 ft",
+        ...                 "99.33 ft",
+        ...                 "99.31 ft",
+        ...                 "99.32 ft",
+        ...                 "99.30 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ... )
+        >>> answer.judged
+        16
+
+    Since 0.1.0.
+    """
+
+@final
+class SurveySuspects(AnswerResult):
+    r"""What `survey_suspects` gives."""
+
+    @property
+    def suspects(self) -> dict[str, Column]:
+        r"""the suspects, the farthest off first."""
+
+    @property
+    def judged(self) -> int:
+        r"""how many shots were judged."""
+
+    @property
+    def roughness_in(self) -> float:
+        r"""standard deviation that each shot has for itself: reading, texture and small waves [in]."""
+
+    @property
+    def roughness_mm(self) -> float:
+        r"""standard deviation that each shot has for itself: reading, texture and small waves [mm]."""
+
+    @property
+    def graduation(self) -> Literal["inches", "tenths", "metric", "unknown"]:
+        r"""how the rod is graduated."""
+
+def survey_without(
+    survey: Survey | RecordLike,
+    leave_out: Table,
+    *,
+    units: Units | None = None,
+) -> Survey:
+    r"""The old slab without the shots named; the others keep their names.
+
+    Rule: the surface through the shots that are left.
+    Takes for granted: the caller knows why.
+
+    Args:
+        survey: the old slab; a Survey
+        leave_out: the shots to leave out; a table of at least 1 row, each a shot to leave out, with the
+            columns
+            name: its name; a text
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Survey: The surveyed old slab: outline, shots and the surface through them. It has notes, basis
+            and taken besides.
+
+    Raises:
+        SurveyError: no shot of the survey has this name (SHOT_UNKNOWN); too few shots for a surface
+            (TOO_FEW_SHOTS); all shots lie on one line (COLLINEAR_SHOTS)
+        FormError: the list is empty (EMPTY_LIST)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.survey import survey_without
+        >>> answer = survey_without(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"length": "12 ft"},
+        ...                 {"length": "10 ft"},
+        ...                 {"length": "12 ft"},
+        ...                 {"length": "10 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "6 ft", "11 ft"],
+        ...             "rows": ["1 ft", "9 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.68 ft",
+        ...                 "99.15 ft",
+        ...                 "99.22 ft",
+        ...                 "99.19 ft",
+        ...                 "99.25 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     leave_out={"name": ["A2"]},
+        ... )
+        >>> round(answer.area_ft2, 4)
+        120.0
+
+    Since 0.1.0.
+    """
+
+def survey_coverage(
+    survey: Survey | RecordLike,
+    *,
+    near: Quantity | None = None,
+    most: Count | None = None,
+    units: Units | None = None,
+) -> SurveyCoverage:
+    r"""How much of the work lies too far from any shot, and where the next shots belong.
+
+    Rule: uncovered = area of the work outside all circles about the shots; next = the middle of the
+        largest circle without a shot.
+    Takes for granted: straight distances, through walls and holes.
+
+    Args:
+        survey: the old slab; a Survey
+        near: how near a shot should be to every place [ft | m]; at least 0.0416666666667 ft, at most
+            328.083989501 ft (at least 0.0127 m, at most 100 m); where it is not given 6 ft is taken: a
+            grid of 8 ft leaves no place farther, common practice, no source
+        most: how many places for more shots to tell; a whole number from 0 to 500; where it is not
+            given 12 is taken: an hour's work
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        SurveyCoverage, with the attributes
+            area_ft2, area_m2: area of the work [ft2 | m2]
+            uncovered_ft2, uncovered_m2: area farther than that from every shot [ft2 | m2]
+            share_percent: its share of the work [%]
+            beyond_ft2, beyond_m2: area beyond the last shots [ft2 | m2]
+            unsurveyed_ft2, unsurveyed_m2: area in triangles that leave the outline [ft2 | m2]
+            farthest_ft, farthest_m: the farthest any place is from a shot [ft | m]
+            farthest_x_ft, farthest_x_m: where it is, from the left [ft | m]
+            farthest_y_ft, farthest_y_m: where it is, from the front [ft | m]
+            next: where the next shots belong, until every place is near enough, a table of next
+        and notes, basis and taken.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+            quantity (UNIT_WRONG)
+        FormError: the value is of another kind than the port takes (KIND_MISMATCH)
+
+    Basis:
+        plane and solid geometry: derived
+        no place of the floor farther than 6 ft from a shot, as on a grid of 8 ft: common practice, no
+            source
+
+    Example:
+        >>> from overslab.survey import survey_coverage
+        >>> answer = survey_coverage(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"length": "20 ft"},
+        ...                 {"length": "30 ft"},
+        ...                 {"length": "20 ft"},
+        ...                 {"length": "30 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "19 ft"],
+        ...             "rows": ["1 ft", "29 ft"],
+        ...             "elevations": ["99.20 ft", "99.15 ft", "99.22 ft", "99.25 ft"],
+        ...         },
+        ...     },
+        ... )
+        >>> round(answer.area_ft2, 4)
+        600.0
+
+    Since 0.1.0.
+    """
+
+@final
+class SurveyCoverage(AnswerResult):
+    r"""What `survey_coverage` gives."""
+
+    @property
+    def area_ft2(self) -> float:
+        r"""area of the work [ft2]."""
+
+    @property
+    def area_m2(self) -> float:
+        r"""area of the work [m2]."""
+
+    @property
+    def uncovered_ft2(self) -> float:
+        r"""area farther than that from every shot [ft2]."""
+
+    @property
+    def uncovered_m2(self) -> float:
+        r"""area farther than that from every shot [m2]."""
+
+    @property
+    def share_percent(self) -> float:
+        r"""its share of the work [%]."""
+
+    @property
+    def beyond_ft2(self) -> float:
+        r"""area beyond the last shots [ft2]."""
+
+    @property
+    def beyond_m2(self) -> float:
+        r"""area beyond the last shots [m2]."""
+
+    @property
+    def unsurveyed_ft2(self) -> float:
+        r"""area in triangles that leave the outline [ft2]."""
+
+    @property
+    def unsurveyed_m2(self) -> float:
+        r"""area in triangles that leave the outline [m2]."""
+
+    @property
+    def farthest_ft(self) -> float:
+        r"""the farthest any place is from a shot [ft]."""
+
+    @property
+    def farthest_m(self) -> float:
+        r"""the farthest any place is from a shot [m]."""
+
+    @property
+    def farthest_x_ft(self) -> float:
+        r"""where it is, from the left [ft]."""
+
+    @property
+    def farthest_x_m(self) -> float:
+        r"""where it is, from the left [m]."""
+
+    @property
+    def farthest_y_ft(self) -> float:
+        r"""where it is, from the front [ft]."""
+
+    @property
+    def farthest_y_m(self) -> float:
+        r"""where it is, from the front [m]."""
+
+    @property
+    def next(self) -> dict[str, Column]:
+        r"""where the next shots belong, until every place is near enough."""
+
+def two_peg_test(
+    middle_a: Quantity,
+    middle_b: Quantity,
+    end_a: Quantity,
+    end_b: Quantity,
+    distance_a: Quantity,
+    distance_b: Quantity,
+    *,
+    limit: Quantity | None = None,
+    units: Units | None = None,
+) -> TwoPegTest:
+    r"""Whether the line of sight of a level or laser is level, from readings on two pegs.
+
+    Rule: rise = middle_a - middle_b; tilt = ((end_a - end_b) - rise) / (distance_a - distance_b); right
+        = reading - tilt distance.
+    Takes for granted: the first set-up half way between the pegs; curvature and refraction left out.
+
+    Args:
+        middle_a: rod on peg A from half way between the pegs [ft | m]; at least 0 ft, at most
+            32.8083989501 ft (at least 0 m, at most 10 m)
+        middle_b: rod on peg B from there [ft | m]; at least 0 ft, at most 32.8083989501 ft (at least 0
+            m, at most 10 m)
+        end_a: rod on peg A from near one peg [ft | m]; at least 0 ft, at most 32.8083989501 ft (at
+            least 0 m, at most 10 m)
+        end_b: rod on peg B from there [ft | m]; at least 0 ft, at most 32.8083989501 ft (at least 0 m,
+            at most 10 m)
+        distance_a: from the instrument to peg A in the second set-up [ft | m]; at least 0 ft, at most
+            3280.83989501 ft (at least 0 m, at most 1000 m)
+        distance_b: from the instrument to peg B in the second set-up [ft | m]; at least 0 ft, at most
+            3280.83989501 ft (at least 0 m, at most 1000 m)
+        limit: the tilt allowed [in/ft | mm/m]; at least 0 in/ft, at most 1.2 in/ft (at least 0 mm/m, at
+            most 100 mm/m); where it is not given 0.00125 in/ft is taken: 1/16 in per 50 ft, common
+            practice, no source
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        TwoPegTest, with the attributes
+            rise_ft, rise_m: how much higher peg B stands than peg A [ft | m]
+            tilt_in_per_ft, tilt_mm_per_m: rise of the line of sight over the distance [in/ft | mm/m]
+            right_a_ft, right_a_m: what the second set-up should read on peg A [ft | m]
+            right_b_ft, right_b_m: what it should read on peg B [ft | m]
+            off_in, off_mm: how much too high it reads on the farther peg [in | mm]
+            passes: whether the tilt is within what is allowed: no, yes
+            good_for_ft, good_for_m: difference of sights to benchmark and shot that the tilt turns into
+                1/8 in [ft | m]
+        and notes, basis and taken.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+            quantity (UNIT_WRONG)
+
+    Basis:
+        from half way between two pegs the difference of the readings is free of the tilt of the line of
+            sight: Surveying textbooks, two-peg test (any), collimation
+        the line of sight may tilt by 1/16 in per 50 ft: common practice, no source
+
+    Example:
+        >>> from overslab.survey import two_peg_test
+        >>> answer = two_peg_test(
+        ...     middle_a="4.52 ft",
+        ...     middle_b="5.17 ft",
+        ...     end_a="4.86 ft",
+        ...     end_b="5.49 ft",
+        ...     distance_a="10 ft",
+        ...     distance_b="110 ft",
+        ... )
+        >>> round(answer.rise_ft, 4)
+        -0.65
+
+    Since 0.1.0.
+    """
+
+@final
+class TwoPegTest(AnswerResult):
+    r"""What `two_peg_test` gives."""
+
+    @property
+    def rise_ft(self) -> float:
+        r"""how much higher peg B stands than peg A [ft]."""
+
+    @property
+    def rise_m(self) -> float:
+        r"""how much higher peg B stands than peg A [m]."""
+
+    @property
+    def tilt_in_per_ft(self) -> float:
+        r"""rise of the line of sight over the distance [in/ft]."""
+
+    @property
+    def tilt_mm_per_m(self) -> float:
+        r"""rise of the line of sight over the distance [mm/m]."""
+
+    @property
+    def right_a_ft(self) -> float:
+        r"""what the second set-up should read on peg A [ft]."""
+
+    @property
+    def right_a_m(self) -> float:
+        r"""what the second set-up should read on peg A [m]."""
+
+    @property
+    def right_b_ft(self) -> float:
+        r"""what it should read on peg B [ft]."""
+
+    @property
+    def right_b_m(self) -> float:
+        r"""what it should read on peg B [m]."""
+
+    @property
+    def off_in(self) -> float:
+        r"""how much too high it reads on the farther peg [in]."""
+
+    @property
+    def off_mm(self) -> float:
+        r"""how much too high it reads on the farther peg [mm]."""
+
+    @property
+    def passes(self) -> Literal["no", "yes"]:
+        r"""whether the tilt is within what is allowed."""
+
+    @property
+    def good_for_ft(self) -> float | None:
+        r"""difference of sights to benchmark and shot that the tilt turns into 1/8 in [ft]."""
+
+    @property
+    def good_for_m(self) -> float | None:
+        r"""difference of sights to benchmark and shot that the tilt turns into 1/8 in [m]."""
+
+def benchmark_recheck(
+    first: Quantity,
+    again: Quantity,
+    *,
+    shots: Table | None = None,
+    time_again: Quantity | None = None,
+    tolerance: Quantity | None = None,
+    units: Units | None = None,
+) -> BenchmarkRecheck:
+    r"""The benchmark read again later: how far off, and what that does to the readings between, or to marks set out by the first.
+
+    Rule: difference = again - first; correction = difference x time / time_again, or k / (n + 1) of it
+        for shot k of n.
+    Takes for granted: the line of sight moved evenly; a set-up of a level book that closes shares half
+        out to all its sights instead.
+
+    Args:
+        first: rod on the benchmark before [ft | m]; at least 0 ft, at most 32.8083989501 ft (at least 0
+            m, at most 10 m)
+        again: rod on the benchmark after; add the difference to every rod mark [ft | m]; at least 0 ft,
+            at most 32.8083989501 ft (at least 0 m, at most 10 m)
+        shots: the readings between; a table of at least 0 rows, each a reading between the two on the
+            benchmark, in the order read, with the columns; may be left out
+            rod: the reading [ft | m]; at least 0 ft, at most 32.8083989501 ft (at least 0 m, at most 10
+                m)
+            time: when, from the first reading of the benchmark [min]; at least 0 min; may be left out
+        time_again: when the benchmark was read again [min]; at least 0 min; may be left out
+        tolerance: how far the two may be off [in | mm]; at least 0 in (at least 0 mm); where it is not
+            given 1/8 in is taken: one set-up closes within 1/8 in, common practice, no source
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        BenchmarkRecheck, with the attributes
+            difference_in, difference_mm: again less first [in | mm]
+            follows: what follows: agrees, shared_out, shoot_again
+            shared_out: the readings with their shares; none where it is off by too much, a table of
+                shared_out
+            said: the same in a sentence
+        and notes, basis and taken.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); an empty cell or a blank where a
+            value is wanted (EMPTY_CELL)
+        FormError: a required value is missing (KEY_MISSING)
+
+    Basis:
+        height of instrument = elevation + backsight; elevation = height of instrument - sight:
+            Surveying textbooks, differential levelling (any), height of instrument
+        one set-up closes within 1/8 in, several within 1/4 in: common practice, no source
+
+    Example:
+        >>> from overslab.survey import benchmark_recheck
+        >>> answer = benchmark_recheck(
+        ...     first="4' 2 1/2\"",
+        ...     again="4' 2 5/8\"",
+        ...     shots={"rod": ["5' 0 5/8\"", "5' 0 1/2\"", "4' 11 7/8\""]},
+        ... )
+        >>> round(answer.difference_in, 4)
+        0.125
+
+    Since 0.1.0.
+    """
+
+@final
+class BenchmarkRecheck(AnswerResult):
+    r"""What `benchmark_recheck` gives."""
+
+    @property
+    def difference_in(self) -> float:
+        r"""again less first [in]."""
+
+    @property
+    def difference_mm(self) -> float:
+        r"""again less first [mm]."""
+
+    @property
+    def follows(self) -> Literal["agrees", "shared_out", "shoot_again"]:
+        r"""what follows."""
+
+    @property
+    def shared_out(self) -> dict[str, Column]:
+        r"""the readings with their shares; none where it is off by too much."""
+
+    @property
+    def said(self) -> str:
+        r"""the same in a sentence."""

@@ -4,6 +4,8 @@
 
 super::c_library::signatures! {
     ">i": > i;
+    "ddddddpipip>i": d d d d d d p i p i p > i;
+    "ddddddpipipipi>i": d d d d d d p i p i p i p i > i;
     "ddddpip>i": d d d d p i p > i;
     "ddddpppi>i": d d d d p p p i > i;
     "ddddpppppi>i": d d d d p p p p p i > i;
@@ -11,6 +13,8 @@ super::c_library::signatures! {
     "dddpppi>i": d d d p p p i > i;
     "dddppppi>i": d d d p p p p i > i;
     "ddpip>i": d d p i p > i;
+    "ddpipip>i": d d p i p i p > i;
+    "ddpippipi>p": d d p i p p i p i > p;
     "ddpppi>i": d d p p p i > i;
     "ddppppi>i": d d p p p p i > i;
     "diipip>i": d i i p i p > i;

@@ -325,6 +325,41 @@
 #define OVS_NO_POINTS 107
 
 /**
+ * Status: the corners of a facet are not in one plane.
+ */
+#define OVS_FACET_WARPED 130
+
+/**
+ * Status: two facets have different heights along the edge they share.
+ */
+#define OVS_FACETS_APART 131
+
+/**
+ * Status: two facets lie over one another.
+ */
+#define OVS_FACETS_OVERLAP 132
+
+/**
+ * Status: a part of the work is under no facet.
+ */
+#define OVS_FACETS_LEAVE_HOLE 133
+
+/**
+ * Status: the corners of a facet bound no area that could be struck off.
+ */
+#define OVS_FACET_SHAPE 134
+
+/**
+ * Status: no corner has this name or number.
+ */
+#define OVS_CORNER_UNKNOWN 135
+
+/**
+ * Status: no shot of the survey has this name.
+ */
+#define OVS_SHOT_UNKNOWN 140
+
+/**
  * Note: the result lies outside the range the formula is stated for.
  */
 #define OVS_NOTE_OUTSIDE_FORMULA 1
@@ -410,14 +445,34 @@
 #define OVS_NOTE_UNIT_OVERRULED 22
 
 /**
- * Note: parts of the file were not used.
+ * Note: parts of the file were not used as they stand.
  */
-#define OVS_NOTE_PARTS_IGNORED 23
+#define OVS_NOTE_FILE_PARTS 23
 
 /**
- * Note: the last line of the file has no end: it may be cut short.
+ * Note: the file may be cut short or damaged.
  */
-#define OVS_NOTE_END_DOUBTFUL 24
+#define OVS_NOTE_FILE_DOUBTFUL 24
+
+/**
+ * Note: too few shots to judge one by the others.
+ */
+#define OVS_NOTE_TOO_FEW_TO_JUDGE 40
+
+/**
+ * Note: too many shots do not go with their neighbours.
+ */
+#define OVS_NOTE_BOOK_IN_DOUBT 41
+
+/**
+ * Note: shots were left out because the caller named them.
+ */
+#define OVS_NOTE_LEFT_OUT 42
+
+/**
+ * Note: part of the work is farther from any shot than was asked.
+ */
+#define OVS_NOTE_UNCOVERED 43
 
 /**
  * The field `area` (ft2 or m2): area of the work.
@@ -585,29 +640,34 @@
 #define OVS_SURVEY_FIELDS 20
 
 /**
- * The field `elevation` (ft or m): its height at the origin of the axes.
+ * The field `elevation` (ft or m): of one plane: its height at the origin of the axes.
  */
 #define OVS_FINISH_ELEVATION 0
 
 /**
- * The field `rise_x` (in/ft or %): rise along x.
+ * The field `rise_x` (in/ft or %): of one plane: rise along x.
  */
 #define OVS_FINISH_RISE_X 1
 
 /**
- * The field `rise_y` (in/ft or %): rise along y.
+ * The field `rise_y` (in/ft or %): of one plane: rise along y.
  */
 #define OVS_FINISH_RISE_Y 2
 
 /**
- * The field `fall` (in/ft or %): steepest fall.
+ * The field `fall` (in/ft or %): steepest fall, of facets the steepest of all.
  */
 #define OVS_FINISH_FALL 3
 
 /**
+ * The field `facet_count`: how many facets it has; 0 for one plane.
+ */
+#define OVS_FINISH_FACET_COUNT 4
+
+/**
  * How many fields there are.
  */
-#define OVS_FINISH_FIELDS 4
+#define OVS_FINISH_FIELDS 5
 
 /**
  * The field `name`: what the job is called.
@@ -1000,6 +1060,488 @@
 #define OVS_SURVEY_TRIANGLES_TRIANGLES_GROUND_BEYOND 2
 
 /**
+ * The result `suspects`: the suspects, the farthest off first.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS 0
+
+/**
+ * The column `shot` of `suspects`: its name.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SHOT 0
+
+/**
+ * The column `x` of `suspects` (ft or m): distance from the left.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_X 1
+
+/**
+ * The column `y` of `suspects` (ft or m): distance from the front.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_Y 2
+
+/**
+ * The column `elevation` of `suspects` (ft or m): its height as booked.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_ELEVATION 3
+
+/**
+ * The column `rod` of `suspects` (ft or m): its reading, where the survey stands on rods.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_ROD 4
+
+/**
+ * The column `predicted` of `suspects` (ft or m): what its neighbours say.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_PREDICTED 5
+
+/**
+ * The column `off` of `suspects` (in or mm): booked less predicted: above zero where it stands high.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_OFF 6
+
+/**
+ * The column `deviation` of `suspects` (in or mm): standard deviation of that on this floor.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_DEVIATION 7
+
+/**
+ * The column `verdict` of `suspects`: what to think of it.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_VERDICT 8
+
+/**
+ * The column `kind` of `suspects`: what may have happened.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND 9
+
+/**
+ * The column `second` of `suspects`: what else, nearly as likely; the amount where a row is off.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND 10
+
+/**
+ * The column `with` of `suspects`: the shot it was swapped with, or its rows.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_WITH 11
+
+/**
+ * The column `proposed` of `suspects` (ft or m): the height it would have.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_PROPOSED 12
+
+/**
+ * The column `proposed_rod` of `suspects` (ft or m): the reading it would have.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_PROPOSED_ROD 13
+
+/**
+ * The column `more_if_corrected` of `suspects` (yd3 or m3): what the net concrete under a given finish changes by
+ * with the height proposed.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_MORE_IF_CORRECTED 14
+
+/**
+ * The column `more_without` of `suspects` (yd3 or m3): what it changes by where the shot is left out.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_MORE_WITHOUT 15
+
+/**
+ * The column `said` of `suspects`: the same in a sentence.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SAID 16
+
+/**
+ * The result `judged`: how many shots were judged.
+ */
+#define OVS_SURVEY_SUSPECTS_JUDGED 1
+
+/**
+ * The result `roughness` (in or mm): standard deviation that each shot has for itself: reading, texture and small
+ * waves.
+ */
+#define OVS_SURVEY_SUSPECTS_ROUGHNESS 2
+
+/**
+ * The result `graduation`: how the rod is graduated.
+ */
+#define OVS_SURVEY_SUSPECTS_GRADUATION 3
+
+/**
+ * How many results there are.
+ */
+#define OVS_SURVEY_SUSPECTS_RESULTS 4
+
+/**
+ * The word `inches`.
+ */
+#define OVS_SURVEY_SUSPECTS_ROD_INCHES 0
+
+/**
+ * The word `tenths`.
+ */
+#define OVS_SURVEY_SUSPECTS_ROD_TENTHS 1
+
+/**
+ * The word `metric`.
+ */
+#define OVS_SURVEY_SUSPECTS_ROD_METRIC 2
+
+/**
+ * The word `unknown`.
+ */
+#define OVS_SURVEY_SUSPECTS_ROD_UNKNOWN 3
+
+/**
+ * The word `look_again`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_VERDICT_LOOK_AGAIN 0
+
+/**
+ * The word `likely_slip`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_VERDICT_LIKELY_SLIP 1
+
+/**
+ * The word `unexplained`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_VERDICT_UNEXPLAINED 2
+
+/**
+ * The word `inch`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_INCH 0
+
+/**
+ * The word `tenth_of_a_foot`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_TENTH_OF_A_FOOT 1
+
+/**
+ * The word `five_centimetres`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_FIVE_CENTIMETRES 2
+
+/**
+ * The word `ten_centimetres`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_TEN_CENTIMETRES 3
+
+/**
+ * The word `half_a_foot`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_HALF_A_FOOT 4
+
+/**
+ * The word `ten_inches`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_TEN_INCHES 5
+
+/**
+ * The word `foot`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_FOOT 6
+
+/**
+ * The word `metre`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_METRE 7
+
+/**
+ * The word `sign`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_SIGN 8
+
+/**
+ * The word `swapped`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_SWAPPED 9
+
+/**
+ * The word `row_off`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_ROW_OFF 10
+
+/**
+ * The word `row_reversed`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_ROW_REVERSED 11
+
+/**
+ * The word `rows_swapped`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_ROWS_SWAPPED 12
+
+/**
+ * The word `unusual`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_UNUSUAL 13
+
+/**
+ * The word `inch`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_INCH 0
+
+/**
+ * The word `tenth_of_a_foot`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_TENTH_OF_A_FOOT 1
+
+/**
+ * The word `five_centimetres`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_FIVE_CENTIMETRES 2
+
+/**
+ * The word `ten_centimetres`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_TEN_CENTIMETRES 3
+
+/**
+ * The word `half_a_foot`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_HALF_A_FOOT 4
+
+/**
+ * The word `ten_inches`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_TEN_INCHES 5
+
+/**
+ * The word `foot`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_FOOT 6
+
+/**
+ * The word `metre`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_METRE 7
+
+/**
+ * The word `sign`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_SIGN 8
+
+/**
+ * The word `swapped`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_SWAPPED 9
+
+/**
+ * The word `row_off`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_ROW_OFF 10
+
+/**
+ * The word `row_reversed`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_ROW_REVERSED 11
+
+/**
+ * The word `rows_swapped`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_ROWS_SWAPPED 12
+
+/**
+ * The word `unusual`.
+ */
+#define OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_UNUSUAL 13
+
+/**
+ * The word `inches`.
+ */
+#define OVS_SURVEY_SUSPECTS_GRADUATION_INCHES 0
+
+/**
+ * The word `tenths`.
+ */
+#define OVS_SURVEY_SUSPECTS_GRADUATION_TENTHS 1
+
+/**
+ * The word `metric`.
+ */
+#define OVS_SURVEY_SUSPECTS_GRADUATION_METRIC 2
+
+/**
+ * The word `unknown`.
+ */
+#define OVS_SURVEY_SUSPECTS_GRADUATION_UNKNOWN 3
+
+/**
+ * The result `area` (ft2 or m2): area of the work.
+ */
+#define OVS_SURVEY_COVERAGE_AREA 0
+
+/**
+ * The result `uncovered` (ft2 or m2): area farther than that from every shot.
+ */
+#define OVS_SURVEY_COVERAGE_UNCOVERED 1
+
+/**
+ * The result `share` (%): its share of the work.
+ */
+#define OVS_SURVEY_COVERAGE_SHARE 2
+
+/**
+ * The result `beyond` (ft2 or m2): area beyond the last shots.
+ */
+#define OVS_SURVEY_COVERAGE_BEYOND 3
+
+/**
+ * The result `unsurveyed` (ft2 or m2): area in triangles that leave the outline.
+ */
+#define OVS_SURVEY_COVERAGE_UNSURVEYED 4
+
+/**
+ * The result `farthest` (ft or m): the farthest any place is from a shot.
+ */
+#define OVS_SURVEY_COVERAGE_FARTHEST 5
+
+/**
+ * The result `farthest_x` (ft or m): where it is, from the left.
+ */
+#define OVS_SURVEY_COVERAGE_FARTHEST_X 6
+
+/**
+ * The result `farthest_y` (ft or m): where it is, from the front.
+ */
+#define OVS_SURVEY_COVERAGE_FARTHEST_Y 7
+
+/**
+ * The result `next`: where the next shots belong, until every place is near enough.
+ */
+#define OVS_SURVEY_COVERAGE_NEXT 8
+
+/**
+ * The column `x` of `next` (ft or m): distance from the left.
+ */
+#define OVS_SURVEY_COVERAGE_NEXT_X 0
+
+/**
+ * The column `y` of `next` (ft or m): distance from the front.
+ */
+#define OVS_SURVEY_COVERAGE_NEXT_Y 1
+
+/**
+ * The column `nearest` of `next` (ft or m): how far the nearest shot is.
+ */
+#define OVS_SURVEY_COVERAGE_NEXT_NEAREST 2
+
+/**
+ * The column `uncovered_after` of `next` (ft2 or m2): area still not covered once it is shot.
+ */
+#define OVS_SURVEY_COVERAGE_NEXT_UNCOVERED_AFTER 3
+
+/**
+ * The column `farthest_after` of `next` (ft or m): the farthest any place is from a shot then.
+ */
+#define OVS_SURVEY_COVERAGE_NEXT_FARTHEST_AFTER 4
+
+/**
+ * How many results there are.
+ */
+#define OVS_SURVEY_COVERAGE_RESULTS 9
+
+/**
+ * The result `rise` (ft or m): how much higher peg B stands than peg A.
+ */
+#define OVS_TWO_PEG_TEST_RISE 0
+
+/**
+ * The result `tilt` (in/ft or mm/m): rise of the line of sight over the distance.
+ */
+#define OVS_TWO_PEG_TEST_TILT 1
+
+/**
+ * The result `right_a` (ft or m): what the second set-up should read on peg A.
+ */
+#define OVS_TWO_PEG_TEST_RIGHT_A 2
+
+/**
+ * The result `right_b` (ft or m): what it should read on peg B.
+ */
+#define OVS_TWO_PEG_TEST_RIGHT_B 3
+
+/**
+ * The result `off` (in or mm): how much too high it reads on the farther peg.
+ */
+#define OVS_TWO_PEG_TEST_OFF 4
+
+/**
+ * The result `passes`: whether the tilt is within what is allowed.
+ */
+#define OVS_TWO_PEG_TEST_PASSES 5
+
+/**
+ * The result `good_for` (ft or m): difference of sights to benchmark and shot that the tilt turns into 1/8 in.
+ */
+#define OVS_TWO_PEG_TEST_GOOD_FOR 6
+
+/**
+ * How many results there are.
+ */
+#define OVS_TWO_PEG_TEST_RESULTS 7
+
+/**
+ * The word `no`.
+ */
+#define OVS_TWO_PEG_TEST_PASSES_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_TWO_PEG_TEST_PASSES_YES 1
+
+/**
+ * The result `difference` (in or mm): again less first.
+ */
+#define OVS_BENCHMARK_RECHECK_DIFFERENCE 0
+
+/**
+ * The result `follows`: what follows.
+ */
+#define OVS_BENCHMARK_RECHECK_FOLLOWS 1
+
+/**
+ * The result `shared_out`: the readings with their shares; none where it is off by too much.
+ */
+#define OVS_BENCHMARK_RECHECK_SHARED_OUT 2
+
+/**
+ * The column `correction` of `shared_out` (in or mm): what its elevation gains.
+ */
+#define OVS_BENCHMARK_RECHECK_SHARED_OUT_CORRECTION 0
+
+/**
+ * The column `rod` of `shared_out` (ft or m): the reading as from the first line of sight.
+ */
+#define OVS_BENCHMARK_RECHECK_SHARED_OUT_ROD 1
+
+/**
+ * The result `said`: the same in a sentence.
+ */
+#define OVS_BENCHMARK_RECHECK_SAID 3
+
+/**
+ * How many results there are.
+ */
+#define OVS_BENCHMARK_RECHECK_RESULTS 4
+
+/**
+ * The word `agrees`.
+ */
+#define OVS_BENCHMARK_RECHECK_FOLLOWS_AGREES 0
+
+/**
+ * The word `shared_out`.
+ */
+#define OVS_BENCHMARK_RECHECK_FOLLOWS_SHARED_OUT 1
+
+/**
+ * The word `shoot_again`.
+ */
+#define OVS_BENCHMARK_RECHECK_FOLLOWS_SHOOT_AGAIN 2
+
+/**
  * The result `area` (ft2 or m2): plan area.
  */
 #define OVS_THICKNESS_AREA 0
@@ -1068,6 +1610,56 @@
  * How many results there are.
  */
 #define OVS_THICKNESS_RESULTS 13
+
+/**
+ * The result `governing`: the shots that fix the grade.
+ */
+#define OVS_SECOND_LOOK_GOVERNING 0
+
+/**
+ * The column `shot` of `governing`: its name.
+ */
+#define OVS_SECOND_LOOK_GOVERNING_SHOT 0
+
+/**
+ * The column `x` of `governing` (ft or m): distance from the left.
+ */
+#define OVS_SECOND_LOOK_GOVERNING_X 1
+
+/**
+ * The column `y` of `governing` (ft or m): distance from the front.
+ */
+#define OVS_SECOND_LOOK_GOVERNING_Y 2
+
+/**
+ * The column `thickness` of `governing` (in or mm): the thickness over it.
+ */
+#define OVS_SECOND_LOOK_GOVERNING_THICKNESS 3
+
+/**
+ * The column `drop_without` of `governing` (in or mm): how far the finish could drop without this shot.
+ */
+#define OVS_SECOND_LOOK_GOVERNING_DROP_WITHOUT 4
+
+/**
+ * The column `saved` of `governing` (yd3 or m3): the concrete that would save.
+ */
+#define OVS_SECOND_LOOK_GOVERNING_SAVED 5
+
+/**
+ * The column `said` of `governing`: why to look again.
+ */
+#define OVS_SECOND_LOOK_GOVERNING_SAID 6
+
+/**
+ * The result `drop_without_all` (in or mm): how far the finish could drop without all of them.
+ */
+#define OVS_SECOND_LOOK_DROP_WITHOUT_ALL 1
+
+/**
+ * How many results there are.
+ */
+#define OVS_SECOND_LOOK_RESULTS 2
 
 /**
  * The result `net` (yd3 or m3): sum of what is poured.
@@ -1365,7 +1957,7 @@
 typedef struct ovs_answer ovs_answer;
 
 /**
- * The new top surface, one plane.
+ * The new top surface: one plane, or facets that meet.
  */
 typedef struct ovs_finish ovs_finish;
 
@@ -1916,10 +2508,11 @@ void ovs_survey_free(ovs_survey *survey);
  * Every field that is a number, a count or a word, by its place; NaN for the others.
  *
  * - `values`, `values_len`, out: as many as there is room for.
- * - OVS_FINISH_ELEVATION (ft): its height at the origin of the axes.
- * - OVS_FINISH_RISE_X (in/ft): rise along x.
- * - OVS_FINISH_RISE_Y (in/ft): rise along y.
- * - OVS_FINISH_FALL (in/ft): steepest fall.
+ * - OVS_FINISH_ELEVATION (ft): of one plane: its height at the origin of the axes.
+ * - OVS_FINISH_RISE_X (in/ft): of one plane: rise along x.
+ * - OVS_FINISH_RISE_Y (in/ft): of one plane: rise along y.
+ * - OVS_FINISH_FALL (in/ft): steepest fall, of facets the steepest of all.
+ * - OVS_FINISH_FACET_COUNT: how many facets it has; 0 for one plane.
  */
 int ovs_finish_values_us(const ovs_finish *finish, double *values, int values_len, char *msg, int msg_len);
 
@@ -1927,10 +2520,11 @@ int ovs_finish_values_us(const ovs_finish *finish, double *values, int values_le
  * Every field that is a number, a count or a word, by its place; NaN for the others.
  *
  * - `values`, `values_len`, out: as many as there is room for.
- * - OVS_FINISH_ELEVATION (m): its height at the origin of the axes.
- * - OVS_FINISH_RISE_X (%): rise along x.
- * - OVS_FINISH_RISE_Y (%): rise along y.
- * - OVS_FINISH_FALL (%): steepest fall.
+ * - OVS_FINISH_ELEVATION (m): of one plane: its height at the origin of the axes.
+ * - OVS_FINISH_RISE_X (%): of one plane: rise along x.
+ * - OVS_FINISH_RISE_Y (%): of one plane: rise along y.
+ * - OVS_FINISH_FALL (%): steepest fall, of facets the steepest of all.
+ * - OVS_FINISH_FACET_COUNT: how many facets it has; 0 for one plane.
  */
 int ovs_finish_values_si(const ovs_finish *finish, double *values, int values_len, char *msg, int msg_len);
 
@@ -3012,6 +3606,569 @@ int ovs_survey_triangles_si_why(const ovs_survey *survey,
                                 int *needed);
 
 /**
+ * The shots that do not go with their neighbours, with the slip each looks like; nothing is changed. On a thousand
+ * invented books with one planted slip every one of 6 in or more is found and its kind named, an inch in nine of
+ * ten; three of ten books without a slip name some shot.
+ *
+ * Equation: off = booked - best linear prediction from the other shots; a suspect where a slip of 1 in is five
+ * times likelier than chance.
+ * Taken for granted: the slab is a plane with waves that reach 10 ft; readings and texture are normal but for
+ * slips.
+ *
+ * - `survey`: the old slab.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `rod`: how the rod is graduated; without it the readings tell; 0 inches, 1 tenths, 2 metric, 3 unknown; may
+ *     be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SURVEY_SUSPECTS_SUSPECTS: the suspects, the farthest off first.
+ *   - OVS_SURVEY_SUSPECTS_JUDGED: how many shots were judged.
+ *   - OVS_SURVEY_SUSPECTS_ROUGHNESS (in): standard deviation that each shot has for itself: reading, texture and
+ *     small waves.
+ *   - OVS_SURVEY_SUSPECTS_GRADUATION: how the rod is graduated; 0 inches, 1 tenths, 2 metric, 3 unknown.
+ *
+ * Refuses with OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_KIND_MISMATCH, OVS_NULL_POINTER.
+ * Basis: each shot predicted from the others, its difference held against a robust scale: Statistics textbooks,
+ * leave-one-out prediction (any), kriging, from memory: confirm.
+ * Basis: readings are booked an inch, 6, 10, 12 in, a tenth, half a foot, 5 cm, 10 cm or a metre off: common
+ * practice, no source.
+ * Basis: reading and texture deviations behind the site words: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"length":"24 ft"},{"length":"24 ft"},{"length":"24 ft"},{"length":"24 ft"}]},"grid":{"columns":["1 ft","8 ft","16 ft","23 ft"],"rows":["1 ft","8 ft","16 ft","23 ft"],"elevations":["99.20 ft","99.18 ft","99.19 ft","99.17 ft","99.24 ft","99.22 ft","99.73 ft","99.23 ft","99.29 ft","99.28 ft","99.26 ft","99.27 ft","99.33 ft","99.31 ft","99.32 ft","99.30 ft"]}}}
+ */
+ovs_answer *ovs_survey_suspects_us(const ovs_survey *survey,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * The shots that do not go with their neighbours, with the slip each looks like; nothing is changed. On a thousand
+ * invented books with one planted slip every one of 6 in or more is found and its kind named, an inch in nine of
+ * ten; three of ten books without a slip name some shot.
+ *
+ * Equation: off = booked - best linear prediction from the other shots; a suspect where a slip of 1 in is five
+ * times likelier than chance.
+ * Taken for granted: the slab is a plane with waves that reach 10 ft; readings and texture are normal but for
+ * slips.
+ *
+ * - `survey`: the old slab.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `rod`: how the rod is graduated; without it the readings tell; 0 inches, 1 tenths, 2 metric, 3 unknown; may
+ *     be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SURVEY_SUSPECTS_SUSPECTS: the suspects, the farthest off first.
+ *   - OVS_SURVEY_SUSPECTS_JUDGED: how many shots were judged.
+ *   - OVS_SURVEY_SUSPECTS_ROUGHNESS (mm): standard deviation that each shot has for itself: reading, texture and
+ *     small waves.
+ *   - OVS_SURVEY_SUSPECTS_GRADUATION: how the rod is graduated; 0 inches, 1 tenths, 2 metric, 3 unknown.
+ *
+ * Refuses with OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_KIND_MISMATCH, OVS_NULL_POINTER.
+ * Basis: each shot predicted from the others, its difference held against a robust scale: Statistics textbooks,
+ * leave-one-out prediction (any), kriging, from memory: confirm.
+ * Basis: readings are booked an inch, 6, 10, 12 in, a tenth, half a foot, 5 cm, 10 cm or a metre off: common
+ * practice, no source.
+ * Basis: reading and texture deviations behind the site words: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"length":"24 ft"},{"length":"24 ft"},{"length":"24 ft"},{"length":"24 ft"}]},"grid":{"columns":["1 ft","8 ft","16 ft","23 ft"],"rows":["1 ft","8 ft","16 ft","23 ft"],"elevations":["99.20 ft","99.18 ft","99.19 ft","99.17 ft","99.24 ft","99.22 ft","99.73 ft","99.23 ft","99.29 ft","99.28 ft","99.26 ft","99.27 ft","99.33 ft","99.31 ft","99.32 ft","99.30 ft"]}}}
+ */
+ovs_answer *ovs_survey_suspects_si(const ovs_survey *survey,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_survey_suspects_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_suspects_us_why(const ovs_survey *survey,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_survey_suspects_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_suspects_si_why(const ovs_survey *survey,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * The old slab without the shots named; the others keep their names.
+ *
+ * Equation: the surface through the shots that are left.
+ * Taken for granted: the caller knows why.
+ *
+ * - `survey`: the old slab.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `leave_out`: the shots to leave out; required.
+ *   - `name` of `leave_out`: its name; required.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+ *
+ * Refuses with OVS_EMPTY_LIST, OVS_TOO_FEW_SHOTS, OVS_COLLINEAR_SHOTS, OVS_NULL_POINTER, OVS_SHOT_UNKNOWN.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"grid":{"columns":["1 ft","6 ft","11 ft"],"rows":["1 ft","9 ft"],"elevations":["99.20 ft","99.68 ft","99.15 ft","99.22 ft","99.19 ft","99.25 ft"]}},"leave_out":{"name":["A2"]}}
+ */
+ovs_survey *ovs_survey_without_us(const ovs_survey *survey,
+                                  const char *options_json,
+                                  int options_len,
+                                  int *status,
+                                  int *notes,
+                                  int notes_len,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * The old slab without the shots named; the others keep their names.
+ *
+ * Equation: the surface through the shots that are left.
+ * Taken for granted: the caller knows why.
+ *
+ * - `survey`: the old slab.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `leave_out`: the shots to leave out; required.
+ *   - `name` of `leave_out`: its name; required.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+ *
+ * Refuses with OVS_EMPTY_LIST, OVS_TOO_FEW_SHOTS, OVS_COLLINEAR_SHOTS, OVS_NULL_POINTER, OVS_SHOT_UNKNOWN.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"grid":{"columns":["1 ft","6 ft","11 ft"],"rows":["1 ft","9 ft"],"elevations":["99.20 ft","99.68 ft","99.15 ft","99.22 ft","99.19 ft","99.25 ft"]}},"leave_out":{"name":["A2"]}}
+ */
+ovs_survey *ovs_survey_without_si(const ovs_survey *survey,
+                                  const char *options_json,
+                                  int options_len,
+                                  int *status,
+                                  int *notes,
+                                  int notes_len,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * Why ovs_survey_without_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_without_us_why(const ovs_survey *survey,
+                              const char *options_json,
+                              int options_len,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * Why ovs_survey_without_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_without_si_why(const ovs_survey *survey,
+                              const char *options_json,
+                              int options_len,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * How much of the work lies too far from any shot, and where the next shots belong.
+ *
+ * Equation: uncovered = area of the work outside all circles about the shots; next = the middle of the largest
+ * circle without a shot.
+ * Taken for granted: straight distances, through walls and holes.
+ *
+ * - `survey`: the old slab.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `near` (ft): how near a shot should be to every place; at least 0.0416666666667 ft, at most 328.083989501
+ *     ft; where left out 6 ft, because a grid of 8 ft leaves no place farther, common practice, no source.
+ *   - `most`: how many places for more shots to tell; from 0 to 500; where left out 12, because an hour's work.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SURVEY_COVERAGE_AREA (ft2): area of the work.
+ *   - OVS_SURVEY_COVERAGE_UNCOVERED (ft2): area farther than that from every shot.
+ *   - OVS_SURVEY_COVERAGE_SHARE (%): its share of the work.
+ *   - OVS_SURVEY_COVERAGE_BEYOND (ft2): area beyond the last shots.
+ *   - OVS_SURVEY_COVERAGE_UNSURVEYED (ft2): area in triangles that leave the outline.
+ *   - OVS_SURVEY_COVERAGE_FARTHEST (ft): the farthest any place is from a shot.
+ *   - OVS_SURVEY_COVERAGE_FARTHEST_X (ft): where it is, from the left.
+ *   - OVS_SURVEY_COVERAGE_FARTHEST_Y (ft): where it is, from the front.
+ *   - OVS_SURVEY_COVERAGE_NEXT: where the next shots belong, until every place is near enough.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: no place of the floor farther than 6 ft from a shot, as on a grid of 8 ft: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"length":"20 ft"},{"length":"30 ft"},{"length":"20 ft"},{"length":"30 ft"}]},"grid":{"columns":["1 ft","19 ft"],"rows":["1 ft","29 ft"],"elevations":["99.20 ft","99.15 ft","99.22 ft","99.25 ft"]}}}
+ */
+ovs_answer *ovs_survey_coverage_us(const ovs_survey *survey,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * How much of the work lies too far from any shot, and where the next shots belong.
+ *
+ * Equation: uncovered = area of the work outside all circles about the shots; next = the middle of the largest
+ * circle without a shot.
+ * Taken for granted: straight distances, through walls and holes.
+ *
+ * - `survey`: the old slab.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `near` (m): how near a shot should be to every place; at least 0.0127 m, at most 100 m; where left out 6 ft,
+ *     because a grid of 8 ft leaves no place farther, common practice, no source.
+ *   - `most`: how many places for more shots to tell; from 0 to 500; where left out 12, because an hour's work.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SURVEY_COVERAGE_AREA (m2): area of the work.
+ *   - OVS_SURVEY_COVERAGE_UNCOVERED (m2): area farther than that from every shot.
+ *   - OVS_SURVEY_COVERAGE_SHARE (%): its share of the work.
+ *   - OVS_SURVEY_COVERAGE_BEYOND (m2): area beyond the last shots.
+ *   - OVS_SURVEY_COVERAGE_UNSURVEYED (m2): area in triangles that leave the outline.
+ *   - OVS_SURVEY_COVERAGE_FARTHEST (m): the farthest any place is from a shot.
+ *   - OVS_SURVEY_COVERAGE_FARTHEST_X (m): where it is, from the left.
+ *   - OVS_SURVEY_COVERAGE_FARTHEST_Y (m): where it is, from the front.
+ *   - OVS_SURVEY_COVERAGE_NEXT: where the next shots belong, until every place is near enough.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: no place of the floor farther than 6 ft from a shot, as on a grid of 8 ft: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"length":"20 ft"},{"length":"30 ft"},{"length":"20 ft"},{"length":"30 ft"}]},"grid":{"columns":["1 ft","19 ft"],"rows":["1 ft","29 ft"],"elevations":["99.20 ft","99.15 ft","99.22 ft","99.25 ft"]}}}
+ */
+ovs_answer *ovs_survey_coverage_si(const ovs_survey *survey,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_survey_coverage_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_coverage_us_why(const ovs_survey *survey,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_survey_coverage_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_coverage_si_why(const ovs_survey *survey,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Whether the line of sight of a level or laser is level, from readings on two pegs.
+ *
+ * Equation: rise = middle_a - middle_b; tilt = ((end_a - end_b) - rise) / (distance_a - distance_b); right =
+ * reading - tilt distance.
+ * Taken for granted: the first set-up half way between the pegs; curvature and refraction left out.
+ *
+ * - `middle_a_ft` (ft): rod on peg A from half way between the pegs; at least 0 ft, at most 32.8083989501 ft.
+ * - `middle_b_ft` (ft): rod on peg B from there; at least 0 ft, at most 32.8083989501 ft.
+ * - `end_a_ft` (ft): rod on peg A from near one peg; at least 0 ft, at most 32.8083989501 ft.
+ * - `end_b_ft` (ft): rod on peg B from there; at least 0 ft, at most 32.8083989501 ft.
+ * - `distance_a_ft` (ft): from the instrument to peg A in the second set-up; at least 0 ft, at most 3280.83989501
+ *   ft.
+ * - `distance_b_ft` (ft): from the instrument to peg B in the second set-up; at least 0 ft, at most 3280.83989501
+ *   ft.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `limit` (in/ft): the tilt allowed; at least 0 in/ft, at most 1.2 in/ft; where left out 0.00125 in/ft,
+ *     because 1/16 in per 50 ft, common practice, no source.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_TWO_PEG_TEST_RISE (ft): how much higher peg B stands than peg A.
+ *   - OVS_TWO_PEG_TEST_TILT (in/ft): rise of the line of sight over the distance.
+ *   - OVS_TWO_PEG_TEST_RIGHT_A (ft): what the second set-up should read on peg A.
+ *   - OVS_TWO_PEG_TEST_RIGHT_B (ft): what it should read on peg B.
+ *   - OVS_TWO_PEG_TEST_OFF (in): how much too high it reads on the farther peg.
+ *   - OVS_TWO_PEG_TEST_PASSES: whether the tilt is within what is allowed; 0 no, 1 yes.
+ *   - OVS_TWO_PEG_TEST_GOOD_FOR (ft): difference of sights to benchmark and shot that the tilt turns into 1/8 in.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: from half way between two pegs the difference of the readings is free of the tilt of the line of sight:
+ * Surveying textbooks, two-peg test (any), collimation.
+ * Basis: the line of sight may tilt by 1/16 in per 50 ft: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"middle_a":"4.52 ft","middle_b":"5.17 ft","end_a":"4.86 ft","end_b":"5.49 ft","distance_a":"10 ft","distance_b":"110 ft"}
+ */
+int ovs_two_peg_test_us(double middle_a_ft,
+                        double middle_b_ft,
+                        double end_a_ft,
+                        double end_b_ft,
+                        double distance_a_ft,
+                        double distance_b_ft,
+                        const char *options_json,
+                        int options_len,
+                        double *results,
+                        int results_len,
+                        int *notes,
+                        int notes_len,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * Whether the line of sight of a level or laser is level, from readings on two pegs.
+ *
+ * Equation: rise = middle_a - middle_b; tilt = ((end_a - end_b) - rise) / (distance_a - distance_b); right =
+ * reading - tilt distance.
+ * Taken for granted: the first set-up half way between the pegs; curvature and refraction left out.
+ *
+ * - `middle_a_m` (m): rod on peg A from half way between the pegs; at least 0 m, at most 10 m.
+ * - `middle_b_m` (m): rod on peg B from there; at least 0 m, at most 10 m.
+ * - `end_a_m` (m): rod on peg A from near one peg; at least 0 m, at most 10 m.
+ * - `end_b_m` (m): rod on peg B from there; at least 0 m, at most 10 m.
+ * - `distance_a_m` (m): from the instrument to peg A in the second set-up; at least 0 m, at most 1000 m.
+ * - `distance_b_m` (m): from the instrument to peg B in the second set-up; at least 0 m, at most 1000 m.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `limit` (mm/m): the tilt allowed; at least 0 mm/m, at most 100 mm/m; where left out 0.00125 in/ft, because
+ *     1/16 in per 50 ft, common practice, no source.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_TWO_PEG_TEST_RISE (m): how much higher peg B stands than peg A.
+ *   - OVS_TWO_PEG_TEST_TILT (mm/m): rise of the line of sight over the distance.
+ *   - OVS_TWO_PEG_TEST_RIGHT_A (m): what the second set-up should read on peg A.
+ *   - OVS_TWO_PEG_TEST_RIGHT_B (m): what it should read on peg B.
+ *   - OVS_TWO_PEG_TEST_OFF (mm): how much too high it reads on the farther peg.
+ *   - OVS_TWO_PEG_TEST_PASSES: whether the tilt is within what is allowed; 0 no, 1 yes.
+ *   - OVS_TWO_PEG_TEST_GOOD_FOR (m): difference of sights to benchmark and shot that the tilt turns into 1/8 in.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: from half way between two pegs the difference of the readings is free of the tilt of the line of sight:
+ * Surveying textbooks, two-peg test (any), collimation.
+ * Basis: the line of sight may tilt by 1/16 in per 50 ft: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"middle_a":"4.52 ft","middle_b":"5.17 ft","end_a":"4.86 ft","end_b":"5.49 ft","distance_a":"10 ft","distance_b":"110 ft"}
+ */
+int ovs_two_peg_test_si(double middle_a_m,
+                        double middle_b_m,
+                        double end_a_m,
+                        double end_b_m,
+                        double distance_a_m,
+                        double distance_b_m,
+                        const char *options_json,
+                        int options_len,
+                        double *results,
+                        int results_len,
+                        int *notes,
+                        int notes_len,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * Why ovs_two_peg_test_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_two_peg_test_us_why(double middle_a_ft,
+                            double middle_b_ft,
+                            double end_a_ft,
+                            double end_b_ft,
+                            double distance_a_ft,
+                            double distance_b_ft,
+                            const char *options_json,
+                            int options_len,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * Why ovs_two_peg_test_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_two_peg_test_si_why(double middle_a_m,
+                            double middle_b_m,
+                            double end_a_m,
+                            double end_b_m,
+                            double distance_a_m,
+                            double distance_b_m,
+                            const char *options_json,
+                            int options_len,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * The benchmark read again later: how far off, and what that does to the readings between, or to marks set out by
+ * the first.
+ *
+ * Equation: difference = again - first; correction = difference x time / time_again, or k / (n + 1) of it for shot
+ * k of n.
+ * Taken for granted: the line of sight moved evenly; a set-up of a level book that closes shares half out to all
+ * its sights instead.
+ *
+ * - `first_ft` (ft): rod on the benchmark before; at least 0 ft, at most 32.8083989501 ft.
+ * - `again_ft` (ft): rod on the benchmark after; add the difference to every rod mark; at least 0 ft, at most
+ *   32.8083989501 ft.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `shots`: the readings between; may be left out.
+ *   - `rod` of `shots` (ft): the reading; at least 0 ft, at most 32.8083989501 ft; required.
+ *   - `time` of `shots` (min): when, from the first reading of the benchmark; at least 0 min; may be left out.
+ *   - `time_again` (min): when the benchmark was read again; at least 0 min; may be left out.
+ *   - `tolerance` (in): how far the two may be off; at least 0 in; where left out 1/8 in, because one set-up
+ *     closes within 1/8 in, common practice, no source.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_BENCHMARK_RECHECK_DIFFERENCE (in): again less first.
+ *   - OVS_BENCHMARK_RECHECK_FOLLOWS: what follows; 0 agrees, 1 shared_out, 2 shoot_again.
+ *   - OVS_BENCHMARK_RECHECK_SHARED_OUT: the readings with their shares; none where it is off by too much.
+ *   - OVS_BENCHMARK_RECHECK_SAID: the same in a sentence.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_CELL, OVS_KEY_MISSING.
+ * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+ * textbooks, differential levelling (any), height of instrument.
+ * Basis: one set-up closes within 1/8 in, several within 1/4 in: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"first":"4' 2 1/2\"","again":"4' 2 5/8\"","shots":{"rod":["5' 0 5/8\"","5' 0 1/2\"","4' 11 7/8\""]}}
+ */
+ovs_answer *ovs_benchmark_recheck_us(double first_ft,
+                                     double again_ft,
+                                     const char *options_json,
+                                     int options_len,
+                                     int *status,
+                                     int *notes,
+                                     int notes_len,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * The benchmark read again later: how far off, and what that does to the readings between, or to marks set out by
+ * the first.
+ *
+ * Equation: difference = again - first; correction = difference x time / time_again, or k / (n + 1) of it for shot
+ * k of n.
+ * Taken for granted: the line of sight moved evenly; a set-up of a level book that closes shares half out to all
+ * its sights instead.
+ *
+ * - `first_m` (m): rod on the benchmark before; at least 0 m, at most 10 m.
+ * - `again_m` (m): rod on the benchmark after; add the difference to every rod mark; at least 0 m, at most 10 m.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `shots`: the readings between; may be left out.
+ *   - `rod` of `shots` (m): the reading; at least 0 m, at most 10 m; required.
+ *   - `time` of `shots` (min): when, from the first reading of the benchmark; at least 0 min; may be left out.
+ *   - `time_again` (min): when the benchmark was read again; at least 0 min; may be left out.
+ *   - `tolerance` (mm): how far the two may be off; at least 0 mm; where left out 1/8 in, because one set-up
+ *     closes within 1/8 in, common practice, no source.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_BENCHMARK_RECHECK_DIFFERENCE (mm): again less first.
+ *   - OVS_BENCHMARK_RECHECK_FOLLOWS: what follows; 0 agrees, 1 shared_out, 2 shoot_again.
+ *   - OVS_BENCHMARK_RECHECK_SHARED_OUT: the readings with their shares; none where it is off by too much.
+ *   - OVS_BENCHMARK_RECHECK_SAID: the same in a sentence.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_CELL, OVS_KEY_MISSING.
+ * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+ * textbooks, differential levelling (any), height of instrument.
+ * Basis: one set-up closes within 1/8 in, several within 1/4 in: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"first":"4' 2 1/2\"","again":"4' 2 5/8\"","shots":{"rod":["5' 0 5/8\"","5' 0 1/2\"","4' 11 7/8\""]}}
+ */
+ovs_answer *ovs_benchmark_recheck_si(double first_m,
+                                     double again_m,
+                                     const char *options_json,
+                                     int options_len,
+                                     int *status,
+                                     int *notes,
+                                     int notes_len,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * Why ovs_benchmark_recheck_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_benchmark_recheck_us_why(double first_ft,
+                                 double again_ft,
+                                 const char *options_json,
+                                 int options_len,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
+ * Why ovs_benchmark_recheck_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_benchmark_recheck_si_why(double first_m,
+                                 double again_m,
+                                 const char *options_json,
+                                 int options_len,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
  * The fall of a surface that loses a height over a run.
  *
  * Equation: fall = drop / run.
@@ -3328,7 +4485,7 @@ int ovs_triangular_prism_si_why(double area_m2,
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
- * Returns the record, or null: The new top surface, one plane.
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
  *
  * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
  * Basis: plane and solid geometry: derived.
@@ -3355,7 +4512,7 @@ ovs_finish *ovs_finish_level_us(double elevation_ft,
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
- * Returns the record, or null: The new top surface, one plane.
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
  *
  * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
  * Basis: plane and solid geometry: derived.
@@ -3413,7 +4570,7 @@ int ovs_finish_level_si_why(double elevation_m,
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
- * Returns the record, or null: The new top surface, one plane.
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
  *
  * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_FINISH_UNDETERMINED.
  * Basis: plane and solid geometry: derived.
@@ -3446,7 +4603,7 @@ ovs_finish *ovs_finish_from_points_us(const double *points_x_ft,
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
- * Returns the record, or null: The new top surface, one plane.
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
  *
  * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_FINISH_UNDETERMINED.
  * Basis: plane and solid geometry: derived.
@@ -3513,7 +4670,7 @@ int ovs_finish_from_points_si_why(const double *points_x_m,
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
- * Returns the record, or null: The new top surface, one plane.
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
  *
  * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
  * Basis: plane and solid geometry: derived.
@@ -3547,7 +4704,7 @@ ovs_finish *ovs_finish_to_edge_us(const ovs_survey *survey,
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
- * Returns the record, or null: The new top surface, one plane.
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
  *
  * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
  * Basis: plane and solid geometry: derived.
@@ -3622,7 +4779,7 @@ int ovs_finish_to_edge_si_why(const ovs_survey *survey,
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
- * Returns the record, or null: The new top surface, one plane.
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
  *
  * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_FINISH_UNDETERMINED,
  * OVS_NULL_POINTER.
@@ -3662,7 +4819,7 @@ ovs_finish *ovs_finish_at_least_us(const ovs_survey *survey,
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
- * Returns the record, or null: The new top surface, one plane.
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
  *
  * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_FINISH_UNDETERMINED,
  * OVS_NULL_POINTER.
@@ -3839,6 +4996,106 @@ int ovs_thickness_si_why(const ovs_survey *survey,
                          char *text,
                          int text_len,
                          int *needed);
+
+/**
+ * The shots with the least thickness over them: they fix the grade and are looked at again, suspects or not.
+ *
+ * Equation: thickness = finish - shot; drop without a shot = least thickness over the others - least thickness;
+ * saved = drop area.
+ * Taken for granted: the least thickness decides the height of the finish; shots within 1/8 in of it decide
+ * together.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SECOND_LOOK_GOVERNING: the shots that fix the grade.
+ *   - OVS_SECOND_LOOK_DROP_WITHOUT_ALL (in): how far the finish could drop without all of them.
+ *
+ * Refuses with OVS_KIND_MISMATCH, OVS_KEY_UNKNOWN, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: each shot predicted from the others, its difference held against a robust scale: Statistics textbooks,
+ * leave-one-out prediction (any), kriging, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"}}
+ */
+ovs_answer *ovs_second_look_us(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               const char *options_json,
+                               int options_len,
+                               int *status,
+                               int *notes,
+                               int notes_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * The shots with the least thickness over them: they fix the grade and are looked at again, suspects or not.
+ *
+ * Equation: thickness = finish - shot; drop without a shot = least thickness over the others - least thickness;
+ * saved = drop area.
+ * Taken for granted: the least thickness decides the height of the finish; shots within 1/8 in of it decide
+ * together.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SECOND_LOOK_GOVERNING: the shots that fix the grade.
+ *   - OVS_SECOND_LOOK_DROP_WITHOUT_ALL (mm): how far the finish could drop without all of them.
+ *
+ * Refuses with OVS_KIND_MISMATCH, OVS_KEY_UNKNOWN, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: each shot predicted from the others, its difference held against a robust scale: Statistics textbooks,
+ * leave-one-out prediction (any), kriging, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"}}
+ */
+ovs_answer *ovs_second_look_si(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               const char *options_json,
+                               int options_len,
+                               int *status,
+                               int *notes,
+                               int notes_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * Why ovs_second_look_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_second_look_us_why(const ovs_survey *survey,
+                           const ovs_finish *finish,
+                           const char *options_json,
+                           int options_len,
+                           char *text,
+                           int text_len,
+                           int *needed);
+
+/**
+ * Why ovs_second_look_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_second_look_si_why(const ovs_survey *survey,
+                           const ovs_finish *finish,
+                           const char *options_json,
+                           int options_len,
+                           char *text,
+                           int text_len,
+                           int *needed);
 
 /**
  * The volume of a slab, a ramp or a step from its length, width and mean depth.

@@ -160,6 +160,27 @@ pub const OVS_SURFACE_UNCLEAR: c_int = 106;
 /// Status: the file holds no point that can be used.
 pub const OVS_NO_POINTS: c_int = 107;
 
+/// Status: the corners of a facet are not in one plane.
+pub const OVS_FACET_WARPED: c_int = 130;
+
+/// Status: two facets have different heights along the edge they share.
+pub const OVS_FACETS_APART: c_int = 131;
+
+/// Status: two facets lie over one another.
+pub const OVS_FACETS_OVERLAP: c_int = 132;
+
+/// Status: a part of the work is under no facet.
+pub const OVS_FACETS_LEAVE_HOLE: c_int = 133;
+
+/// Status: the corners of a facet bound no area that could be struck off.
+pub const OVS_FACET_SHAPE: c_int = 134;
+
+/// Status: no corner has this name or number.
+pub const OVS_CORNER_UNKNOWN: c_int = 135;
+
+/// Status: no shot of the survey has this name.
+pub const OVS_SHOT_UNKNOWN: c_int = 140;
+
 /// Note: the result lies outside the range the formula is stated for.
 pub const OVS_NOTE_OUTSIDE_FORMULA: c_int = 1;
 
@@ -211,8 +232,20 @@ pub const OVS_NOTE_UNIT_TAKEN: c_int = 21;
 /// Note: the unit given was used in place of the one in the file.
 pub const OVS_NOTE_UNIT_OVERRULED: c_int = 22;
 
-/// Note: parts of the file were not used.
-pub const OVS_NOTE_PARTS_IGNORED: c_int = 23;
+/// Note: parts of the file were not used as they stand.
+pub const OVS_NOTE_FILE_PARTS: c_int = 23;
 
-/// Note: the last line of the file has no end: it may be cut short.
-pub const OVS_NOTE_END_DOUBTFUL: c_int = 24;
+/// Note: the file may be cut short or damaged.
+pub const OVS_NOTE_FILE_DOUBTFUL: c_int = 24;
+
+/// Note: too few shots to judge one by the others.
+pub const OVS_NOTE_TOO_FEW_TO_JUDGE: c_int = 40;
+
+/// Note: too many shots do not go with their neighbours.
+pub const OVS_NOTE_BOOK_IN_DOUBT: c_int = 41;
+
+/// Note: shots were left out because the caller named them.
+pub const OVS_NOTE_LEFT_OUT: c_int = 42;
+
+/// Note: part of the work is farther from any shot than was asked.
+pub const OVS_NOTE_UNCOVERED: c_int = 43;

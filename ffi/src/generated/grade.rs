@@ -2,6 +2,7 @@
 //!
 //! Made from the table of operations: change the table and run `cargo run -p overslab-tests`.
 
+use crate::answer::ovs_answer;
 use crate::border::{Given, Input, Message, Notes, Numbers, Output, Passed, Request, TextIn, TextOut, record, row, scalar};
 use crate::border::scalar::Arrays;
 use overslab::operation::Operation;
@@ -51,6 +52,36 @@ pub const OVS_THICKNESS_THINNER: c_int = 12;
 
 /// How many results there are.
 pub const OVS_THICKNESS_RESULTS: c_int = 13;
+
+/// The result `governing`: the shots that fix the grade.
+pub const OVS_SECOND_LOOK_GOVERNING: c_int = 0;
+
+/// The column `shot` of `governing`: its name.
+pub const OVS_SECOND_LOOK_GOVERNING_SHOT: c_int = 0;
+
+/// The column `x` of `governing` (ft or m): distance from the left.
+pub const OVS_SECOND_LOOK_GOVERNING_X: c_int = 1;
+
+/// The column `y` of `governing` (ft or m): distance from the front.
+pub const OVS_SECOND_LOOK_GOVERNING_Y: c_int = 2;
+
+/// The column `thickness` of `governing` (in or mm): the thickness over it.
+pub const OVS_SECOND_LOOK_GOVERNING_THICKNESS: c_int = 3;
+
+/// The column `drop_without` of `governing` (in or mm): how far the finish could drop without this shot.
+pub const OVS_SECOND_LOOK_GOVERNING_DROP_WITHOUT: c_int = 4;
+
+/// The column `saved` of `governing` (yd3 or m3): the concrete that would save.
+pub const OVS_SECOND_LOOK_GOVERNING_SAVED: c_int = 5;
+
+/// The column `said` of `governing`: why to look again.
+pub const OVS_SECOND_LOOK_GOVERNING_SAID: c_int = 6;
+
+/// The result `drop_without_all` (in or mm): how far the finish could drop without all of them.
+pub const OVS_SECOND_LOOK_DROP_WITHOUT_ALL: c_int = 1;
+
+/// How many results there are.
+pub const OVS_SECOND_LOOK_RESULTS: c_int = 2;
 
 static FALL: &Operation = row(OPERATIONS, "fall");
 
@@ -484,7 +515,7 @@ static FINISH_LEVEL: &Operation = row(OPERATIONS, "finish_level");
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
-/// Returns the record, or null: The new top surface, one plane.
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
 ///
 /// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
 /// Basis: plane and solid geometry: derived.
@@ -518,7 +549,7 @@ pub unsafe extern "C" fn ovs_finish_level_us(
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
-/// Returns the record, or null: The new top surface, one plane.
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
 ///
 /// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
 /// Basis: plane and solid geometry: derived.
@@ -599,7 +630,7 @@ static FINISH_FROM_POINTS: &Operation = row(OPERATIONS, "finish_from_points");
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
-/// Returns the record, or null: The new top surface, one plane.
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
 ///
 /// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_FINISH_UNDETERMINED.
 /// Basis: plane and solid geometry: derived.
@@ -639,7 +670,7 @@ pub unsafe extern "C" fn ovs_finish_from_points_us(
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
-/// Returns the record, or null: The new top surface, one plane.
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
 ///
 /// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_FINISH_UNDETERMINED.
 /// Basis: plane and solid geometry: derived.
@@ -729,7 +760,7 @@ static FINISH_TO_EDGE: &Operation = row(OPERATIONS, "finish_to_edge");
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
-/// Returns the record, or null: The new top surface, one plane.
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
 ///
 /// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
 /// Basis: plane and solid geometry: derived.
@@ -773,7 +804,7 @@ pub unsafe extern "C" fn ovs_finish_to_edge_us(
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
-/// Returns the record, or null: The new top surface, one plane.
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
 ///
 /// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
 /// Basis: plane and solid geometry: derived.
@@ -880,7 +911,7 @@ static FINISH_AT_LEAST: &Operation = row(OPERATIONS, "finish_at_least");
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
-/// Returns the record, or null: The new top surface, one plane.
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
 ///
 /// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_FINISH_UNDETERMINED,
 /// OVS_NULL_POINTER.
@@ -928,7 +959,7 @@ pub unsafe extern "C" fn ovs_finish_at_least_us(
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
-/// Returns the record, or null: The new top surface, one plane.
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
 ///
 /// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EDGE_UNKNOWN, OVS_FINISH_UNDETERMINED,
 /// OVS_NULL_POINTER.
@@ -1166,5 +1197,139 @@ pub unsafe extern "C" fn ovs_thickness_si_why(
         (3, Given::Record(Passed::new("zone", zone))),
     ];
     let request = Request::new(THICKNESS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static SECOND_LOOK: &Operation = row(OPERATIONS, "second_look");
+
+/// The shots with the least thickness over them: they fix the grade and are looked at again, suspects or not.
+///
+/// Equation: thickness = finish - shot; drop without a shot = least thickness over the others - least thickness;
+/// saved = drop area.
+/// Taken for granted: the least thickness decides the height of the finish; shots within 1/8 in of it decide
+/// together.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `options_json`, `options_len`: none yet; may be null.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_SECOND_LOOK_GOVERNING: the shots that fix the grade.
+///   - OVS_SECOND_LOOK_DROP_WITHOUT_ALL (in): how far the finish could drop without all of them.
+///
+/// Refuses with OVS_KIND_MISMATCH, OVS_KEY_UNKNOWN, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: each shot predicted from the others, its difference held against a robust scale: Statistics textbooks,
+/// leave-one-out prediction (any), kriging, from memory: confirm.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_second_look_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(SECOND_LOOK, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The shots with the least thickness over them: they fix the grade and are looked at again, suspects or not.
+///
+/// Equation: thickness = finish - shot; drop without a shot = least thickness over the others - least thickness;
+/// saved = drop area.
+/// Taken for granted: the least thickness decides the height of the finish; shots within 1/8 in of it decide
+/// together.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `options_json`, `options_len`: none yet; may be null.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_SECOND_LOOK_GOVERNING: the shots that fix the grade.
+///   - OVS_SECOND_LOOK_DROP_WITHOUT_ALL (mm): how far the finish could drop without all of them.
+///
+/// Refuses with OVS_KIND_MISMATCH, OVS_KEY_UNKNOWN, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: each shot predicted from the others, its difference held against a robust scale: Statistics textbooks,
+/// leave-one-out prediction (any), kriging, from memory: confirm.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_second_look_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(SECOND_LOOK, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_second_look_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_second_look_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(SECOND_LOOK, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_second_look_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_second_look_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(SECOND_LOOK, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }

@@ -121,22 +121,25 @@ pub struct ovs_survey {
     _private: [u8; 0],
 }
 
-/// The field `elevation` (ft or m): its height at the origin of the axes.
+/// The field `elevation` (ft or m): of one plane: its height at the origin of the axes.
 pub const OVS_FINISH_ELEVATION: c_int = 0;
 
-/// The field `rise_x` (in/ft or %): rise along x.
+/// The field `rise_x` (in/ft or %): of one plane: rise along x.
 pub const OVS_FINISH_RISE_X: c_int = 1;
 
-/// The field `rise_y` (in/ft or %): rise along y.
+/// The field `rise_y` (in/ft or %): of one plane: rise along y.
 pub const OVS_FINISH_RISE_Y: c_int = 2;
 
-/// The field `fall` (in/ft or %): steepest fall.
+/// The field `fall` (in/ft or %): steepest fall, of facets the steepest of all.
 pub const OVS_FINISH_FALL: c_int = 3;
 
-/// How many fields there are.
-pub const OVS_FINISH_FIELDS: c_int = 4;
+/// The field `facet_count`: how many facets it has; 0 for one plane.
+pub const OVS_FINISH_FACET_COUNT: c_int = 4;
 
-/// The new top surface, one plane.
+/// How many fields there are.
+pub const OVS_FINISH_FIELDS: c_int = 5;
+
+/// The new top surface: one plane, or facets that meet.
 #[expect(non_camel_case_types, reason = "its name in C")]
 pub struct ovs_finish {
     _private: [u8; 0],
@@ -550,10 +553,11 @@ pub(crate) static FINISH_TYPE: &RecordType = record_type(OPERATIONS, "finish");
 /// Every field that is a number, a count or a word, by its place; NaN for the others.
 ///
 /// - `values`, `values_len`, out: as many as there is room for.
-/// - OVS_FINISH_ELEVATION (ft): its height at the origin of the axes.
-/// - OVS_FINISH_RISE_X (in/ft): rise along x.
-/// - OVS_FINISH_RISE_Y (in/ft): rise along y.
-/// - OVS_FINISH_FALL (in/ft): steepest fall.
+/// - OVS_FINISH_ELEVATION (ft): of one plane: its height at the origin of the axes.
+/// - OVS_FINISH_RISE_X (in/ft): of one plane: rise along x.
+/// - OVS_FINISH_RISE_Y (in/ft): of one plane: rise along y.
+/// - OVS_FINISH_FALL (in/ft): steepest fall, of facets the steepest of all.
+/// - OVS_FINISH_FACET_COUNT: how many facets it has; 0 for one plane.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_finish_values_us(
     finish: *const ovs_finish,
@@ -569,10 +573,11 @@ pub unsafe extern "C" fn ovs_finish_values_us(
 /// Every field that is a number, a count or a word, by its place; NaN for the others.
 ///
 /// - `values`, `values_len`, out: as many as there is room for.
-/// - OVS_FINISH_ELEVATION (m): its height at the origin of the axes.
-/// - OVS_FINISH_RISE_X (%): rise along x.
-/// - OVS_FINISH_RISE_Y (%): rise along y.
-/// - OVS_FINISH_FALL (%): steepest fall.
+/// - OVS_FINISH_ELEVATION (m): of one plane: its height at the origin of the axes.
+/// - OVS_FINISH_RISE_X (%): of one plane: rise along x.
+/// - OVS_FINISH_RISE_Y (%): of one plane: rise along y.
+/// - OVS_FINISH_FALL (%): steepest fall, of facets the steepest of all.
+/// - OVS_FINISH_FACET_COUNT: how many facets it has; 0 for one plane.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_finish_values_si(
     finish: *const ovs_finish,

@@ -3,7 +3,7 @@
 //! Made from the table of operations: change the table and run `cargo run -p overslab-tests`.
 
 use crate::answer::ovs_answer;
-use crate::border::{Given, Input, Message, Notes, Output, Passed, Request, TextOut, record, row, scalar};
+use crate::border::{Given, Input, Message, Notes, Numbers, Output, Passed, Request, TextOut, record, row, scalar};
 use crate::border::scalar::Arrays;
 use overslab::operation::Operation;
 use overslab::operations::OPERATIONS;
@@ -238,6 +238,296 @@ pub const OVS_SURVEY_TRIANGLES_TRIANGLES_GROUND_SPANNING: c_int = 1;
 
 /// The word `beyond`.
 pub const OVS_SURVEY_TRIANGLES_TRIANGLES_GROUND_BEYOND: c_int = 2;
+
+/// The result `suspects`: the suspects, the farthest off first.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS: c_int = 0;
+
+/// The column `shot` of `suspects`: its name.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SHOT: c_int = 0;
+
+/// The column `x` of `suspects` (ft or m): distance from the left.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_X: c_int = 1;
+
+/// The column `y` of `suspects` (ft or m): distance from the front.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_Y: c_int = 2;
+
+/// The column `elevation` of `suspects` (ft or m): its height as booked.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_ELEVATION: c_int = 3;
+
+/// The column `rod` of `suspects` (ft or m): its reading, where the survey stands on rods.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_ROD: c_int = 4;
+
+/// The column `predicted` of `suspects` (ft or m): what its neighbours say.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_PREDICTED: c_int = 5;
+
+/// The column `off` of `suspects` (in or mm): booked less predicted: above zero where it stands high.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_OFF: c_int = 6;
+
+/// The column `deviation` of `suspects` (in or mm): standard deviation of that on this floor.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_DEVIATION: c_int = 7;
+
+/// The column `verdict` of `suspects`: what to think of it.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_VERDICT: c_int = 8;
+
+/// The column `kind` of `suspects`: what may have happened.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND: c_int = 9;
+
+/// The column `second` of `suspects`: what else, nearly as likely; the amount where a row is off.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND: c_int = 10;
+
+/// The column `with` of `suspects`: the shot it was swapped with, or its rows.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_WITH: c_int = 11;
+
+/// The column `proposed` of `suspects` (ft or m): the height it would have.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_PROPOSED: c_int = 12;
+
+/// The column `proposed_rod` of `suspects` (ft or m): the reading it would have.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_PROPOSED_ROD: c_int = 13;
+
+/// The column `more_if_corrected` of `suspects` (yd3 or m3): what the net concrete under a given finish changes by
+/// with the height proposed.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_MORE_IF_CORRECTED: c_int = 14;
+
+/// The column `more_without` of `suspects` (yd3 or m3): what it changes by where the shot is left out.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_MORE_WITHOUT: c_int = 15;
+
+/// The column `said` of `suspects`: the same in a sentence.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SAID: c_int = 16;
+
+/// The result `judged`: how many shots were judged.
+pub const OVS_SURVEY_SUSPECTS_JUDGED: c_int = 1;
+
+/// The result `roughness` (in or mm): standard deviation that each shot has for itself: reading, texture and small
+/// waves.
+pub const OVS_SURVEY_SUSPECTS_ROUGHNESS: c_int = 2;
+
+/// The result `graduation`: how the rod is graduated.
+pub const OVS_SURVEY_SUSPECTS_GRADUATION: c_int = 3;
+
+/// How many results there are.
+pub const OVS_SURVEY_SUSPECTS_RESULTS: c_int = 4;
+
+/// The word `inches`.
+pub const OVS_SURVEY_SUSPECTS_ROD_INCHES: c_int = 0;
+
+/// The word `tenths`.
+pub const OVS_SURVEY_SUSPECTS_ROD_TENTHS: c_int = 1;
+
+/// The word `metric`.
+pub const OVS_SURVEY_SUSPECTS_ROD_METRIC: c_int = 2;
+
+/// The word `unknown`.
+pub const OVS_SURVEY_SUSPECTS_ROD_UNKNOWN: c_int = 3;
+
+/// The word `look_again`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_VERDICT_LOOK_AGAIN: c_int = 0;
+
+/// The word `likely_slip`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_VERDICT_LIKELY_SLIP: c_int = 1;
+
+/// The word `unexplained`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_VERDICT_UNEXPLAINED: c_int = 2;
+
+/// The word `inch`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_INCH: c_int = 0;
+
+/// The word `tenth_of_a_foot`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_TENTH_OF_A_FOOT: c_int = 1;
+
+/// The word `five_centimetres`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_FIVE_CENTIMETRES: c_int = 2;
+
+/// The word `ten_centimetres`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_TEN_CENTIMETRES: c_int = 3;
+
+/// The word `half_a_foot`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_HALF_A_FOOT: c_int = 4;
+
+/// The word `ten_inches`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_TEN_INCHES: c_int = 5;
+
+/// The word `foot`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_FOOT: c_int = 6;
+
+/// The word `metre`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_METRE: c_int = 7;
+
+/// The word `sign`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_SIGN: c_int = 8;
+
+/// The word `swapped`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_SWAPPED: c_int = 9;
+
+/// The word `row_off`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_ROW_OFF: c_int = 10;
+
+/// The word `row_reversed`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_ROW_REVERSED: c_int = 11;
+
+/// The word `rows_swapped`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_ROWS_SWAPPED: c_int = 12;
+
+/// The word `unusual`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_KIND_UNUSUAL: c_int = 13;
+
+/// The word `inch`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_INCH: c_int = 0;
+
+/// The word `tenth_of_a_foot`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_TENTH_OF_A_FOOT: c_int = 1;
+
+/// The word `five_centimetres`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_FIVE_CENTIMETRES: c_int = 2;
+
+/// The word `ten_centimetres`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_TEN_CENTIMETRES: c_int = 3;
+
+/// The word `half_a_foot`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_HALF_A_FOOT: c_int = 4;
+
+/// The word `ten_inches`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_TEN_INCHES: c_int = 5;
+
+/// The word `foot`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_FOOT: c_int = 6;
+
+/// The word `metre`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_METRE: c_int = 7;
+
+/// The word `sign`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_SIGN: c_int = 8;
+
+/// The word `swapped`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_SWAPPED: c_int = 9;
+
+/// The word `row_off`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_ROW_OFF: c_int = 10;
+
+/// The word `row_reversed`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_ROW_REVERSED: c_int = 11;
+
+/// The word `rows_swapped`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_ROWS_SWAPPED: c_int = 12;
+
+/// The word `unusual`.
+pub const OVS_SURVEY_SUSPECTS_SUSPECTS_SECOND_UNUSUAL: c_int = 13;
+
+/// The word `inches`.
+pub const OVS_SURVEY_SUSPECTS_GRADUATION_INCHES: c_int = 0;
+
+/// The word `tenths`.
+pub const OVS_SURVEY_SUSPECTS_GRADUATION_TENTHS: c_int = 1;
+
+/// The word `metric`.
+pub const OVS_SURVEY_SUSPECTS_GRADUATION_METRIC: c_int = 2;
+
+/// The word `unknown`.
+pub const OVS_SURVEY_SUSPECTS_GRADUATION_UNKNOWN: c_int = 3;
+
+/// The result `area` (ft2 or m2): area of the work.
+pub const OVS_SURVEY_COVERAGE_AREA: c_int = 0;
+
+/// The result `uncovered` (ft2 or m2): area farther than that from every shot.
+pub const OVS_SURVEY_COVERAGE_UNCOVERED: c_int = 1;
+
+/// The result `share` (%): its share of the work.
+pub const OVS_SURVEY_COVERAGE_SHARE: c_int = 2;
+
+/// The result `beyond` (ft2 or m2): area beyond the last shots.
+pub const OVS_SURVEY_COVERAGE_BEYOND: c_int = 3;
+
+/// The result `unsurveyed` (ft2 or m2): area in triangles that leave the outline.
+pub const OVS_SURVEY_COVERAGE_UNSURVEYED: c_int = 4;
+
+/// The result `farthest` (ft or m): the farthest any place is from a shot.
+pub const OVS_SURVEY_COVERAGE_FARTHEST: c_int = 5;
+
+/// The result `farthest_x` (ft or m): where it is, from the left.
+pub const OVS_SURVEY_COVERAGE_FARTHEST_X: c_int = 6;
+
+/// The result `farthest_y` (ft or m): where it is, from the front.
+pub const OVS_SURVEY_COVERAGE_FARTHEST_Y: c_int = 7;
+
+/// The result `next`: where the next shots belong, until every place is near enough.
+pub const OVS_SURVEY_COVERAGE_NEXT: c_int = 8;
+
+/// The column `x` of `next` (ft or m): distance from the left.
+pub const OVS_SURVEY_COVERAGE_NEXT_X: c_int = 0;
+
+/// The column `y` of `next` (ft or m): distance from the front.
+pub const OVS_SURVEY_COVERAGE_NEXT_Y: c_int = 1;
+
+/// The column `nearest` of `next` (ft or m): how far the nearest shot is.
+pub const OVS_SURVEY_COVERAGE_NEXT_NEAREST: c_int = 2;
+
+/// The column `uncovered_after` of `next` (ft2 or m2): area still not covered once it is shot.
+pub const OVS_SURVEY_COVERAGE_NEXT_UNCOVERED_AFTER: c_int = 3;
+
+/// The column `farthest_after` of `next` (ft or m): the farthest any place is from a shot then.
+pub const OVS_SURVEY_COVERAGE_NEXT_FARTHEST_AFTER: c_int = 4;
+
+/// How many results there are.
+pub const OVS_SURVEY_COVERAGE_RESULTS: c_int = 9;
+
+/// The result `rise` (ft or m): how much higher peg B stands than peg A.
+pub const OVS_TWO_PEG_TEST_RISE: c_int = 0;
+
+/// The result `tilt` (in/ft or mm/m): rise of the line of sight over the distance.
+pub const OVS_TWO_PEG_TEST_TILT: c_int = 1;
+
+/// The result `right_a` (ft or m): what the second set-up should read on peg A.
+pub const OVS_TWO_PEG_TEST_RIGHT_A: c_int = 2;
+
+/// The result `right_b` (ft or m): what it should read on peg B.
+pub const OVS_TWO_PEG_TEST_RIGHT_B: c_int = 3;
+
+/// The result `off` (in or mm): how much too high it reads on the farther peg.
+pub const OVS_TWO_PEG_TEST_OFF: c_int = 4;
+
+/// The result `passes`: whether the tilt is within what is allowed.
+pub const OVS_TWO_PEG_TEST_PASSES: c_int = 5;
+
+/// The result `good_for` (ft or m): difference of sights to benchmark and shot that the tilt turns into 1/8 in.
+pub const OVS_TWO_PEG_TEST_GOOD_FOR: c_int = 6;
+
+/// How many results there are.
+pub const OVS_TWO_PEG_TEST_RESULTS: c_int = 7;
+
+/// The word `no`.
+pub const OVS_TWO_PEG_TEST_PASSES_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_TWO_PEG_TEST_PASSES_YES: c_int = 1;
+
+/// The result `difference` (in or mm): again less first.
+pub const OVS_BENCHMARK_RECHECK_DIFFERENCE: c_int = 0;
+
+/// The result `follows`: what follows.
+pub const OVS_BENCHMARK_RECHECK_FOLLOWS: c_int = 1;
+
+/// The result `shared_out`: the readings with their shares; none where it is off by too much.
+pub const OVS_BENCHMARK_RECHECK_SHARED_OUT: c_int = 2;
+
+/// The column `correction` of `shared_out` (in or mm): what its elevation gains.
+pub const OVS_BENCHMARK_RECHECK_SHARED_OUT_CORRECTION: c_int = 0;
+
+/// The column `rod` of `shared_out` (ft or m): the reading as from the first line of sight.
+pub const OVS_BENCHMARK_RECHECK_SHARED_OUT_ROD: c_int = 1;
+
+/// The result `said`: the same in a sentence.
+pub const OVS_BENCHMARK_RECHECK_SAID: c_int = 3;
+
+/// How many results there are.
+pub const OVS_BENCHMARK_RECHECK_RESULTS: c_int = 4;
+
+/// The word `agrees`.
+pub const OVS_BENCHMARK_RECHECK_FOLLOWS_AGREES: c_int = 0;
+
+/// The word `shared_out`.
+pub const OVS_BENCHMARK_RECHECK_FOLLOWS_SHARED_OUT: c_int = 1;
+
+/// The word `shoot_again`.
+pub const OVS_BENCHMARK_RECHECK_FOLLOWS_SHOOT_AGAIN: c_int = 2;
 
 static ROD_ELEVATION: &Operation = row(OPERATIONS, "rod_elevation");
 
@@ -1495,5 +1785,742 @@ pub unsafe extern "C" fn ovs_survey_triangles_si_why(
         (0, Given::Record(Passed::new("survey", survey))),
     ];
     let request = Request::new(SURVEY_TRIANGLES, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static SURVEY_SUSPECTS: &Operation = row(OPERATIONS, "survey_suspects");
+
+/// The shots that do not go with their neighbours, with the slip each looks like; nothing is changed. On a thousand
+/// invented books with one planted slip every one of 6 in or more is found and its kind named, an inch in nine of
+/// ten; three of ten books without a slip name some shot.
+///
+/// Equation: off = booked - best linear prediction from the other shots; a suspect where a slip of 1 in is five
+/// times likelier than chance.
+/// Taken for granted: the slab is a plane with waves that reach 10 ft; readings and texture are normal but for
+/// slips.
+///
+/// - `survey`: the old slab.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `rod`: how the rod is graduated; without it the readings tell; 0 inches, 1 tenths, 2 metric, 3 unknown; may
+///     be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_SURVEY_SUSPECTS_SUSPECTS: the suspects, the farthest off first.
+///   - OVS_SURVEY_SUSPECTS_JUDGED: how many shots were judged.
+///   - OVS_SURVEY_SUSPECTS_ROUGHNESS (in): standard deviation that each shot has for itself: reading, texture and
+///     small waves.
+///   - OVS_SURVEY_SUSPECTS_GRADUATION: how the rod is graduated; 0 inches, 1 tenths, 2 metric, 3 unknown.
+///
+/// Refuses with OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_KIND_MISMATCH, OVS_NULL_POINTER.
+/// Basis: each shot predicted from the others, its difference held against a robust scale: Statistics textbooks,
+/// leave-one-out prediction (any), kriging, from memory: confirm.
+/// Basis: readings are booked an inch, 6, 10, 12 in, a tenth, half a foot, 5 cm, 10 cm or a metre off: common
+/// practice, no source.
+/// Basis: reading and texture deviations behind the site words: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"length":"24 ft"},{"length":"24 ft"},{"length":"24 ft"},{"length":"24 ft"}]},"grid":{"columns":["1 ft","8 ft","16 ft","23 ft"],"rows":["1 ft","8 ft","16 ft","23 ft"],"elevations":["99.20 ft","99.18 ft","99.19 ft","99.17 ft","99.24 ft","99.22 ft","99.73 ft","99.23 ft","99.29 ft","99.28 ft","99.26 ft","99.27 ft","99.33 ft","99.31 ft","99.32 ft","99.30 ft"]}}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_suspects_us(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_SUSPECTS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The shots that do not go with their neighbours, with the slip each looks like; nothing is changed. On a thousand
+/// invented books with one planted slip every one of 6 in or more is found and its kind named, an inch in nine of
+/// ten; three of ten books without a slip name some shot.
+///
+/// Equation: off = booked - best linear prediction from the other shots; a suspect where a slip of 1 in is five
+/// times likelier than chance.
+/// Taken for granted: the slab is a plane with waves that reach 10 ft; readings and texture are normal but for
+/// slips.
+///
+/// - `survey`: the old slab.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `rod`: how the rod is graduated; without it the readings tell; 0 inches, 1 tenths, 2 metric, 3 unknown; may
+///     be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_SURVEY_SUSPECTS_SUSPECTS: the suspects, the farthest off first.
+///   - OVS_SURVEY_SUSPECTS_JUDGED: how many shots were judged.
+///   - OVS_SURVEY_SUSPECTS_ROUGHNESS (mm): standard deviation that each shot has for itself: reading, texture and
+///     small waves.
+///   - OVS_SURVEY_SUSPECTS_GRADUATION: how the rod is graduated; 0 inches, 1 tenths, 2 metric, 3 unknown.
+///
+/// Refuses with OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_KIND_MISMATCH, OVS_NULL_POINTER.
+/// Basis: each shot predicted from the others, its difference held against a robust scale: Statistics textbooks,
+/// leave-one-out prediction (any), kriging, from memory: confirm.
+/// Basis: readings are booked an inch, 6, 10, 12 in, a tenth, half a foot, 5 cm, 10 cm or a metre off: common
+/// practice, no source.
+/// Basis: reading and texture deviations behind the site words: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"length":"24 ft"},{"length":"24 ft"},{"length":"24 ft"},{"length":"24 ft"}]},"grid":{"columns":["1 ft","8 ft","16 ft","23 ft"],"rows":["1 ft","8 ft","16 ft","23 ft"],"elevations":["99.20 ft","99.18 ft","99.19 ft","99.17 ft","99.24 ft","99.22 ft","99.73 ft","99.23 ft","99.29 ft","99.28 ft","99.26 ft","99.27 ft","99.33 ft","99.31 ft","99.32 ft","99.30 ft"]}}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_suspects_si(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_SUSPECTS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_survey_suspects_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_suspects_us_why(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_SUSPECTS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_survey_suspects_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_suspects_si_why(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_SUSPECTS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static SURVEY_WITHOUT: &Operation = row(OPERATIONS, "survey_without");
+
+/// The old slab without the shots named; the others keep their names.
+///
+/// Equation: the surface through the shots that are left.
+/// Taken for granted: the caller knows why.
+///
+/// - `survey`: the old slab.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `leave_out`: the shots to leave out; required.
+///   - `name` of `leave_out`: its name; required.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+///
+/// Refuses with OVS_EMPTY_LIST, OVS_TOO_FEW_SHOTS, OVS_COLLINEAR_SHOTS, OVS_NULL_POINTER, OVS_SHOT_UNKNOWN.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"grid":{"columns":["1 ft","6 ft","11 ft"],"rows":["1 ft","9 ft"],"elevations":["99.20 ft","99.68 ft","99.15 ft","99.22 ft","99.19 ft","99.25 ft"]}},"leave_out":{"name":["A2"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_without_us(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_WITHOUT, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The old slab without the shots named; the others keep their names.
+///
+/// Equation: the surface through the shots that are left.
+/// Taken for granted: the caller knows why.
+///
+/// - `survey`: the old slab.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `leave_out`: the shots to leave out; required.
+///   - `name` of `leave_out`: its name; required.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+///
+/// Refuses with OVS_EMPTY_LIST, OVS_TOO_FEW_SHOTS, OVS_COLLINEAR_SHOTS, OVS_NULL_POINTER, OVS_SHOT_UNKNOWN.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"grid":{"columns":["1 ft","6 ft","11 ft"],"rows":["1 ft","9 ft"],"elevations":["99.20 ft","99.68 ft","99.15 ft","99.22 ft","99.19 ft","99.25 ft"]}},"leave_out":{"name":["A2"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_without_si(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_WITHOUT, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_survey_without_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_without_us_why(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_WITHOUT, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_survey_without_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_without_si_why(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_WITHOUT, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static SURVEY_COVERAGE: &Operation = row(OPERATIONS, "survey_coverage");
+
+/// How much of the work lies too far from any shot, and where the next shots belong.
+///
+/// Equation: uncovered = area of the work outside all circles about the shots; next = the middle of the largest
+/// circle without a shot.
+/// Taken for granted: straight distances, through walls and holes.
+///
+/// - `survey`: the old slab.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `near` (ft): how near a shot should be to every place; at least 0.0416666666667 ft, at most 328.083989501
+///     ft; where left out 6 ft, because a grid of 8 ft leaves no place farther, common practice, no source.
+///   - `most`: how many places for more shots to tell; from 0 to 500; where left out 12, because an hour's work.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_SURVEY_COVERAGE_AREA (ft2): area of the work.
+///   - OVS_SURVEY_COVERAGE_UNCOVERED (ft2): area farther than that from every shot.
+///   - OVS_SURVEY_COVERAGE_SHARE (%): its share of the work.
+///   - OVS_SURVEY_COVERAGE_BEYOND (ft2): area beyond the last shots.
+///   - OVS_SURVEY_COVERAGE_UNSURVEYED (ft2): area in triangles that leave the outline.
+///   - OVS_SURVEY_COVERAGE_FARTHEST (ft): the farthest any place is from a shot.
+///   - OVS_SURVEY_COVERAGE_FARTHEST_X (ft): where it is, from the left.
+///   - OVS_SURVEY_COVERAGE_FARTHEST_Y (ft): where it is, from the front.
+///   - OVS_SURVEY_COVERAGE_NEXT: where the next shots belong, until every place is near enough.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: no place of the floor farther than 6 ft from a shot, as on a grid of 8 ft: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"length":"20 ft"},{"length":"30 ft"},{"length":"20 ft"},{"length":"30 ft"}]},"grid":{"columns":["1 ft","19 ft"],"rows":["1 ft","29 ft"],"elevations":["99.20 ft","99.15 ft","99.22 ft","99.25 ft"]}}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_coverage_us(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_COVERAGE, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// How much of the work lies too far from any shot, and where the next shots belong.
+///
+/// Equation: uncovered = area of the work outside all circles about the shots; next = the middle of the largest
+/// circle without a shot.
+/// Taken for granted: straight distances, through walls and holes.
+///
+/// - `survey`: the old slab.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `near` (m): how near a shot should be to every place; at least 0.0127 m, at most 100 m; where left out 6 ft,
+///     because a grid of 8 ft leaves no place farther, common practice, no source.
+///   - `most`: how many places for more shots to tell; from 0 to 500; where left out 12, because an hour's work.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_SURVEY_COVERAGE_AREA (m2): area of the work.
+///   - OVS_SURVEY_COVERAGE_UNCOVERED (m2): area farther than that from every shot.
+///   - OVS_SURVEY_COVERAGE_SHARE (%): its share of the work.
+///   - OVS_SURVEY_COVERAGE_BEYOND (m2): area beyond the last shots.
+///   - OVS_SURVEY_COVERAGE_UNSURVEYED (m2): area in triangles that leave the outline.
+///   - OVS_SURVEY_COVERAGE_FARTHEST (m): the farthest any place is from a shot.
+///   - OVS_SURVEY_COVERAGE_FARTHEST_X (m): where it is, from the left.
+///   - OVS_SURVEY_COVERAGE_FARTHEST_Y (m): where it is, from the front.
+///   - OVS_SURVEY_COVERAGE_NEXT: where the next shots belong, until every place is near enough.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: no place of the floor farther than 6 ft from a shot, as on a grid of 8 ft: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"length":"20 ft"},{"length":"30 ft"},{"length":"20 ft"},{"length":"30 ft"}]},"grid":{"columns":["1 ft","19 ft"],"rows":["1 ft","29 ft"],"elevations":["99.20 ft","99.15 ft","99.22 ft","99.25 ft"]}}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_coverage_si(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_COVERAGE, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_survey_coverage_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_coverage_us_why(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_COVERAGE, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_survey_coverage_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_coverage_si_why(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_COVERAGE, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static TWO_PEG_TEST: &Operation = row(OPERATIONS, "two_peg_test");
+
+/// Whether the line of sight of a level or laser is level, from readings on two pegs.
+///
+/// Equation: rise = middle_a - middle_b; tilt = ((end_a - end_b) - rise) / (distance_a - distance_b); right =
+/// reading - tilt distance.
+/// Taken for granted: the first set-up half way between the pegs; curvature and refraction left out.
+///
+/// - `middle_a_ft` (ft): rod on peg A from half way between the pegs; at least 0 ft, at most 32.8083989501 ft.
+/// - `middle_b_ft` (ft): rod on peg B from there; at least 0 ft, at most 32.8083989501 ft.
+/// - `end_a_ft` (ft): rod on peg A from near one peg; at least 0 ft, at most 32.8083989501 ft.
+/// - `end_b_ft` (ft): rod on peg B from there; at least 0 ft, at most 32.8083989501 ft.
+/// - `distance_a_ft` (ft): from the instrument to peg A in the second set-up; at least 0 ft, at most 3280.83989501
+///   ft.
+/// - `distance_b_ft` (ft): from the instrument to peg B in the second set-up; at least 0 ft, at most 3280.83989501
+///   ft.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `limit` (in/ft): the tilt allowed; at least 0 in/ft, at most 1.2 in/ft; where left out 0.00125 in/ft,
+///     because 1/16 in per 50 ft, common practice, no source.
+/// - `results`, `results_len`, out: as many as there is room for, by their constants:
+///   - OVS_TWO_PEG_TEST_RISE (ft): how much higher peg B stands than peg A.
+///   - OVS_TWO_PEG_TEST_TILT (in/ft): rise of the line of sight over the distance.
+///   - OVS_TWO_PEG_TEST_RIGHT_A (ft): what the second set-up should read on peg A.
+///   - OVS_TWO_PEG_TEST_RIGHT_B (ft): what it should read on peg B.
+///   - OVS_TWO_PEG_TEST_OFF (in): how much too high it reads on the farther peg.
+///   - OVS_TWO_PEG_TEST_PASSES: whether the tilt is within what is allowed; 0 no, 1 yes.
+///   - OVS_TWO_PEG_TEST_GOOD_FOR (ft): difference of sights to benchmark and shot that the tilt turns into 1/8 in.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: from half way between two pegs the difference of the readings is free of the tilt of the line of sight:
+/// Surveying textbooks, two-peg test (any), collimation.
+/// Basis: the line of sight may tilt by 1/16 in per 50 ft: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"middle_a":"4.52 ft","middle_b":"5.17 ft","end_a":"4.86 ft","end_b":"5.49 ft","distance_a":"10 ft","distance_b":"110 ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_two_peg_test_us(
+    middle_a_ft: f64,
+    middle_b_ft: f64,
+    end_a_ft: f64,
+    end_b_ft: f64,
+    distance_a_ft: f64,
+    distance_b_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    results: *mut f64,
+    results_len: c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Number(middle_a_ft)),
+        (1, Given::Number(middle_b_ft)),
+        (2, Given::Number(end_a_ft)),
+        (3, Given::Number(end_b_ft)),
+        (4, Given::Number(distance_a_ft)),
+        (5, Given::Number(distance_b_ft)),
+    ];
+    let request = Request::new(TWO_PEG_TEST, System::Us, &given, options_json, options_len);
+    unsafe { record::numbers(request, Numbers::new("results", results, results_len), Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Whether the line of sight of a level or laser is level, from readings on two pegs.
+///
+/// Equation: rise = middle_a - middle_b; tilt = ((end_a - end_b) - rise) / (distance_a - distance_b); right =
+/// reading - tilt distance.
+/// Taken for granted: the first set-up half way between the pegs; curvature and refraction left out.
+///
+/// - `middle_a_m` (m): rod on peg A from half way between the pegs; at least 0 m, at most 10 m.
+/// - `middle_b_m` (m): rod on peg B from there; at least 0 m, at most 10 m.
+/// - `end_a_m` (m): rod on peg A from near one peg; at least 0 m, at most 10 m.
+/// - `end_b_m` (m): rod on peg B from there; at least 0 m, at most 10 m.
+/// - `distance_a_m` (m): from the instrument to peg A in the second set-up; at least 0 m, at most 1000 m.
+/// - `distance_b_m` (m): from the instrument to peg B in the second set-up; at least 0 m, at most 1000 m.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `limit` (mm/m): the tilt allowed; at least 0 mm/m, at most 100 mm/m; where left out 0.00125 in/ft, because
+///     1/16 in per 50 ft, common practice, no source.
+/// - `results`, `results_len`, out: as many as there is room for, by their constants:
+///   - OVS_TWO_PEG_TEST_RISE (m): how much higher peg B stands than peg A.
+///   - OVS_TWO_PEG_TEST_TILT (mm/m): rise of the line of sight over the distance.
+///   - OVS_TWO_PEG_TEST_RIGHT_A (m): what the second set-up should read on peg A.
+///   - OVS_TWO_PEG_TEST_RIGHT_B (m): what it should read on peg B.
+///   - OVS_TWO_PEG_TEST_OFF (mm): how much too high it reads on the farther peg.
+///   - OVS_TWO_PEG_TEST_PASSES: whether the tilt is within what is allowed; 0 no, 1 yes.
+///   - OVS_TWO_PEG_TEST_GOOD_FOR (m): difference of sights to benchmark and shot that the tilt turns into 1/8 in.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: from half way between two pegs the difference of the readings is free of the tilt of the line of sight:
+/// Surveying textbooks, two-peg test (any), collimation.
+/// Basis: the line of sight may tilt by 1/16 in per 50 ft: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"middle_a":"4.52 ft","middle_b":"5.17 ft","end_a":"4.86 ft","end_b":"5.49 ft","distance_a":"10 ft","distance_b":"110 ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_two_peg_test_si(
+    middle_a_m: f64,
+    middle_b_m: f64,
+    end_a_m: f64,
+    end_b_m: f64,
+    distance_a_m: f64,
+    distance_b_m: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    results: *mut f64,
+    results_len: c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Number(middle_a_m)),
+        (1, Given::Number(middle_b_m)),
+        (2, Given::Number(end_a_m)),
+        (3, Given::Number(end_b_m)),
+        (4, Given::Number(distance_a_m)),
+        (5, Given::Number(distance_b_m)),
+    ];
+    let request = Request::new(TWO_PEG_TEST, System::Si, &given, options_json, options_len);
+    unsafe { record::numbers(request, Numbers::new("results", results, results_len), Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_two_peg_test_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_two_peg_test_us_why(
+    middle_a_ft: f64,
+    middle_b_ft: f64,
+    end_a_ft: f64,
+    end_b_ft: f64,
+    distance_a_ft: f64,
+    distance_b_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Number(middle_a_ft)),
+        (1, Given::Number(middle_b_ft)),
+        (2, Given::Number(end_a_ft)),
+        (3, Given::Number(end_b_ft)),
+        (4, Given::Number(distance_a_ft)),
+        (5, Given::Number(distance_b_ft)),
+    ];
+    let request = Request::new(TWO_PEG_TEST, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_two_peg_test_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_two_peg_test_si_why(
+    middle_a_m: f64,
+    middle_b_m: f64,
+    end_a_m: f64,
+    end_b_m: f64,
+    distance_a_m: f64,
+    distance_b_m: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Number(middle_a_m)),
+        (1, Given::Number(middle_b_m)),
+        (2, Given::Number(end_a_m)),
+        (3, Given::Number(end_b_m)),
+        (4, Given::Number(distance_a_m)),
+        (5, Given::Number(distance_b_m)),
+    ];
+    let request = Request::new(TWO_PEG_TEST, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static BENCHMARK_RECHECK: &Operation = row(OPERATIONS, "benchmark_recheck");
+
+/// The benchmark read again later: how far off, and what that does to the readings between, or to marks set out by
+/// the first.
+///
+/// Equation: difference = again - first; correction = difference x time / time_again, or k / (n + 1) of it for shot
+/// k of n.
+/// Taken for granted: the line of sight moved evenly; a set-up of a level book that closes shares half out to all
+/// its sights instead.
+///
+/// - `first_ft` (ft): rod on the benchmark before; at least 0 ft, at most 32.8083989501 ft.
+/// - `again_ft` (ft): rod on the benchmark after; add the difference to every rod mark; at least 0 ft, at most
+///   32.8083989501 ft.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `shots`: the readings between; may be left out.
+///   - `rod` of `shots` (ft): the reading; at least 0 ft, at most 32.8083989501 ft; required.
+///   - `time` of `shots` (min): when, from the first reading of the benchmark; at least 0 min; may be left out.
+///   - `time_again` (min): when the benchmark was read again; at least 0 min; may be left out.
+///   - `tolerance` (in): how far the two may be off; at least 0 in; where left out 1/8 in, because one set-up
+///     closes within 1/8 in, common practice, no source.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_BENCHMARK_RECHECK_DIFFERENCE (in): again less first.
+///   - OVS_BENCHMARK_RECHECK_FOLLOWS: what follows; 0 agrees, 1 shared_out, 2 shoot_again.
+///   - OVS_BENCHMARK_RECHECK_SHARED_OUT: the readings with their shares; none where it is off by too much.
+///   - OVS_BENCHMARK_RECHECK_SAID: the same in a sentence.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_CELL, OVS_KEY_MISSING.
+/// Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+/// textbooks, differential levelling (any), height of instrument.
+/// Basis: one set-up closes within 1/8 in, several within 1/4 in: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"first":"4' 2 1/2\"","again":"4' 2 5/8\"","shots":{"rod":["5' 0 5/8\"","5' 0 1/2\"","4' 11 7/8\""]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_benchmark_recheck_us(
+    first_ft: f64,
+    again_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Number(first_ft)),
+        (1, Given::Number(again_ft)),
+    ];
+    let request = Request::new(BENCHMARK_RECHECK, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The benchmark read again later: how far off, and what that does to the readings between, or to marks set out by
+/// the first.
+///
+/// Equation: difference = again - first; correction = difference x time / time_again, or k / (n + 1) of it for shot
+/// k of n.
+/// Taken for granted: the line of sight moved evenly; a set-up of a level book that closes shares half out to all
+/// its sights instead.
+///
+/// - `first_m` (m): rod on the benchmark before; at least 0 m, at most 10 m.
+/// - `again_m` (m): rod on the benchmark after; add the difference to every rod mark; at least 0 m, at most 10 m.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `shots`: the readings between; may be left out.
+///   - `rod` of `shots` (m): the reading; at least 0 m, at most 10 m; required.
+///   - `time` of `shots` (min): when, from the first reading of the benchmark; at least 0 min; may be left out.
+///   - `time_again` (min): when the benchmark was read again; at least 0 min; may be left out.
+///   - `tolerance` (mm): how far the two may be off; at least 0 mm; where left out 1/8 in, because one set-up
+///     closes within 1/8 in, common practice, no source.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_BENCHMARK_RECHECK_DIFFERENCE (mm): again less first.
+///   - OVS_BENCHMARK_RECHECK_FOLLOWS: what follows; 0 agrees, 1 shared_out, 2 shoot_again.
+///   - OVS_BENCHMARK_RECHECK_SHARED_OUT: the readings with their shares; none where it is off by too much.
+///   - OVS_BENCHMARK_RECHECK_SAID: the same in a sentence.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_CELL, OVS_KEY_MISSING.
+/// Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+/// textbooks, differential levelling (any), height of instrument.
+/// Basis: one set-up closes within 1/8 in, several within 1/4 in: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"first":"4' 2 1/2\"","again":"4' 2 5/8\"","shots":{"rod":["5' 0 5/8\"","5' 0 1/2\"","4' 11 7/8\""]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_benchmark_recheck_si(
+    first_m: f64,
+    again_m: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Number(first_m)),
+        (1, Given::Number(again_m)),
+    ];
+    let request = Request::new(BENCHMARK_RECHECK, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_benchmark_recheck_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_benchmark_recheck_us_why(
+    first_ft: f64,
+    again_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Number(first_ft)),
+        (1, Given::Number(again_ft)),
+    ];
+    let request = Request::new(BENCHMARK_RECHECK, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_benchmark_recheck_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_benchmark_recheck_si_why(
+    first_m: f64,
+    again_m: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Number(first_m)),
+        (1, Given::Number(again_m)),
+    ];
+    let request = Request::new(BENCHMARK_RECHECK, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }

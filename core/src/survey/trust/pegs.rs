@@ -111,3 +111,53 @@ pub fn two_peg_test(readings: &PegReadings, limit: Option<Slope>) -> Result<PegT
 fn said(length: Length) -> String {
     crate::survey::words::both(length)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::length::{foot, inch};
+
+    fn readings(tilt: f64, apart: f64) -> PegReadings {
+        // Pegs 0.65 ft apart in height, the instrument 10 ft behind A for the second pair.
+        let feet = |number: f64| Length::new::<foot>(number);
+        let half = tilt * 0.5 * apart;
+        PegReadings {
+            middle_a: feet(5.0 + half),
+            middle_b: feet(4.35 + half),
+            end_a: feet(4.7 + tilt * 10.0),
+            end_b: feet(4.05 + tilt * (10.0 + apart)),
+            distance_a: feet(10.0),
+            distance_b: feet(10.0 + apart),
+        }
+    }
+
+    #[test]
+    fn the_tilt_that_was_put_in_comes_out() {
+        for (tilt, passes) in
+            [(0.0, true), (1.0e-4, true), (-1.0e-4, true), (2.0e-4, false), (-3.0e-4, false)]
+        {
+            let test = two_peg_test(&readings(tilt, 100.0), None).unwrap();
+            assert!((test.tilt.base() - tilt).abs() < 1e-15);
+            assert!((test.rise.get::<foot>() - 0.65).abs() < 1e-12);
+            assert!((test.right_a.get::<foot>() - 4.7).abs() < 1e-12);
+            assert!((test.right_b.get::<foot>() - 4.05).abs() < 1e-12);
+            assert!((test.off.get::<foot>() - tilt * 110.0).abs() < 1e-12);
+            assert_eq!(test.passes, passes);
+        }
+    }
+
+    #[test]
+    fn an_eighth_comes_from_so_much_difference_of_sights() {
+        let test = two_peg_test(&readings(1.0 / 4800.0, 100.0), None).unwrap();
+        // 1/8 in over 50 ft: twice the limit.
+        assert!(!test.passes && (test.good_for.unwrap().get::<foot>() - 50.0).abs() < 1e-6);
+        assert!((LIMIT.0.get::<inch>() / LIMIT.1.get::<foot>() - 0.00125).abs() < 1e-15);
+    }
+
+    #[test]
+    fn sights_as_long_as_one_another_tell_nothing() {
+        let mut equal = readings(0.0, 100.0);
+        equal.distance_a = equal.distance_b;
+        assert_eq!(two_peg_test(&equal, None).unwrap_err().code, Code::OutOfRange);
+    }
+}

@@ -149,3 +149,56 @@ impl BenchmarkAgain {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::length::inch;
+
+    fn again(difference: f64, shots: usize) -> BenchmarkAgain {
+        BenchmarkAgain {
+            first: Length::new::<inch>(50.5),
+            again: Length::new::<inch>(50.5 + difference),
+            rods: (0..shots).map(|shot| Length::new::<inch>(60.0 + shot as f64)).collect(),
+            times: Vec::new(),
+            time_again: None,
+            tolerance: None,
+        }
+    }
+
+    #[test]
+    fn a_difference_within_the_tolerance_is_shared_out() {
+        let result = again(0.125, 3).follows().unwrap();
+        assert_eq!(result.follows, Follows::SharedOut);
+        let corrections: Vec<f64> = result.corrections.iter().map(|c| c.get::<inch>() * 32.0).collect();
+        assert!(
+            corrections.iter().zip([1.0, 2.0, 3.0]).all(|(found, expected)| (found - expected).abs() < 1e-9)
+        );
+        assert!((result.rods[2].get::<inch>() - (62.0 - 3.0 / 32.0)).abs() < 1e-12);
+        let mut timed = again(0.125, 2);
+        (timed.times, timed.time_again) =
+            (vec![Time::from_base(0.0), Time::from_base(900.0)], Some(Time::from_base(3600.0)));
+        let shares = timed.follows().unwrap().corrections;
+        assert!((shares[0].base()).abs() < 1e-15 && (shares[1].get::<inch>() - 0.125 / 4.0).abs() < 1e-12);
+    }
+
+    #[test]
+    fn beyond_it_nothing_is_shared_out() {
+        let result = again(-1.0, 3).follows().unwrap();
+        assert_eq!((result.follows, result.rods.len()), (Follows::ShootAgain, 0));
+        assert_eq!(result.slip, Some(Slip::Inch));
+        assert!(result.said.contains("booked an inch off"), "{}", result.said);
+        assert_eq!(again(0.0, 1).follows().unwrap().follows, Follows::Agrees);
+    }
+
+    #[test]
+    fn times_for_some_are_refused() {
+        let mut some = again(0.1, 2);
+        some.times = vec![Time::from_base(1.0)];
+        assert_eq!(some.follows().unwrap_err().code, Code::LengthMismatch);
+        some.times.push(Time::from_base(2.0));
+        assert_eq!(some.follows().unwrap_err().code, Code::KeyMissing);
+        some.time_again = Some(Time::from_base(1.5));
+        assert_eq!(some.follows().unwrap_err().code, Code::OutOfRange);
+    }
+}

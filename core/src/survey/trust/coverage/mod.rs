@@ -7,6 +7,8 @@
 
 mod cells;
 mod disc;
+#[cfg(test)]
+mod tests;
 
 use cells::Cells;
 

@@ -1,2 +1,5 @@
 mod books;
 mod found;
+mod laws;
+mod mistakes;
+mod weighed;
