@@ -11,6 +11,8 @@ crate::choice! {
         TooFar = "too_far",
         /// The place was not shot: `none` stands for its height.
         NotShot = "not_shot",
+        /// It has a place in plan and no height.
+        NoHeight = "no_height",
         /// The scanner marks it as invalid, or gives a direction without a distance.
         Invalid = "invalid",
         /// The file marks it as withheld or deleted.
@@ -30,6 +32,7 @@ impl Reason {
             Self::NotFinite => "a coordinate is not finite",
             Self::TooFar => "farther than a million kilometres from the origin",
             Self::NotShot => "the place was not shot",
+            Self::NoHeight => "without a height",
             Self::Invalid => "marked as invalid by the scanner",
             Self::Withheld => "marked as withheld",
             Self::Noise => "classed as noise",

@@ -9,8 +9,13 @@
 mod asked;
 mod columns;
 mod detect;
+#[cfg(feature = "e57")]
+mod e57;
+mod faces;
 mod format;
 mod gather;
+#[cfg(feature = "landxml")]
+mod landxml;
 #[cfg(feature = "las")]
 mod las;
 mod left_out;
@@ -76,6 +81,10 @@ pub fn read_points(bytes: &[u8], asked: &Asked) -> Result<Reading> {
         Format::Ply => ply::read(bytes, asked),
         #[cfg(feature = "las")]
         Format::Las => las::read(bytes, asked),
+        #[cfg(feature = "e57")]
+        Format::E57 => e57::read(bytes, asked),
+        #[cfg(feature = "landxml")]
+        Format::LandXml => landxml::read(bytes, asked),
         #[cfg(not(all(feature = "e57", feature = "landxml", feature = "las")))]
         other => Err(refusal::not_built(other)),
     }?;
@@ -89,11 +98,21 @@ pub fn read_points(bytes: &[u8], asked: &Asked) -> Result<Reading> {
 ///
 /// # Errors
 /// As [`read_points`]; a format without faces; several surfaces and no name, or none of that name.
-pub fn read_surface(bytes: &[u8], asked: &Asked, _name: Option<&str>) -> Result<SurfaceReading> {
+pub fn read_surface(bytes: &[u8], asked: &Asked, name: Option<&str>) -> Result<SurfaceReading> {
     let format = detect::format(bytes, asked)?;
     asked.check(format)?;
     match format {
-        Format::Ply => ply::read_surface(bytes, asked),
+        Format::Ply => match name {
+            None => ply::read_surface(bytes, asked),
+            Some(name) => Err(Failure::new(Code::SurfaceUnclear, "surface")
+                .written(format!("\"{name}\""))
+                .allowed("no name: ply has none")
+                .remedy("leave the name of the surface out")),
+        },
+        #[cfg(feature = "landxml")]
+        Format::LandXml => landxml::read_surface(bytes, asked, name),
+        #[cfg(not(feature = "landxml"))]
+        Format::LandXml => Err(refusal::not_built(format)),
         other => Err(Failure::new(Code::SurfaceUnclear, "file")
             .written(other.word())
             .allowed("landxml, ply")

@@ -4,6 +4,7 @@ use super::format::Format;
 use super::left_out::{LeftOut, said};
 use crate::failure::{Code, Failure, Place};
 
+#[cfg(not(all(feature = "e57", feature = "landxml", feature = "las")))]
 /// The format's reader is behind a cargo feature that is off.
 #[cold]
 pub(super) fn not_built(format: Format) -> Box<Failure> {

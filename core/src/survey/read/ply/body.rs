@@ -1,15 +1,12 @@
 //! The body of a PLY file: vertices and faces out of the stream of numbers.
 
-use super::faces::Faces;
 use super::header::{Element, Kind, Scalar};
 use super::source::Source;
 use crate::failure::{Code, Failure, Result};
+use crate::survey::read::faces::{Faces, NOT_KEPT};
 use crate::survey::read::gather::Gather;
 use crate::survey::read::refusal::{broken, short};
 use crate::survey::read::unit::FileUnit;
-
-/// A vertex that was left out.
-pub(super) const NOT_KEPT: u32 = u32::MAX;
 
 /// What was read so far.
 pub(super) struct Body {

@@ -2,11 +2,11 @@
 //! passed over. Faces of more than three corners are cut by a fan from their first corner, if they are convex.
 
 mod body;
-mod faces;
 mod header;
 mod source;
 
 use super::asked::Asked;
+use super::faces::Faces;
 use super::format::Format;
 use super::gather::Gather;
 use super::refusal::unit_missing;
@@ -16,7 +16,6 @@ use crate::failure::{Code, Failure, Result};
 use crate::note::{Note, NoteCode};
 use crate::survey::points::Tin;
 use body::Body;
-use faces::Faces;
 use header::{Encoding, Header};
 use source::{Binary, Lines, Source};
 

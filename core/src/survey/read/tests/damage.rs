@@ -46,6 +46,17 @@ pub(super) fn cut_without_counts(text: &str, asked: &Asked) {
 /// One to four bytes changed, dropped or doubled, many times: a failure with a remedy, or finite points and no more than the
 /// bytes can hold.
 pub(super) fn changed(bytes: &[u8], asked: &Asked, seed: u64, rounds: usize) {
+    changed_and_mended(bytes, asked, seed, rounds, |_| {});
+}
+
+/// The same, with checksums mended, so that the change is not found by them.
+pub(super) fn changed_and_mended(
+    bytes: &[u8],
+    asked: &Asked,
+    seed: u64,
+    rounds: usize,
+    mend: fn(&mut Vec<u8>),
+) {
     let mut random = Random::new(seed);
     let mut read = 0;
     for round in 0..rounds {
@@ -53,6 +64,7 @@ pub(super) fn changed(bytes: &[u8], asked: &Asked, seed: u64, rounds: usize) {
         for _ in 0..=random.below(3) {
             damage(&mut damaged, &mut random);
         }
+        mend(&mut damaged);
         match read_points(&damaged, asked) {
             Ok(reading) => {
                 read += 1;

@@ -72,8 +72,10 @@ fn expected(place: usize) -> [f64; 3] {
 
 #[test]
 fn every_point_format_plain_and_packed() {
-    let kept: Vec<[f64; 3]> =
-        (0..40).filter(|place| !place.is_multiple_of(5) && !place.is_multiple_of(7)).map(expected).collect();
+    let kept: Vec<[f64; 3]> = (0..40_usize)
+        .filter(|&place| !place.is_multiple_of(5) && !place.is_multiple_of(7))
+        .map(expected)
+        .collect();
     for format in [0, 1, 2, 3, 6, 7, 8] {
         for (packed, extra) in [(false, 0), (true, 0), (false, 3), (true, 3)] {
             let minor = if format > 5 { 4 } else { 2 };
@@ -93,8 +95,8 @@ fn every_point_format_plain_and_packed() {
 #[test]
 fn ground_only() {
     let reading = points(FILE.bytes(), &Asked { ground_only: true, ..plain() });
-    let ground = (0..40)
-        .filter(|place| !place.is_multiple_of(5) && !place.is_multiple_of(7) && place.is_multiple_of(3))
+    let ground = (0..40_usize)
+        .filter(|&place| !place.is_multiple_of(5) && !place.is_multiple_of(7) && place.is_multiple_of(3))
         .count();
     assert_eq!(reading.points.len(), ground);
     assert!(reading.left_out.iter().any(|left| left.reason == Reason::NotGround));

@@ -1,6 +1,10 @@
 //! What the readers take, refuse and leave out, and how they stand up to damaged files.
 
 mod damage;
+#[cfg(feature = "e57")]
+mod e57;
+#[cfg(feature = "landxml")]
+mod landxml;
 #[cfg(feature = "las")]
 mod las;
 mod ply;

@@ -1,10 +1,12 @@
 //! Faces: polygons by the numbers of their vertices, cut into triangles.
 
-use super::body::NOT_KEPT;
 use crate::failure::Result;
 use crate::note::{Note, NoteCode};
 use crate::survey::points::Points;
 use crate::survey::read::refusal::broken;
+
+/// The number of a point that was left out.
+pub(super) const NOT_KEPT: u32 = u32::MAX;
 
 /// Polygons as the file has them.
 #[derive(Debug, Default)]
