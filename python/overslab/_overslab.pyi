@@ -48,6 +48,17 @@ from overslab.grade import finish_level as finish_level
 from overslab.grade import finish_from_points as finish_from_points
 from overslab.grade import finish_to_edge as finish_to_edge
 from overslab.grade import finish_at_least as finish_at_least
+from overslab.grade import finish_from_facets as finish_from_facets
+from overslab.grade import finish_from_planes as finish_from_planes
+from overslab.grade import finish_to_valley as finish_to_valley
+from overslab.grade import finish_crown as finish_crown
+from overslab.grade import finish_to_trench as finish_to_trench
+from overslab.grade import finish_to_drain as finish_to_drain
+from overslab.grade import finish_with_strip as finish_with_strip
+from overslab.grade import finish_raised as finish_raised
+from overslab.grade import FinishRaised as FinishRaised
+from overslab.grade import finish_facets as finish_facets
+from overslab.grade import FinishFacets as FinishFacets
 from overslab.grade import thickness as thickness
 from overslab.grade import Thickness as Thickness
 from overslab.grade import second_look as second_look

@@ -137,6 +137,9 @@ codes! {
     FacetsLeaveHole = 133, "FACETS_LEAVE_HOLE", Grade, "a part of the work is under no facet";
     FacetShape = 134, "FACET_SHAPE", Grade, "the corners of a facet bound no area that could be struck off";
     CornerUnknown = 135, "CORNER_UNKNOWN", Grade, "no corner has this name or number";
+    CornerUnseen = 136, "CORNER_UNSEEN", Grade, "a corner of the work cannot be seen from the drain";
+    OffWork = 137, "OFF_WORK", Grade, "a line or a place of the finish lies outside the work";
+    BehindEdge = 138, "BEHIND_EDGE", Grade, "the work reaches behind the line of the edge";
     ShotUnknown = 140, "SHOT_UNKNOWN", Survey, "no shot of the survey has this name";
 }
 

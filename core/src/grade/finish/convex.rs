@@ -42,6 +42,15 @@ pub(super) fn left_over(a: &[Point], b: &[Point]) -> Vec<Convex> {
     rest
 }
 
+/// The parts of a convex polygon on the left of a line and on its right; fewer than three corners where there is none.
+pub(super) fn halves(a: &[Point], from: Point, to: Point) -> [Convex; 2] {
+    let Some(&origin) = a.first() else { return [Vec::new(), Vec::new()] };
+    let line = Line::through(less(from, origin), less(to, origin));
+    let (mut on_left, mut on_right) = (Vec::new(), Vec::new());
+    split(&vertices(a, origin), &line, hair(a, a), &mut on_left, &mut on_right);
+    [on_left, on_right].map(|half| if half.len() < 3 { Vec::new() } else { places(&half, a, origin) })
+}
+
 /// The area of a convex polygon.
 pub(super) fn area(corners: &[Point]) -> f64 {
     0.5 * fan(corners).map(|[a, b, c]| cross(a, b, c)).collect::<Sum>().value()
@@ -58,6 +67,30 @@ pub(super) fn centroid(corners: &[Point]) -> Point {
         y += share * ((b.y - a.y) + (c.y - a.y)) / 3.0;
     }
     if all > 0.0 { Point::new(origin.x + x / all, origin.y + y / all) } else { origin }
+}
+
+/// The convex hull of places, counter-clockwise, without corners that lie straight between others
+/// (monotone chain: Andrew 1979).
+pub(super) fn hull(places: &[Point]) -> Convex {
+    use crate::geometry::predicates::{by_place, turn};
+    let mut sorted = places.to_vec();
+    sorted.sort_by(by_place);
+    let chain = |sorted: &mut dyn Iterator<Item = Point>| {
+        let mut kept: Convex = Vec::new();
+        for place in sorted {
+            while let [.., before, last] = kept[..]
+                && turn(before, last, place) <= 0.0
+            {
+                kept.pop();
+            }
+            kept.push(place);
+        }
+        kept.pop();
+        kept
+    };
+    let mut hull = chain(&mut sorted.iter().copied());
+    hull.extend(chain(&mut sorted.iter().rev().copied()));
+    hull
 }
 
 fn fan(corners: &[Point]) -> impl Iterator<Item = [Point; 3]> + '_ {
@@ -119,5 +152,14 @@ mod tests {
         }
         let middle = centroid(&common(&square(0.0, 0.0, 2.0), &square(1.0, 1.0, 2.0)));
         assert!(middle.distance(Point::new(1.5, 1.5)) < 1e-15);
+    }
+
+    #[test]
+    fn a_hull_keeps_the_outermost_corners_only() {
+        let mut places = square(0.0, 0.0, 2.0);
+        places.extend([Point::new(1.0, 0.0), Point::new(1.0, 1.0), Point::new(0.0, 1.0)]);
+        assert_eq!(hull(&places), square(0.0, 0.0, 2.0));
+        let [left, right] = halves(&hull(&places), Point::new(1.0, 0.0), Point::new(1.0, 2.0));
+        assert_eq!((area(&left), area(&right)), (2.0, 2.0));
     }
 }

@@ -6,15 +6,21 @@
 //! | an edge at an elevation, and the fall towards it | [`Finish::to_edge`] |
 //! | three points | [`Finish::through`] |
 //! | least thickness at the worst point, and the fall towards an edge | [`Finish::at_least`] |
-//! | facets that meet | [`Finish::faceted`] |
+//! | facets that meet | [`Finish::faceted`], [`Finish::from_corners`], [`Finish::from_planes`] |
+//! | two planes to a valley, from a ridge, to a trench | [`Finish::to_valley`], [`Finish::crown`], [`Finish::to_trench`], [`Finish::to_edge_trench`] |
+//! | a plane from each run to a drain | [`Finish::to_drain`] |
+//! | a strip along an edge | [`Finish::with_strip`] |
+//! | any of them, lifted to a least thickness | [`Finish::raised`] |
 //!
 //! What asks for the thickness lays the finish over the old slab first ([`Finish::laid_over`]): there facets are checked to cover
 //! the work, and each gets the old slab under it.
 
 mod at_least;
 mod by_corners;
+mod by_planes;
 mod convex;
 mod cover;
+mod drainage;
 mod edge;
 mod even;
 mod facet;
@@ -24,6 +30,8 @@ mod input;
 mod laid;
 mod meeting;
 mod overlap;
+pub mod patterns;
+mod raised;
 mod record;
 mod rounding;
 mod say;
@@ -33,11 +41,14 @@ mod tests;
 
 pub use at_least::{AtLeast, Governing, LEAST, STEP, with_margin};
 pub use by_corners::{FacetByCorners, FinishCorner};
+pub use by_planes::FacetPlace;
+pub use drainage::Beyond;
 pub use edge::Facing;
 pub use facet::Facet;
 pub use facet_input::{CornerWord, FacetCornerInput, FacetInput};
 pub use input::{FinishInput, PlaneInput, PointInput};
 pub use laid::{Laid, LaidPart};
+pub use raised::Raised;
 pub use record::FINISH;
 pub use rounding::round_up_to;
 

@@ -5,13 +5,13 @@ use crate::failure::{Code, Failure, Result};
 use crate::grade::fall::FALL;
 use crate::grade::finish::{AtLeast, FINISH, Finish, FinishPoint, HEIGHT, LEAST, STEP, with_margin};
 use crate::note::{Note, NoteCode};
-use crate::operation::{Answer, Args, Call, Kind, Operation, Port, TableType, Value};
+use crate::operation::{Answer, Args, Call, Columns, Kind, Operation, Port, TableType, Value};
 use crate::quantity::{Elevation, Length, Range, Slope, Typed, feet_and_inches, inches};
 use crate::survey::Survey;
-use crate::survey::old_slab::SURVEY;
+use crate::survey::old_slab::{SURVEY, SlabPlace};
 use crate::{assumption, number, port};
 
-const RESULT: &[Port] = &[port!(finish: Kind::Record(&FINISH), "the finish")];
+pub(super) const RESULT: &[Port] = &[port!(finish: Kind::Record(&FINISH), "the finish")];
 
 /// The survey that a row's example works on.
 macro_rules! example {
@@ -48,11 +48,11 @@ pub static FINISH_LEVEL: Operation = Operation {
     call: Call::Record(|args| Ok(made(Finish::level(args.required(0)?)?, None))),
 };
 
-fn made(finish: Finish, note: Option<Note>) -> Answer {
+pub(super) fn made(finish: Finish, note: Option<Note>) -> Answer {
     Answer::of([Value::record(finish)]).with_notes(note)
 }
 
-static POINTS: TableType = TableType {
+pub(super) static POINTS: TableType = TableType {
     name: "points",
     meaning: "a point of the finish",
     columns: &[
@@ -88,14 +88,18 @@ pub static FINISH_FROM_POINTS: Operation = Operation {
 };
 
 fn from_points(args: &Args<'_>) -> Result<Answer> {
-    let table = args.required_table(0)?;
+    Finish::through(&points(args.required_table(0)?)).map(|finish| made(finish, None))
+}
+
+/// The points of a table.
+pub(super) fn points(table: &Columns) -> Vec<FinishPoint> {
     let number = |column: usize, row: usize| table.number(column, row).unwrap_or(f64::NAN);
     let point = |row: usize| FinishPoint {
         x: Length::from_base(number(0, row)),
         y: Length::from_base(number(1, row)),
         elevation: Elevation::from_base(number(2, row)),
     };
-    Finish::through(&(0..table.rows).map(point).collect::<Vec<_>>()).map(|finish| made(finish, None))
+    (0..table.rows).map(point).collect()
 }
 
 /// A finish from an edge.
@@ -181,11 +185,15 @@ fn at_least(args: &Args<'_>) -> Result<Answer> {
     let governing = Finish::at_least(survey, &asked)?;
     let note = (governing.rounded_by.base() > 0.0).then(|| {
         let by = inches(governing.rounded_by, 32);
-        let at = &governing.at;
-        let place = at.shot.clone().unwrap_or_else(|| {
-            format!("{} from the left, {} from the front", feet_and_inches(at.x, 8), feet_and_inches(at.y, 8))
-        });
+        let place = say_place(&governing.at);
         Note::new(NoteCode::Rounded, format!("the height is fixed at {place} and rounded up by {by}"))
     });
     Ok(made(governing.finish, note))
+}
+
+/// A place in a note: its shot, or where it is.
+pub(super) fn say_place(at: &SlabPlace) -> String {
+    at.shot.clone().unwrap_or_else(|| {
+        format!("{} from the left, {} from the front", feet_and_inches(at.x, 8), feet_and_inches(at.y, 8))
+    })
 }

@@ -4,7 +4,7 @@ use super::finish::example;
 use crate::basis::BasisId;
 use crate::failure::{Code, Result};
 use crate::grade::finish::{FINISH, Finish};
-use crate::grade::thickness::{DEPTH, Thickness};
+use crate::grade::thickness::{At, DEPTH, Thickness};
 use crate::operation::{Answer, Args, Call, Kind, Operation, Value};
 use crate::quantity::{Range, Typed};
 use crate::survey::Survey;
@@ -20,7 +20,7 @@ pub static THICKNESS: Operation = Operation {
     since: "0.1.0",
     meaning: "The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.",
     equation: "net = integral of (finish - old slab); fill = its positive part; high = its negative part; mean = net / area",
-    assumes: "old slab plane over each triangle, finish one plane",
+    assumes: "old slab plane over each triangle, finish plane over each facet",
     ports: &[
         port!(survey: Kind::Record(&SURVEY), "the old slab"),
         port!(finish: Kind::Record(&FINISH), "the new top surface"),
@@ -41,12 +41,18 @@ pub static THICKNESS: Operation = Operation {
         number!(greatest_x: length in foot | meter, Range::ANY, "where it is, from the left"),
         number!(greatest_y: length in foot | meter, Range::ANY, "where it is, from the front"),
         number!(thinner: area in square_foot | square_meter, Range::NOT_NEGATIVE, "area thinner than the depth asked about"; optional),
+        port!(least_facet: Kind::Text, "the facet where it is thinnest"; optional),
+        port!(greatest_facet: Kind::Text, "the facet where it is thickest"; optional),
     ],
     basis: &[BasisId::Geometry],
     example: example!(r#""finish": {"level": "99.7 ft"}, "thinner_than": "5 in""#),
     refusals: &[
         (r#"{"finish": {"levl": "99.7 ft"}}"#, Code::KeyUnknown),
         (r#"{"finish": {"level": "99.7 ft", "points": []}}"#, Code::FinishTwice),
+        (
+            r#"{"finish": {"facets": [{"level": "99 ft", "outline": [{"x": "0 ft", "y": "0 ft"}, {"x": "9 ft", "y": "0 ft"}, {"x": "9 ft", "y": "9 ft"}]}]}}"#,
+            Code::FacetsLeaveHole,
+        ),
         (r#"{"thinner_than": "5"}"#, Code::UnitMissing),
         (r#"{"survey": 3}"#, Code::KindMismatch),
     ],
@@ -62,6 +68,7 @@ fn thickness(args: &Args<'_>) -> Result<Answer> {
         Some(zone) => Thickness::within(survey, zone.outline.region(), finish, depth)?,
     };
     let number = |number: f64| Value::Number(number);
+    let facet = |at: &At| at.facet.map_or(Value::Absent, |facet| Value::Text(finish.facet_name(facet)));
     let (least, greatest) = (&thickness.least, &thickness.greatest);
     let answer = Answer::of([
         number(thickness.area.base()),
@@ -77,6 +84,8 @@ fn thickness(args: &Args<'_>) -> Result<Answer> {
         number(greatest.x.base()),
         number(greatest.y.base()),
         thickness.thinner.map_or(Value::Absent, |area| number(area.base())),
+        facet(least),
+        facet(greatest),
     ]);
     Ok(answer.with_notes(thickness.notes()))
 }

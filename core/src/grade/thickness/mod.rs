@@ -22,6 +22,8 @@ pub struct At {
     pub y: Length,
     /// The number of the shot it is at, if it is at one; the survey has its name.
     pub shot: Option<usize>,
+    /// The number of the facet it is on, the first being 0; none under one plane.
+    pub facet: Option<usize>,
 }
 
 /// The thickness over an area.
@@ -53,7 +55,7 @@ impl Thickness {
     /// # Errors
     /// A depth that is not finite; facets that leave a part of the work uncovered.
     pub fn of(survey: &Survey, finish: &Finish, thinner_than: Option<Length>) -> Result<Self> {
-        Self::under(&finish.laid_over(survey.surface())?, thinner_than)
+        Self::under(finish, &finish.laid_over(survey.surface())?, thinner_than)
     }
 
     /// The same within a zone.
@@ -66,10 +68,10 @@ impl Thickness {
         finish: &Finish,
         thinner_than: Option<Length>,
     ) -> Result<Self> {
-        Self::under(&finish.laid_within(survey.surface(), zone)?, thinner_than)
+        Self::under(finish, &finish.laid_within(survey.surface(), zone)?, thinner_than)
     }
 
-    fn under(laid: &Laid<'_>, thinner_than: Option<Length>) -> Result<Self> {
+    fn under(finish: &Finish, laid: &Laid<'_>, thinner_than: Option<Length>) -> Result<Self> {
         let depth = thinner_than.map(|depth| check("thinner_than", depth, DEPTH)).transpose()?;
         let field = laid.thickness()?;
         Ok(Self {
@@ -78,9 +80,9 @@ impl Thickness {
             fill: Volume::from_base(field.fill()),
             high: Volume::from_base(field.high_spots()),
             mean: Length::from_base(field.mean()),
-            least: at(&field.least()),
-            least_measured: field.least_between_shots().as_ref().map(at),
-            greatest: at(&field.greatest()),
+            least: at(finish, &field.least()),
+            least_measured: field.least_between_shots().map(|least| at(finish, &least)),
+            greatest: at(finish, &field.greatest()),
             thinner: depth.map(|depth| Area::from_base(field.area_thinner_than(depth.base()))),
         })
     }
@@ -100,11 +102,8 @@ impl Thickness {
     }
 }
 
-fn at(extreme: &Extreme) -> At {
-    At {
-        thickness: Length::from_base(extreme.value),
-        x: Length::from_base(extreme.at.x),
-        y: Length::from_base(extreme.at.y),
-        shot: extreme.shot,
-    }
+fn at(finish: &Finish, extreme: &Extreme) -> At {
+    let [x, y] = [extreme.at.x, extreme.at.y].map(Length::from_base);
+    let thickness = Length::from_base(extreme.value);
+    At { thickness, x, y, shot: extreme.shot, facet: finish.facet_at(x, y) }
 }

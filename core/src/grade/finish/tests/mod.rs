@@ -2,5 +2,7 @@
 
 mod covering;
 mod given;
+mod laws;
+mod patterns;
 mod refused;
 mod support;
