@@ -52,6 +52,8 @@ notes! {
     BookInDoubt = 41, "BOOK_IN_DOUBT", "too many shots do not go with their neighbours";
     LeftOut = 42, "LEFT_OUT", "shots were left out because the caller named them";
     Uncovered = 43, "UNCOVERED", "part of the work is farther from any shot than was asked";
+    EndDoubtful = 24, "END_DOUBTFUL", "the last line of the file has no end: it may be cut short";
+    PointsOutside = 25, "POINTS_OUTSIDE", "points outside the outline were left out";
 }
 
 impl NoteCode {

@@ -329,5 +329,45 @@ fn sum(args: &Args<'_>) -> Result<Answer> {
     Ok(Answer::of([Value::Number(given.iter().sum()), Value::Count(given.len() as i64)]))
 }
 
+static BYTES: Operation = Operation {
+    name: "specimen_bytes",
+    module: "specimen",
+    since: "0.1.0",
+    meaning: "Test only: the bytes of a required and of an optional file.",
+    equation: "sum = sum(byte x its place)",
+    assumes: "nothing",
+    ports: &[
+        port!(file: Kind::Bytes, "the bytes of a file"),
+        port!(attached: Kind::Bytes, "the bytes of another file"; optional),
+    ],
+    results: &[
+        port!(sum: Kind::Count(0, i64::MAX), "the sum of the bytes of both, each times its place in its file"),
+        port!(size: Kind::Count(0, i64::MAX), "how many bytes the first has"),
+        port!(attached_size: Kind::Count(0, i64::MAX), "how many bytes the other has"; optional),
+    ],
+    basis: &[],
+    example: r#"{"file": "x,y\n1,2\n"}"#,
+    refusals: &[
+        (r#"{"file": 3}"#, Code::KindMismatch),
+        (r#"{"file": "base64:AB*D"}"#, Code::NotBase64),
+        (r#"{"attached": "base64:A"}"#, Code::NotBase64),
+    ],
+    call: Call::Record(bytes),
+};
+
+fn bytes(args: &Args<'_>) -> Result<Answer> {
+    let (file, attached) = (args.required_bytes(0)?, args.bytes(1)?);
+    Ok(Answer::of([
+        Value::Count(sum_of(file) + attached.map_or(0, sum_of)),
+        Value::Count(file.len() as i64),
+        attached.map_or(Value::Absent, |attached| Value::Count(attached.len() as i64)),
+    ]))
+}
+
+/// Tells files of the same bytes in another order apart.
+fn sum_of(file: &[u8]) -> i64 {
+    file.iter().zip(1..).map(|(&byte, place): (_, i64)| i64::from(byte) * place).sum()
+}
+
 /// The test-only rows.
-pub static OPERATIONS: &[&Operation] = &[&MIXED, &MAKE, &EVERY, &NUMBERS, &SUM];
+pub static OPERATIONS: &[&Operation] = &[&MIXED, &MAKE, &EVERY, &NUMBERS, &SUM, &BYTES];

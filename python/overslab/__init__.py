@@ -8,7 +8,7 @@ from overslab import failures, results, typing
 from overslab import survey, grade, order, job
 from overslab._overslab import OPERATIONS, __version__
 from overslab.failures import OverslabError, QuantityError, FormError, SurveyError, GradeError, BorderError
-from overslab.survey import Outline, Survey
+from overslab.survey import Outline, Survey, Points, Tin
 from overslab.grade import Finish
 from overslab.job import Job
 
@@ -30,6 +30,8 @@ __all__ = [
     "BorderError",
     "Outline",
     "Survey",
+    "Points",
+    "Tin",
     "Finish",
     "Job",
 ]

@@ -48,6 +48,7 @@ class FormError(OverslabError, ValueError):
     103 FILE_SHORT: the file ends before what it states is there.
     104 COLUMN_MISSING: a column that is needed is not there.
     105 COLUMN_DOUBTFUL: the head of a column contradicts itself or another.
+    110 NOT_BASE64: the text behind base64: is not base64.
     """
 
 

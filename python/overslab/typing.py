@@ -15,6 +15,7 @@ __all__ = [
     "Count",
     "Counts",
     "Errors",
+    "File",
     "Measured",
     "MeasuredMany",
     "PortRow",
@@ -63,6 +64,9 @@ Units: TypeAlias = Literal["us", "si"]
 Errors: TypeAlias = Literal["raise", "mark"]
 """What becomes of a refused element of an array."""
 
+File: TypeAlias = bytes | bytearray | memoryview | str
+"""The bytes of a file; a text stands for its UTF-8, or for the bytes in base64 behind `base64:`."""
+
 Quantity: TypeAlias = str | float | Decimal | Fraction | np.floating[Any] | np.integer[Any] | Measured
 """A text with its unit, a number beside `units`, or a number that knows its unit."""
 
@@ -94,7 +98,7 @@ class PortRow(TypedDict, total=False):
     name: str
     meaning: str
     required: bool
-    kind: Literal["number", "count", "choice", "text", "table", "record"]
+    kind: Literal["number", "count", "choice", "text", "bytes", "table", "record"]
     taken: dict[str, str]
     quantity: str
     symbols: list[str]

@@ -183,7 +183,8 @@ fn in_base(array: &Bound<'_, PyArrayDyn<f64>>, unit: &Unit) -> Outcome<Vec<f64>>
         return Err(not_a_column(array).into());
     }
     let array = array.try_readonly().map_err(PyErr::from)?;
-    Ok(array.as_array().iter().map(|&number| (unit.to_base)(number)).collect())
+    let numbers = array.as_slice().map_err(PyErr::from)?;
+    Ok(numbers.iter().map(|&number| (unit.to_base)(number)).collect())
 }
 
 /// The cells as a list. A single value is no column; a masked cell is none.

@@ -78,6 +78,8 @@ pub(crate) fn value(port: &Port, kept: &Bound<'_, PyAny>) -> Outcome<Value> {
         Kind::Count(..) => Value::Count(kept.extract()?),
         Kind::Choice(_) => Value::Choice(kept.extract()?),
         Kind::Text => Value::Text(kept.extract()?),
+        // Bytes are no result, so that no answer of any version keeps them.
+        Kind::Bytes => return Err(other_version(port.name).into()),
         Kind::Record(record) => Value::Record(records::read(record, kept)?),
         Kind::Table(table) => {
             let (rows, columns): (usize, Vec<Bound<'_, PyAny>>) = kept.extract()?;

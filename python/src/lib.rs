@@ -10,6 +10,7 @@ mod broadcast;
 mod columns;
 mod elements;
 mod exceptions;
+mod files;
 mod foreign;
 #[rustfmt::skip]
 mod generated;

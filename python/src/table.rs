@@ -58,6 +58,7 @@ fn port(port: &Port) -> Json {
             row["words"] = json!(words);
         }
         Kind::Text => row["kind"] = json!("text"),
+        Kind::Bytes => row["kind"] = json!("bytes"),
         Kind::Table(table) => {
             row["kind"] = json!("table");
             row["row"] = json!(table.meaning);

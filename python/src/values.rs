@@ -2,7 +2,7 @@
 
 use crate::exceptions::Outcome;
 use crate::units::Units;
-use crate::{arguments, columns, records};
+use crate::{arguments, columns, files, records};
 use numpy::PyArray1;
 use overslab::operation::{Column, Columns, Kind, Need, Port, TableType, Value};
 use overslab::quantity::System;
@@ -19,6 +19,7 @@ pub(crate) fn read(port: &Port, object: &Bound<'_, PyAny>, units: Units) -> Outc
         Kind::Count(..) => Value::Count(arguments::count(object)?),
         Kind::Choice(words) => Value::Choice(arguments::choice(words, object)?),
         Kind::Text => Value::Text(arguments::text(object)?),
+        Kind::Bytes => Value::Bytes(files::read(object)?),
         Kind::Table(table) => Value::Table(columns::read(table, object, units.0)?),
         Kind::Record(record) => Value::Record(records::read(record, object)?),
     })
@@ -76,7 +77,7 @@ fn cells<'py>(
         (Column::Absent, _) => return Ok(None),
         (Column::Numbers(list), Kind::Number(kind)) => {
             let unit = kind.unit(system);
-            PyArray1::from_iter(py, list.iter().map(|&base| (unit.from_base)(base))).into_any()
+            PyArray1::from_vec(py, list.iter().map(|&base| (unit.from_base)(base)).collect()).into_any()
         }
         (Column::Numbers(list), _) => PyArray1::from_slice(py, list).into_any(),
         // Where no cell can be empty the counts are an array of whole numbers.

@@ -80,7 +80,10 @@ pub(crate) fn calls() -> Vec<BadCall> {
             }
             None => Inputs::Json(serde_json::from_str(text(&case, "args")).unwrap()),
         },
-        wanted: Wanted::of(&case, None),
+        wanted: Wanted::of(
+            &case,
+            case.get("line").map(|line| usize::try_from(line.as_integer().unwrap()).unwrap()),
+        ),
     };
     list("call").into_iter().map(call).collect()
 }

@@ -191,6 +191,7 @@ fn some_value(port: &Port) -> Json {
         Kind::Count(least, greatest) => Json::from((*least + 1).min(*greatest)),
         Kind::Choice(words) => Json::from(*words.last().unwrap()),
         Kind::Text => Json::from("other words"),
+        Kind::Bytes => Json::from("base64:AAEC/w=="),
         Kind::Table(table) => {
             let row: Map<String, Json> =
                 table.columns.iter().map(|column| (column.name.to_owned(), some_value(column))).collect();

@@ -1,10 +1,10 @@
 //! The inputs of a record row as C hands them over: arguments for what is required, options for the rest.
 
 use super::c_library::{Arg, Arguments, library};
-use super::c_values::{Buffer, Owned, named, text};
+use super::c_values::{Buffer, Owned, bytes, named, text};
 use overslab::failure::Result;
 use overslab::operation::{
-    Answer, Column, Columns, Kind, Need, Operation, Port, TableType, Value, call, decode, encode,
+    Answer, Bytes, Column, Columns, Kind, Need, Operation, Port, TableType, Value, call, decode, encode,
 };
 use overslab::quantity::System;
 use serde_json::{Map, Value as Json, json};
@@ -15,6 +15,7 @@ enum Argued {
     Number(f64),
     Int(c_int),
     Text(String),
+    Bytes(Bytes),
     Table(usize, Vec<(usize, Cells)>),
     Record(Option<Owned>),
 }
@@ -115,6 +116,7 @@ impl Prepared {
                 encode::value(port, &Value::Choice(word), self.system),
             ),
             Value::Text(text) => (Argued::Text(text.clone()), json!(text)),
+            Value::Bytes(bytes) => (Argued::Bytes(bytes.clone()), json!(bytes.to_text())),
             // Arrays of C have one length.
             Value::Table(columns)
                 if columns
@@ -200,6 +202,7 @@ impl Prepared {
                 Argued::Number(number) => arguments.push((name, Arg::Double(*number))),
                 Argued::Int(int) => arguments.push((name, Arg::Int(*int))),
                 Argued::Text(given) => arguments.extend(text(&name, given)),
+                Argued::Bytes(given) => arguments.extend(bytes(&name, given.as_slice())),
                 Argued::Record(owned) => {
                     arguments.push((name, owned.as_ref().map_or(Arg::NULL, Owned::arg)));
                 }

@@ -149,7 +149,9 @@ pub(super) fn tries(port: &Port, system: System) -> Vec<f64> {
             let last = words.len() as f64 - 1.0;
             vec![0.0, last, last + 1.0, -1.0, f64::from(c_int::MIN), f64::from(c_int::MAX)]
         }
-        Kind::Text | Kind::Table(_) | Kind::Record(_) => panic!("{} is no scalar port", port.name),
+        Kind::Text | Kind::Bytes | Kind::Table(_) | Kind::Record(_) => {
+            panic!("{} is no scalar port", port.name)
+        }
     }
 }
 
@@ -190,5 +192,10 @@ pub(super) fn named(name: &str, arg: Arg) -> (String, Arg) {
 
 /// A text with its length.
 pub(super) fn text(name: &str, text: &str) -> Arguments {
-    vec![named(name, Arg::bytes(text.as_bytes())), (format!("{name}_len"), Arg::length(text.as_bytes()))]
+    bytes(name, text.as_bytes())
+}
+
+/// Bytes with their length.
+pub(super) fn bytes(name: &str, bytes: &[u8]) -> Arguments {
+    vec![named(name, Arg::bytes(bytes)), (format!("{name}_len"), Arg::length(bytes))]
 }

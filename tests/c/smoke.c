@@ -173,6 +173,21 @@ static void readings_with_gaps(void) {
     check(strstr(msg, "readings_reading_in") != NULL, "are named");
 }
 
+static void a_file(void) {
+    const unsigned char file[4] = {0, 255, 'a', 0};
+    const char *options = "{\"attached\": \"base64:/wA=\"}";
+    double results[OVS_SPECIMEN_BYTES_RESULTS];
+    char msg[OVS_MESSAGE_SIZE];
+    check(ovs_specimen_bytes_us(file, 4, NULL, 0, results, OVS_SPECIMEN_BYTES_RESULTS, NULL, 0, NULL, 0) == OVS_OK, "a file");
+    check(results[OVS_SPECIMEN_BYTES_SUM] == 2 * 255 + 3 * 97 && results[OVS_SPECIMEN_BYTES_SIZE] == 4.0, "to its last byte");
+    check(isnan(results[OVS_SPECIMEN_BYTES_ATTACHED_SIZE]), "no other file");
+    check(ovs_specimen_bytes_us(file, 0, options, length(options), results, 3, NULL, 0, NULL, 0) == OVS_OK, "an empty file");
+    check(results[OVS_SPECIMEN_BYTES_SUM] == 255.0 && results[OVS_SPECIMEN_BYTES_ATTACHED_SIZE] == 2.0, "and one in base64");
+    check(ovs_specimen_bytes_us(NULL, 0, NULL, 0, NULL, 0, NULL, 0, msg, sizeof msg) == OVS_NULL_POINTER, "no file at all");
+    check(strstr(msg, "file") != NULL, "is named");
+    check(ovs_specimen_bytes_us(file, -1, NULL, 0, NULL, 0, NULL, 0, msg, sizeof msg) == OVS_LENGTH_NEGATIVE, "a length below 0");
+}
+
 static void by_name(void) {
     const char *name = "specimen_scalar", *args = "{\"step\": \"1 1/2 in\", \"times\": 4, \"colour\": \"red\"}";
     char out[1000], msg[OVS_MESSAGE_SIZE];
@@ -193,6 +208,7 @@ int main(void) {
     every_kind(made);
     numbers_only(made);
     readings_with_gaps();
+    a_file();
     by_name();
     ovs_specimen_free(made);
     ovs_specimen_free(NULL);

@@ -5,10 +5,7 @@ check_format() { cargo fmt --all --check; }
 # The test-only operations of the engine go through every binding in a test run. Every cargo call here names the
 # same features, so that nothing is compiled twice.
 specimen=(--features overslab-ffi/specimen)
-specimen_everywhere=("${specimen[@]}")
-if grep -q '^specimen' python/Cargo.toml; then
-    specimen_everywhere=(--features overslab-ffi/specimen,overslab-python/specimen)
-fi
+specimen_everywhere=(--features overslab-ffi/specimen,overslab-python/specimen)
 
 # The Python crate is compiled here too, but as a module that finds Python's own symbols when it is loaded; so
 # it cannot be linked into a test program, and its tests are those in tests/python.

@@ -13,12 +13,3 @@ log_file() {
     mkdir -p build/logs
     echo "build/logs/$1.log"
 }
-
-# A part whose folder is not written yet ends with the status `absent`, which counts neither way; once the folder
-# is there, every fault in it counts.
-absent=77
-present() {
-    [[ -e $1 ]] && return
-    note "$1: not in this tree yet"
-    return 1
-}

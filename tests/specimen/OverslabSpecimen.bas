@@ -569,3 +569,35 @@ End Function
 Public Function OVS_SPECIMEN_SUM_SI_GET(ByVal result As Variant, ByVal readings As Variant) As Variant
     OVS_SPECIMEN_SUM_SI_GET = Called("specimen_sum", "si", "get", result, Array(readings))
 End Function
+
+' Test only: the bytes of a required and of an optional file.
+' file: the bytes of a file; the text of a file, or base64: and its bytes in base64
+' attached: the bytes of another file; the text of a file, or base64: and its bytes in base64; may be left out
+' Gives sum (the sum of the bytes of both, each times its place in its file), size (how many bytes the first has), attached_size (how many bytes the other has).
+Public Function OVS_SPECIMEN_BYTES_US(ByVal file As Variant, Optional ByVal attached As Variant) As Variant
+    OVS_SPECIMEN_BYTES_US = Called("specimen_bytes", "us", "value", "", Array(file, attached))
+End Function
+
+Public Function OVS_SPECIMEN_BYTES_US_WHY(ByVal file As Variant, Optional ByVal attached As Variant) As Variant
+    OVS_SPECIMEN_BYTES_US_WHY = Called("specimen_bytes", "us", "why", "", Array(file, attached))
+End Function
+
+Public Function OVS_SPECIMEN_BYTES_US_GET(ByVal result As Variant, ByVal file As Variant, Optional ByVal attached As Variant) As Variant
+    OVS_SPECIMEN_BYTES_US_GET = Called("specimen_bytes", "us", "get", result, Array(file, attached))
+End Function
+
+' Test only: the bytes of a required and of an optional file.
+' file: the bytes of a file; the text of a file, or base64: and its bytes in base64
+' attached: the bytes of another file; the text of a file, or base64: and its bytes in base64; may be left out
+' Gives sum (the sum of the bytes of both, each times its place in its file), size (how many bytes the first has), attached_size (how many bytes the other has).
+Public Function OVS_SPECIMEN_BYTES_SI(ByVal file As Variant, Optional ByVal attached As Variant) As Variant
+    OVS_SPECIMEN_BYTES_SI = Called("specimen_bytes", "si", "value", "", Array(file, attached))
+End Function
+
+Public Function OVS_SPECIMEN_BYTES_SI_WHY(ByVal file As Variant, Optional ByVal attached As Variant) As Variant
+    OVS_SPECIMEN_BYTES_SI_WHY = Called("specimen_bytes", "si", "why", "", Array(file, attached))
+End Function
+
+Public Function OVS_SPECIMEN_BYTES_SI_GET(ByVal result As Variant, ByVal file As Variant, Optional ByVal attached As Variant) As Variant
+    OVS_SPECIMEN_BYTES_SI_GET = Called("specimen_bytes", "si", "get", result, Array(file, attached))
+End Function

@@ -7,7 +7,7 @@ import numpy.typing as npt
 
 from overslab.results import AnswerResult, ArrayResult, Record, ScalarResult
 
-from overslab.typing import Column, Count, Counts, Errors, Quantities, Quantity, RecordLike, Table, Units, Words
+from overslab.typing import Column, Count, Counts, Errors, File, Quantities, Quantity, RecordLike, Table, Units, Words
 
 __all__ = [
     "Specimen",
@@ -21,6 +21,8 @@ __all__ = [
     "SpecimenNumbers",
     "specimen_sum",
     "SpecimenSum",
+    "specimen_bytes",
+    "SpecimenBytes",
 ]
 
 @final
@@ -418,3 +420,56 @@ class SpecimenSum(AnswerResult):
     @property
     def given(self) -> int | None:
         r"""how many were given."""
+
+def specimen_bytes(
+    file: File,
+    *,
+    attached: File | None = None,
+    units: Units | None = None,
+) -> SpecimenBytes:
+    r"""Test only: the bytes of a required and of an optional file.
+
+    Rule: sum = sum(byte x its place).
+    Takes for granted: nothing.
+
+    Args:
+        file: the bytes of a file; bytes, or a text: its UTF-8, or base64: and the bytes in base64
+        attached: the bytes of another file; bytes, or a text: its UTF-8, or base64: and the bytes in
+            base64; may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        SpecimenBytes, with the attributes
+            sum: the sum of the bytes of both, each times its place in its file
+            size: how many bytes the first has
+            attached_size: how many bytes the other has
+        and notes, basis and taken.
+
+    Raises:
+        FormError: the value is of another kind than the port takes (KIND_MISMATCH); the text behind
+            base64: is not base64 (NOT_BASE64)
+
+    Example:
+        >>> from overslab._overslab import specimen_bytes
+        >>> answer = specimen_bytes(file="x,y\n1,2\n")
+        >>> answer.sum
+        1550
+
+    Since 0.1.0.
+    """
+
+@final
+class SpecimenBytes(AnswerResult):
+    r"""What `specimen_bytes` gives."""
+
+    @property
+    def sum(self) -> int:
+        r"""the sum of the bytes of both, each times its place in its file."""
+
+    @property
+    def size(self) -> int:
+        r"""how many bytes the first has."""
+
+    @property
+    def attached_size(self) -> int | None:
+        r"""how many bytes the other has."""

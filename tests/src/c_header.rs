@@ -129,8 +129,8 @@ impl Header {
 
     fn kind(&self, text: &str) -> Type {
         let pointed = |word: &str| {
-            let known =
-                ["double", "int", "char"].contains(&word) || self.types.iter().any(|name| name == word);
+            let known = ["double", "int", "char", "unsigned char"].contains(&word)
+                || self.types.iter().any(|name| name == word);
             assert!(known, "a pointer to {word} may not cross the border");
             word.to_owned()
         };

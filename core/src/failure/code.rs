@@ -131,6 +131,7 @@ codes! {
     ColumnDoubtful = 105, "COLUMN_DOUBTFUL", Form, "the head of a column contradicts itself or another";
     SurfaceUnclear = 106, "SURFACE_UNCLEAR", Survey, "the file does not hold exactly one surface of that name";
     NoPoints = 107, "NO_POINTS", Survey, "the file holds no point that can be used";
+    NotBase64 = 110, "NOT_BASE64", Form, "the text behind base64: is not base64";
     FacetWarped = 130, "FACET_WARPED", Grade, "the corners of a facet are not in one plane";
     FacetsApart = 131, "FACETS_APART", Grade, "two facets have different heights along the edge they share";
     FacetsOverlap = 132, "FACETS_OVERLAP", Grade, "two facets lie over one another";

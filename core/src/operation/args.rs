@@ -102,6 +102,26 @@ impl<'a> Args<'a> {
         }
     }
 
+    /// The bytes of a file, where they were given.
+    ///
+    /// # Errors
+    /// `KIND_MISMATCH`.
+    pub fn bytes(&self, place: usize) -> Result<Option<&'a [u8]>> {
+        match self.value(place) {
+            Value::Absent => Ok(None),
+            Value::Bytes(bytes) => Ok(Some(bytes.as_slice())),
+            _ => Err(self.mismatch(place, "the bytes of a file")),
+        }
+    }
+
+    /// The bytes of a file, which must be there.
+    ///
+    /// # Errors
+    /// `KIND_MISMATCH`, `KEY_MISSING`.
+    pub fn required_bytes(&self, place: usize) -> Result<&'a [u8]> {
+        self.bytes(place)?.ok_or_else(|| self.missing(place))
+    }
+
     /// A table, where it was given.
     ///
     /// # Errors

@@ -216,7 +216,7 @@ fn check_value(port: &Port, value: &Value) -> Result<()> {
             .written(place.to_string())
             .allowed(format!("a whole number from 0 to {}", words.len().saturating_sub(1)))
             .remedy(format!("the numbers stand for: {}", words.join(", ")))),
-        (Kind::Text, Value::Text(_)) => Ok(()),
+        (Kind::Text, Value::Text(_)) | (Kind::Bytes, Value::Bytes(_)) => Ok(()),
         (Kind::Table(table), Value::Table(columns)) => {
             check_table(table, columns).map_err(|f| f.under(port.name))
         }
@@ -327,6 +327,7 @@ impl Kind {
             Self::Count(least, greatest) => format!("a whole number from {least} to {greatest}"),
             Self::Choice(words) => format!("one of {}", words.join(", ")),
             Self::Text => "a text".to_owned(),
+            Self::Bytes => "the text of a file, or base64: and its bytes in base64".to_owned(),
             Self::Table(table) => format!("a table of {}", table.name),
             Self::Record(record) => format!("a {} record", record.name),
         }

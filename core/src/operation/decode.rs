@@ -1,5 +1,6 @@
 //! From JSON to the values of an operation's ports.
 
+use super::bytes::Bytes;
 use super::call::{empty, missing};
 use super::choice::place_of;
 use super::port::{Kind, Need, NumberKind, Port, TableType};
@@ -62,6 +63,7 @@ pub fn value(port: &Port, json: &Json, system: Option<System>) -> Result<Value> 
         (Kind::Count(..), _) => count(json).map(Value::Count),
         (Kind::Choice(words), _) => choice(words, json).map(Value::Choice),
         (Kind::Text, Json::String(text)) => Ok(Value::Text(text.clone())),
+        (Kind::Bytes, Json::String(text)) => Bytes::from_text(text).map(Value::Bytes),
         (Kind::Table(table), _) => self::table(table, json, system).map(Value::Table),
         (Kind::Record(record), Json::Object(_)) => (record.from_json)(json.clone()).map(Value::Record),
         _ => Err(mismatch(&port.kind, json)),

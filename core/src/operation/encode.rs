@@ -64,6 +64,7 @@ pub fn value(port: &Port, value: &Value, system: System) -> Json {
         (_, Value::Count(count)) => json!(count),
         (Kind::Choice(words), Value::Choice(place)) => json!(words.get(*place)),
         (_, Value::Text(text)) => json!(text),
+        (_, Value::Bytes(bytes)) => json!(bytes.to_text()),
         (Kind::Table(table), Value::Table(columns)) => rows(table.columns, columns, system),
         (Kind::Record(record), Value::Record(given)) => {
             (record.to_json)(given.as_ref()).unwrap_or(Json::Null)

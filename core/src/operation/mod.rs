@@ -5,6 +5,7 @@
 
 pub mod answer;
 pub mod args;
+pub mod bytes;
 pub mod call;
 pub mod choice;
 pub mod decode;
@@ -22,6 +23,7 @@ pub mod value;
 
 pub use answer::Answer;
 pub use args::Args;
+pub use bytes::Bytes;
 pub use choice::Choice;
 pub use port::{Kind, Need, NumberKind, Port, TableType};
 pub use record::RecordType;

@@ -44,6 +44,8 @@ pub enum Kind {
     Choice(&'static [&'static str]),
     /// Text.
     Text,
+    /// The bytes of a file. An input only: no result, no field and no column.
+    Bytes,
     /// Columns of equal length.
     Table(&'static TableType),
     /// A record that an operation makes.

@@ -115,6 +115,23 @@ fn scalar_rows_have_scalar_ports_only() {
 }
 
 #[test]
+fn bytes_are_inputs_only() {
+    let rows = all();
+    let tables = |port: &'static Port| match port.kind {
+        Kind::Table(table) => table.columns,
+        _ => &[],
+    };
+    let inputs = rows.iter().flat_map(|operation| operation.ports).flat_map(tables);
+    let results = rows.iter().flat_map(|operation| operation.results);
+    let fields = records(&rows).into_iter().flat_map(|record| record.fields);
+    let others =
+        inputs.chain(results.chain(fields).flat_map(|port| std::iter::once(port).chain(tables(port))));
+    for port in others {
+        assert!(!matches!(port.kind, Kind::Bytes), "{}", port.name);
+    }
+}
+
+#[test]
 fn records_come_back_from_their_json() {
     for record in records(&all()) {
         let example: Json = serde_json::from_str(record.example).unwrap();

@@ -1,5 +1,6 @@
 //! Values that cross a border: numbers in base units, words, texts, tables, records.
 
+use super::bytes::Bytes;
 use std::any::Any;
 use std::sync::Arc;
 
@@ -17,6 +18,8 @@ pub enum Value {
     Choice(usize),
     /// Text.
     Text(String),
+    /// The bytes of a file.
+    Bytes(Bytes),
     /// Columns.
     Table(Columns),
     /// A record.
@@ -38,6 +41,7 @@ impl Value {
             Self::Count(_) => "a whole number",
             Self::Choice(_) => "a word",
             Self::Text(_) => "a text",
+            Self::Bytes(_) => "bytes",
             Self::Table(_) => "a table",
             Self::Record(_) => "a record",
         }

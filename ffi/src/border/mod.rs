@@ -7,6 +7,7 @@
 //! - pointers to numbers need no alignment: callers without a compiler of their own cannot promise it.
 
 mod array;
+mod bytes_in;
 mod cells;
 mod guard;
 mod handle;
@@ -22,6 +23,7 @@ mod text_in;
 mod text_out;
 
 pub(crate) use array::{Input, Numbers, Output};
+pub(crate) use bytes_in::BytesIn;
 pub(crate) use cells::Blocks;
 pub(crate) use guard::status;
 pub(crate) use handle::{Passed, free};

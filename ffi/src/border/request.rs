@@ -1,6 +1,7 @@
 //! The call of a record row: what the arguments and the options say, put together and checked.
 
 use super::array::{Input, length};
+use super::bytes_in::BytesIn;
 use super::guard::{internal, null};
 use super::handle::Passed;
 use super::json::object;
@@ -21,6 +22,8 @@ pub(crate) enum Given<'a> {
     Whole(c_int),
     /// A text.
     Text(TextIn),
+    /// The bytes of a file.
+    Bytes(BytesIn),
     /// So many rows of these columns, by their places.
     Table(c_int, &'a [(usize, Input)]),
     /// A record; null where it is not given.
@@ -120,6 +123,8 @@ impl Request<'_> {
             (Kind::Text, Given::Text(text)) => {
                 unsafe { text.read() }.map(|text| Value::Text(text.to_owned()))
             }
+            // SAFETY: as `answer`'s.
+            (Kind::Bytes, Given::Bytes(bytes)) => unsafe { bytes.read() }.map(Value::Bytes),
             (Kind::Record(_), Given::Record(passed)) if passed.is_null() && !required(port) => {
                 Ok(Value::Absent)
             }
@@ -168,7 +173,7 @@ impl Request<'_> {
                 };
                 cells.enumerate().map(place).collect::<Result<_>>().map(Column::Choices)
             }
-            Kind::Text | Kind::Table(_) | Kind::Record(_) => Err(internal()),
+            Kind::Text | Kind::Bytes | Kind::Table(_) | Kind::Record(_) => Err(internal()),
         }
     }
 }

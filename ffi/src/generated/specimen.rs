@@ -3,13 +3,13 @@
 //! Made from the table of operations: change the table and run `cargo run -p overslab-tests`.
 
 use crate::answer::ovs_answer;
-use crate::border::{Given, Input, Message, Notes, Numbers, Output, Passed, Request, TextIn, TextOut, free, read, record, record_type, row, scalar};
+use crate::border::{BytesIn, Given, Input, Message, Notes, Numbers, Output, Passed, Request, TextIn, TextOut, free, read, record, record_type, row, scalar};
 use crate::border::read::Holder;
 use crate::border::scalar::Arrays;
 use overslab::operation::{Operation, RecordType};
 use overslab::quantity::System;
 use overslab::specimen::OPERATIONS;
-use std::ffi::{c_char, c_int};
+use std::ffi::{c_char, c_int, c_uchar};
 
 /// The field `size` (in or mm): its size.
 pub const OVS_SPECIMEN_SIZE: c_int = 0;
@@ -130,6 +130,18 @@ pub const OVS_SPECIMEN_SUM_GIVEN: c_int = 1;
 
 /// How many results there are.
 pub const OVS_SPECIMEN_SUM_RESULTS: c_int = 2;
+
+/// The result `sum`: the sum of the bytes of both, each times its place in its file.
+pub const OVS_SPECIMEN_BYTES_SUM: c_int = 0;
+
+/// The result `size`: how many bytes the first has.
+pub const OVS_SPECIMEN_BYTES_SIZE: c_int = 1;
+
+/// The result `attached_size`: how many bytes the other has.
+pub const OVS_SPECIMEN_BYTES_ATTACHED_SIZE: c_int = 2;
+
+/// How many results there are.
+pub const OVS_SPECIMEN_BYTES_RESULTS: c_int = 3;
 
 pub(crate) static SPECIMEN_TYPE: &RecordType = record_type(OPERATIONS, "specimen");
 
@@ -1043,5 +1055,127 @@ pub unsafe extern "C" fn ovs_specimen_sum_si_why(
         (0, Given::Table(readings_rows, &[(1, Input::Numbers(readings_reading_mm))])),
     ];
     let request = Request::new(SPECIMEN_SUM, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static SPECIMEN_BYTES: &Operation = row(OPERATIONS, "specimen_bytes");
+
+/// Test only: the bytes of a required and of an optional file.
+///
+/// Equation: sum = sum(byte x its place).
+/// Taken for granted: nothing.
+///
+/// - `file`, `file_len`: the bytes of a file, as they are.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `attached`: the bytes of another file; the text of a file, or base64: and its bytes in base64; may be left
+///     out.
+/// - `results`, `results_len`, out: as many as there is room for, by their constants:
+///   - OVS_SPECIMEN_BYTES_SUM: the sum of the bytes of both, each times its place in its file.
+///   - OVS_SPECIMEN_BYTES_SIZE: how many bytes the first has.
+///   - OVS_SPECIMEN_BYTES_ATTACHED_SIZE: how many bytes the other has.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Refuses with OVS_KIND_MISMATCH, OVS_NULL_POINTER, OVS_NOT_BASE64.
+/// Since 0.1.0.
+/// Example, as JSON: {"file":"x,y\n1,2\n"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_specimen_bytes_us(
+    file: *const c_uchar,
+    file_len: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    results: *mut f64,
+    results_len: c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Bytes(BytesIn::new("file", file, file_len))),
+    ];
+    let request = Request::new(SPECIMEN_BYTES, System::Us, &given, options_json, options_len);
+    unsafe { record::numbers(request, Numbers::new("results", results, results_len), Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Test only: the bytes of a required and of an optional file.
+///
+/// Equation: sum = sum(byte x its place).
+/// Taken for granted: nothing.
+///
+/// - `file`, `file_len`: the bytes of a file, as they are.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `attached`: the bytes of another file; the text of a file, or base64: and its bytes in base64; may be left
+///     out.
+/// - `results`, `results_len`, out: as many as there is room for, by their constants:
+///   - OVS_SPECIMEN_BYTES_SUM: the sum of the bytes of both, each times its place in its file.
+///   - OVS_SPECIMEN_BYTES_SIZE: how many bytes the first has.
+///   - OVS_SPECIMEN_BYTES_ATTACHED_SIZE: how many bytes the other has.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Refuses with OVS_KIND_MISMATCH, OVS_NULL_POINTER, OVS_NOT_BASE64.
+/// Since 0.1.0.
+/// Example, as JSON: {"file":"x,y\n1,2\n"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_specimen_bytes_si(
+    file: *const c_uchar,
+    file_len: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    results: *mut f64,
+    results_len: c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Bytes(BytesIn::new("file", file, file_len))),
+    ];
+    let request = Request::new(SPECIMEN_BYTES, System::Si, &given, options_json, options_len);
+    unsafe { record::numbers(request, Numbers::new("results", results, results_len), Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_specimen_bytes_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_specimen_bytes_us_why(
+    file: *const c_uchar,
+    file_len: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Bytes(BytesIn::new("file", file, file_len))),
+    ];
+    let request = Request::new(SPECIMEN_BYTES, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_specimen_bytes_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_specimen_bytes_si_why(
+    file: *const c_uchar,
+    file_len: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Bytes(BytesIn::new("file", file, file_len))),
+    ];
+    let request = Request::new(SPECIMEN_BYTES, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }

@@ -456,6 +456,75 @@ impl SpecimenSum {
     }
 }
 
+static SPECIMEN_BYTES: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::specimen::OPERATIONS, "specimen_bytes"),
+    class: "SpecimenBytes",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(SpecimenBytes))?.into_any()),
+};
+
+/// Test only: the bytes of a required and of an optional file.
+///
+/// Rule: sum = sum(byte x its place).
+/// Takes for granted: nothing.
+///
+/// Args:
+///     file: the bytes of a file; bytes, or a text: its UTF-8, or base64: and the bytes in base64
+///     attached: the bytes of another file; bytes, or a text: its UTF-8, or base64: and the bytes in
+///         base64; may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     SpecimenBytes, with the attributes
+///         sum: the sum of the bytes of both, each times its place in its file
+///         size: how many bytes the first has
+///         attached_size: how many bytes the other has
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: the value is of another kind than the port takes (KIND_MISMATCH); the text behind
+///         base64: is not base64 (NOT_BASE64)
+///
+/// Example:
+///     >>> from overslab._overslab import specimen_bytes
+///     >>> answer = specimen_bytes(file="x,y\n1,2\n")
+///     >>> answer.sum
+///     1550
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (file, *, attached=None, units=crate::units::Units(None)), text_signature = "(file, *, attached=None, units=None)")]
+fn specimen_bytes(
+    py: Python<'_>,
+    file: &Bound<'_, PyAny>,
+    attached: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &SPECIMEN_BYTES, &[Some(file), attached], units)
+}
+
+/// What `specimen_bytes` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab._overslab")]
+pub(crate) struct SpecimenBytes;
+
+#[pymethods]
+impl SpecimenBytes {
+    /// The sum of the bytes of both, each times its place in its file.
+    #[getter]
+    fn get_sum<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// How many bytes the first has.
+    #[getter]
+    fn get_size<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// How many bytes the other has.
+    #[getter]
+    fn get_attached_size<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+}
+
 /// A test-only record.
 #[pyclass(frozen, extends = crate::records::Record, module = "overslab._overslab")]
 pub(crate) struct Specimen;
@@ -493,7 +562,7 @@ impl Specimen {
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&SPECIMEN_SCALAR];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&SPECIMEN_FROM_TABLE, &SPECIMEN_EVERY_KIND, &SPECIMEN_NUMBERS, &SPECIMEN_SUM];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&SPECIMEN_FROM_TABLE, &SPECIMEN_EVERY_KIND, &SPECIMEN_NUMBERS, &SPECIMEN_SUM, &SPECIMEN_BYTES];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "specimen", class: |py| py.get_type::<Specimen>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Specimen))?.into_any()) }];
@@ -510,6 +579,8 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<SpecimenNumbers>()?;
     module.add_function(wrap_pyfunction!(self::specimen_sum, module)?)?;
     module.add_class::<SpecimenSum>()?;
+    module.add_function(wrap_pyfunction!(self::specimen_bytes, module)?)?;
+    module.add_class::<SpecimenBytes>()?;
     module.add_class::<Specimen>()?;
     Ok(())
 }

@@ -33,6 +33,7 @@ OPERATIONS = (
     ("ovsSpecimenEveryKind", "specimen_every_kind"),
     ("ovsSpecimenNumbers", "specimen_numbers"),
     ("ovsSpecimenSum", "specimen_sum"),
+    ("ovsSpecimenBytes", "specimen_bytes"),
 )
 SYSTEMS = ("us", "si")
 

@@ -62,6 +62,7 @@ const fn kind(kind: &Kind) -> &'static str {
         Kind::Count(..) => "count",
         Kind::Choice(_) => "choice",
         Kind::Text => "text",
+        Kind::Bytes => "bytes",
         Kind::Table(_) => "table",
         Kind::Record(_) => "record",
     }

@@ -36,6 +36,7 @@ pub fn takes(port: &Port, system: System) -> String {
         Kind::Count(least, greatest) => format!("a whole number from {least} to {greatest}"),
         Kind::Choice(words) => one_of(words),
         Kind::Text => "a text".to_owned(),
+        Kind::Bytes => port.kind.word(),
         Kind::Table(table) => {
             let columns = table.columns.iter().map(|column| column_name(column, system));
             format!("a range with the columns {}", columns.collect::<Vec<_>>().join(", "))

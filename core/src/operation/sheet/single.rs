@@ -3,6 +3,7 @@
 use super::cell::{Cell, Range};
 use super::{Empties, Reading};
 use crate::failure::{Code, Failure, Result};
+use crate::operation::bytes::Bytes;
 use crate::operation::call::empty;
 use crate::operation::choice::place_of;
 use crate::operation::port::{Kind, Need, Port};
@@ -36,9 +37,9 @@ fn doubtful_zero(port: &Port, reading: Reading) -> Option<Result<Value>> {
             Some(Err(zero_refused(port, (*least <= 0).then_some("write \"0\" as a text"))))
         }
         Kind::Text if !optional => Some(Err(zero_refused(port, Some("write \"0\" as a text")))),
-        // A zero is no word, and a text of a zero is rare: the cell is empty.
-        Kind::Choice(_) if !optional => Some(Err(empty(port))),
-        Kind::Choice(_) | Kind::Text => Some(Ok(Value::Absent)),
+        // A zero is no word and no file, and a text of a zero is rare: the cell is empty.
+        Kind::Choice(_) | Kind::Bytes if !optional => Some(Err(empty(port))),
+        Kind::Choice(_) | Kind::Text | Kind::Bytes => Some(Ok(Value::Absent)),
         _ => None,
     }
 }
@@ -84,6 +85,7 @@ pub(super) fn read(port: &Port, cell: &Cell, unit: Option<&'static Unit>) -> Res
         (Kind::Count(..), Cell::Text(text)) => count(text),
         (Kind::Choice(words), Cell::Text(word)) => place_of(word, words, "").map(Value::Choice),
         (Kind::Text, Cell::Text(text)) => Ok(Value::Text(text.clone())),
+        (Kind::Bytes, Cell::Text(text)) => Bytes::from_text(text).map(Value::Bytes),
         (Kind::Text, Cell::Number(number)) => Ok(Value::Text(shortest(*number))),
         (Kind::Text, Cell::Truth(truth)) => Ok(Value::Text(truth.to_string())),
         (kind, cell) => Err(Failure::new(Code::KindMismatch, "")

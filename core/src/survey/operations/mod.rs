@@ -1,21 +1,20 @@
 //! The rows of the survey.
 
 mod book;
+mod files;
 mod outline;
 mod page;
+mod points;
 mod slab;
 mod triangles;
 mod trust;
 
 pub use book::{LEVEL_BOOK, ROD_ELEVATION};
+pub use files::{READ_POINTS, READ_SURFACE};
 pub use outline::{OUTLINE, OUTLINE_FROM_CORNERS, OUTLINE_FROM_SIDES};
+pub use points::{POINTS_FROM_TABLE, SURVEY_FROM_POINTS};
 pub use slab::{Allowed, SURVEY_FROM_GRID, SURVEY_FROM_RODS, SURVEY_FROM_SHOTS};
 pub use triangles::SURVEY_TRIANGLES;
 pub use trust::{BENCHMARK_RECHECK, SURVEY_COVERAGE, SURVEY_SUSPECTS, SURVEY_WITHOUT, TWO_PEG_TEST};
 
-use crate::quantity::Range;
-
-/// A plan coordinate: within 100 km.
-pub(super) const PLACE: Range = Range::closed(-1.0e5, 1.0e5);
-/// A height: within 10 km of the datum.
-pub(super) const HEIGHT: Range = Range::closed(-1.0e4, 1.0e4);
+pub(super) use super::points::{HEIGHT, PLACE};

@@ -66,12 +66,12 @@ static RODS: TableType = TableType {
     least_rows: 1,
 };
 
-const INSTRUMENT: Port = port!(instrument: Kind::Choice(Instrument::WORDS), "what the readings were taken with"; or Instrument::TAKEN.word(), because Instrument::WHY_TAKEN);
-const TEXTURE: Port = port!(texture: Kind::Choice(Texture::WORDS), "what the old floor feels like"; or Texture::TAKEN.word(), because Texture::WHY_TAKEN);
-const BEYOND: Port = port!(beyond_allowed: Kind::Choice(Allowed::WORDS), "whether the work may reach more than 4 ft beyond the shots";
+pub(super) const INSTRUMENT: Port = port!(instrument: Kind::Choice(Instrument::WORDS), "what the readings were taken with"; or Instrument::TAKEN.word(), because Instrument::WHY_TAKEN);
+pub(super) const TEXTURE: Port = port!(texture: Kind::Choice(Texture::WORDS), "what the old floor feels like"; or Texture::TAKEN.word(), because Texture::WHY_TAKEN);
+pub(super) const BEYOND: Port = port!(beyond_allowed: Kind::Choice(Allowed::WORDS), "whether the work may reach more than 4 ft beyond the shots";
     or "no" because "heights that far out are a guess");
 
-fn settings(args: &Args<'_>, first: usize) -> Result<Settings> {
+pub(super) fn settings(args: &Args<'_>, first: usize) -> Result<Settings> {
     Ok(Settings {
         instrument: args.choice(first)?,
         texture: args.choice(first + 1)?,
@@ -79,7 +79,7 @@ fn settings(args: &Args<'_>, first: usize) -> Result<Settings> {
     })
 }
 
-fn answer(survey: Survey) -> Answer {
+pub(super) fn answer(survey: Survey) -> Answer {
     let notes = survey.notes().to_vec();
     Answer::of([Value::record(survey)]).with_notes(notes)
 }

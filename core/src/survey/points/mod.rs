@@ -1,5 +1,14 @@
 //! Points with heights as a file brings them, before they are shots of a job.
 
+mod json;
+mod record;
+mod shots;
+mod tin;
+
+pub use record::{COORDINATE, POINT_TABLE, POINTS};
+pub use shots::{AsShots, HEIGHT, Outside, PLACE, shots};
+pub use tin::TIN;
+
 /// Points with heights, in metres, in the axes of where they came from.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Points {
@@ -52,4 +61,11 @@ pub struct Tin {
     pub points: Points,
     /// Each face by the numbers of its points.
     pub faces: Vec<[u32; 3]>,
+}
+
+/// The least and the greatest of numbers.
+fn ends(numbers: &[f64]) -> (f64, f64) {
+    numbers.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(least, greatest), &number| {
+        (least.min(number), greatest.max(number))
+    })
 }

@@ -36,6 +36,7 @@ impl Asked {
         if let Some((port, _)) = wrong.into_iter().find(|(_, wrong)| *wrong) {
             return Err(Failure::new(Code::Contradiction, port)
                 .written(format!("given with a file in {}", format.word()))
+                .allowed("nothing")
                 .remedy(format!("leave {port} out, it has no meaning for this format")));
         }
         if self.overrule && self.unit.is_none() {
@@ -59,6 +60,7 @@ impl Asked {
         if !self.overrule {
             return Err(Failure::new(Code::Contradiction, path)
                 .written(format!("{} in the file, {} given", stated.word(), given.word()))
+                .allowed("one unit")
                 .remedy("leave the unit out, or say that the one given overrules the file"));
         }
         let text = format!("{path}: the file states {}, {} was used as given", stated.word(), given.word());

@@ -123,6 +123,7 @@ impl Column {
 pub(super) fn doubtful(column: &Column, what: &str) -> Box<Failure> {
     Failure::new(Code::ColumnDoubtful, column.role.word())
         .written(format!("\"{}\", {what}", column.heading))
+        .allowed("one heading for each thing, with one unit")
         .remedy("give the columns in place of the header")
 }
 

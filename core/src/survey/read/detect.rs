@@ -21,10 +21,10 @@ pub(super) fn format(bytes: &[u8], asked: &Asked) -> Result<Format> {
         return Ok(format);
     }
     if bytes.is_empty() {
-        return Err(unknown("give a file with points: this one is empty").written("0 bytes"));
+        return Err(unknown(bytes, "give a file with points: this one is empty"));
     }
     if let Some((_, remedy)) = STRANGERS.iter().find(|(first, _)| bytes.starts_with(first)) {
-        return Err(unknown(remedy));
+        return Err(unknown(bytes, remedy));
     }
     if bytes.starts_with(b"LASF") {
         return Ok(Format::Las);
@@ -46,11 +46,11 @@ fn of_text(text: &[u8], asked: &Asked) -> Result<Format> {
     let mut lines =
         lines.filter(|line| !(line.is_empty() || line.starts_with(b"#") || line.starts_with(b"//")));
     let Some(first) = lines.next() else {
-        return Err(unknown("give a file with points: this one holds no line of them"));
+        return Err(unknown(text, "give a file with points: this one holds no line of them"));
     };
     let control = |byte: &u8| byte.is_ascii_control() && *byte != b'\t';
     if first.iter().any(control) {
-        return Err(unknown("give the format by its word if the file is one of these"));
+        return Err(unknown(text, "give the format by its word if the file is one of these"));
     }
     let parted = first.iter().any(|byte| matches!(byte, b',' | b';' | b'\t'));
     let bare = first.iter().all(|&byte| byte.is_ascii_digit() || b"+-.eE,;\t ".contains(&byte));
@@ -61,8 +61,11 @@ fn of_text(text: &[u8], asked: &Asked) -> Result<Format> {
     }
 }
 
-fn unknown(remedy: &str) -> Box<Failure> {
+fn unknown(bytes: &[u8], remedy: &str) -> Box<Failure> {
+    let first: Vec<String> = bytes.iter().take(8).map(|byte| format!("{byte:02x}")).collect();
+    let first = if first.is_empty() { String::new() } else { format!(", the first in hex: {}", first.join(" ")) };
     Failure::new(Code::FormatUnknown, "file")
+        .written(format!("{} bytes{first}", bytes.len()))
         .allowed(<Format as crate::operation::Choice>::WORDS.join(", "))
         .remedy(remedy)
 }

@@ -26,7 +26,10 @@ pub(super) fn no_points(format: Format, left_out: &[LeftOut]) -> Box<Failure> {
 /// The file breaks the rules of its format.
 #[cold]
 pub(super) fn broken(what: impl Into<String>) -> Box<Failure> {
-    Failure::new(Code::FileBroken, "file").written(what).remedy("write the file again from where it came")
+    Failure::new(Code::FileBroken, "file")
+        .written(what)
+        .allowed("a file by the rules of its format")
+        .remedy("write the file again from where it came")
 }
 
 /// The file ends too early.

@@ -110,10 +110,12 @@ fn words(of: &str, port: &Port) -> Vec<Constant> {
             .flat_map(|column| match &column.kind {
                 Kind::Choice(words) => numbered(&[of, port.name, column.name], words),
                 Kind::Number(_) | Kind::Count(..) | Kind::Text => Vec::new(),
-                Kind::Table(_) | Kind::Record(_) => panic!("{}: no kind of column", column.name),
+                Kind::Bytes | Kind::Table(_) | Kind::Record(_) => {
+                    panic!("{}: no kind of column", column.name)
+                }
             })
             .collect(),
-        Kind::Number(_) | Kind::Count(..) | Kind::Text | Kind::Record(_) => Vec::new(),
+        Kind::Number(_) | Kind::Count(..) | Kind::Text | Kind::Bytes | Kind::Record(_) => Vec::new(),
     }
 }
 

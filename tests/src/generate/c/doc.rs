@@ -47,7 +47,7 @@ pub(super) fn units(port: &Port) -> String {
     match &port.kind {
         Kind::Number(kind) if kind.us == kind.si => format!(" ({})", kind.us.symbol),
         Kind::Number(kind) => format!(" ({} or {})", kind.us.symbol, kind.si.symbol),
-        Kind::Count(..) | Kind::Choice(_) | Kind::Text | Kind::Table(_) | Kind::Record(_) => String::new(),
+        _ => String::new(),
     }
 }
 
@@ -72,6 +72,7 @@ pub(super) fn may_be(port: &Port, system: System) -> String {
     let range = match &port.kind {
         Kind::Number(kind) => format!("; {}", range(kind, system)),
         Kind::Count(least, greatest) => format!("; from {least} to {greatest}"),
+        Kind::Bytes => format!("; {}", port.kind.word()),
         Kind::Choice(_) | Kind::Text | Kind::Table(_) | Kind::Record(_) => words(port),
     };
     match port.need {
@@ -113,7 +114,7 @@ fn words(port: &Port) -> String {
                 words.iter().enumerate().map(|(place, word)| format!("{place} {word}")).collect();
             format!("; {}", words.join(", "))
         }
-        Kind::Number(_) | Kind::Count(..) | Kind::Text | Kind::Table(_) | Kind::Record(_) => String::new(),
+        _ => String::new(),
     }
 }
 
@@ -140,6 +141,8 @@ fn port_codes(port: &Port) -> Vec<Code> {
         Kind::Count(..) => vec![Code::OutOfRange],
         Kind::Choice(_) => vec![Code::WordUnknown],
         Kind::Text => Vec::new(),
+        Kind::Bytes if port.need == Need::Required => vec![Code::NullPointer],
+        Kind::Bytes => vec![Code::NotBase64],
         Kind::Table(table) => table.columns.iter().flat_map(port_codes).collect(),
         Kind::Record(_) => vec![Code::NullPointer],
     }

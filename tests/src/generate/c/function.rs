@@ -19,6 +19,8 @@ pub(super) enum Type {
     IntsOut,
     /// `const char *`
     Text,
+    /// `const unsigned char *`
+    Bytes,
     /// `char *`
     TextOut,
     /// `const ovs_... *`, by its name
@@ -37,6 +39,7 @@ impl Type {
             Self::Ints => "*const c_int".to_owned(),
             Self::IntsOut => "*mut c_int".to_owned(),
             Self::Text => "*const c_char".to_owned(),
+            Self::Bytes => "*const c_uchar".to_owned(),
             Self::TextOut => "*mut c_char".to_owned(),
             Self::Opaque(name) => format!("*const {name}"),
             Self::OpaqueOut(name) => format!("*mut {name}"),

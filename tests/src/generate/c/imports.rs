@@ -6,6 +6,7 @@ use std::fmt::Write;
 const KNOWN: &[(&str, &str, &str)] = &[
     ("crate::answer", "ovs_answer", ","),
     ("crate::answer", "ovs_answer", " {"),
+    ("crate::border", "BytesIn", "::"),
     ("crate::border", "Given", "::"),
     ("crate::border", "Input", "::"),
     ("crate::border", "Message", "::"),
@@ -29,6 +30,7 @@ const KNOWN: &[(&str, &str, &str)] = &[
     ("overslab::quantity", "System", "::"),
     ("std::ffi", "c_char", ","),
     ("std::ffi", "c_int", ""),
+    ("std::ffi", "c_uchar", ","),
 ];
 
 /// The imports of a file with that body; `table` is the path of its rows, `records` are the types of another file.

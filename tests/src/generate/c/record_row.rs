@@ -21,7 +21,7 @@ enum Shape {
 fn shape(row: &Operation) -> Shape {
     let plain = |port: &Port| match port.kind {
         Kind::Number(_) | Kind::Count(..) | Kind::Choice(_) => true,
-        Kind::Text | Kind::Table(_) | Kind::Record(_) => false,
+        Kind::Text | Kind::Bytes | Kind::Table(_) | Kind::Record(_) => false,
     };
     match row.makes() {
         Some(record) => Shape::Record(record),
@@ -63,7 +63,7 @@ fn is_argument(port: &Port) -> bool {
     match port.kind {
         Kind::Record(_) => true,
         Kind::Table(table) => required(port) && table.columns.iter().any(|column| is_array(table, column)),
-        Kind::Number(_) | Kind::Count(..) | Kind::Choice(_) | Kind::Text => required(port),
+        Kind::Number(_) | Kind::Count(..) | Kind::Choice(_) | Kind::Text | Kind::Bytes => required(port),
     }
 }
 
@@ -95,6 +95,11 @@ fn part(row: &Operation, place: usize, port: &Port, system: System) -> Part {
             given: format!("({place}, Given::Text(TextIn::new(\"{}\", {name}, {name}_len)))", port.name),
             lines: vec![format!("- `{name}`, `{name}_len`: {}.", port.meaning)],
         },
+        Kind::Bytes => Part {
+            arguments: vec![argument(name.clone(), Type::Bytes), argument(format!("{name}_len"), Type::Int)],
+            given: format!("({place}, Given::Bytes(BytesIn::new(\"{}\", {name}, {name}_len)))", port.name),
+            lines: vec![format!("- `{name}`, `{name}_len`: {}, as they are.", port.meaning)],
+        },
         Kind::Table(table) => table_part(row, place, port, table, system),
         Kind::Record(record) => {
             let null = if required(port) { "" } else { "; may be null" };
@@ -114,7 +119,7 @@ fn is_array(table: &TableType, column: &Port) -> bool {
     let plain = |column: &Port| match column.kind {
         Kind::Number(_) | Kind::Count(..) | Kind::Choice(_) => true,
         Kind::Text => false,
-        Kind::Table(_) | Kind::Record(_) => panic!("{}: no kind of column", column.name),
+        Kind::Bytes | Kind::Table(_) | Kind::Record(_) => panic!("{}: no kind of column", column.name),
     };
     if table.columns.iter().any(|column| required(column) && plain(column)) {
         return required(column) && plain(column);
@@ -169,7 +174,12 @@ fn option_lines(row: &Operation, system: System) -> Vec<String> {
                     columns.map(|column| option_line(column, &format!(" of `{}`", port.name), system)),
                 );
             }
-            Kind::Number(_) | Kind::Count(..) | Kind::Choice(_) | Kind::Text | Kind::Record(_) => {
+            Kind::Number(_)
+            | Kind::Count(..)
+            | Kind::Choice(_)
+            | Kind::Text
+            | Kind::Bytes
+            | Kind::Record(_) => {
                 if !required(port) {
                     lines.push(option_line(port, "", system));
                 }

@@ -72,7 +72,7 @@ fn values(record: &'static RecordType, system: System) -> Function {
     lines.extend(field_lines(record, system, |port| match port.kind {
         Kind::Number(_) | Kind::Count(..) | Kind::Choice(_) => true,
         Kind::Text | Kind::Table(_) => false,
-        Kind::Record(_) => panic!("{}: a record is no field of a record", port.name),
+        Kind::Bytes | Kind::Record(_) => panic!("{}: no kind of field of a record", port.name),
     }));
     let arguments =
         vec![itself(record), argument("values", Type::DoublesOut), argument("values_len", Type::Int)];

@@ -31,7 +31,7 @@ fn plain(row: &Operation, port: &Port) -> Plain {
             Plain::Int
         }
         Kind::Choice(_) => Plain::Int,
-        Kind::Text | Kind::Table(_) | Kind::Record(_) => {
+        Kind::Text | Kind::Bytes | Kind::Table(_) | Kind::Record(_) => {
             panic!("{}: {} is no port of a scalar row", row.name, port.name)
         }
     }

@@ -78,6 +78,7 @@ pub(super) fn holds(kind: &Kind) -> String {
             format!("one of {}", words.join(", "))
         }
         Kind::Text => "a text".to_owned(),
+        Kind::Bytes => "bytes, or a text: its UTF-8, or base64: and the bytes in base64".to_owned(),
         Kind::Table(table) => {
             let rows = if table.least_rows == 1 { "row" } else { "rows" };
             format!(

@@ -50,6 +50,7 @@ const NAMES: &[(&str, &[&str])] = &[
             "Count",
             "Counts",
             "Errors",
+            "File",
             "Quantities",
             "Quantity",
             "RecordLike",
@@ -147,6 +148,7 @@ fn taken(port: &Port) -> String {
         Kind::Count(..) => "Count".to_owned(),
         Kind::Choice(words) => literal(words),
         Kind::Text => "str".to_owned(),
+        Kind::Bytes => "File".to_owned(),
         Kind::Table(_) => "Table".to_owned(),
         Kind::Record(record) => format!("{} | RecordLike", record.class),
     }
@@ -202,6 +204,7 @@ fn given(port: &Port) -> String {
         Kind::Count(..) => "int".to_owned(),
         Kind::Choice(words) => literal(words),
         Kind::Text => "str".to_owned(),
+        Kind::Bytes => panic!("{}: bytes are no result", port.name),
         Kind::Table(_) => "dict[str, Column]".to_owned(),
         Kind::Record(record) => record.class.to_owned(),
         Kind::Number(_) => "float".to_owned(),

@@ -57,6 +57,7 @@ fn unit(port: &Port) -> String {
         Kind::Count(..) => "count".to_owned(),
         Kind::Choice(_) => "word".to_owned(),
         Kind::Text => "text".to_owned(),
+        Kind::Bytes => "bytes".to_owned(),
         Kind::Table(table) => format!("table: {}", columns(table.columns)),
         Kind::Record(record) => format!("record: [{0}](#record-{0})", record.name),
     }
@@ -89,6 +90,10 @@ fn may_be(port: &Port) -> String {
         Kind::Count(least, greatest) => format!("{least} to {greatest}"),
         Kind::Choice(words) => numbered(words),
         Kind::Text => "any text".to_owned(),
+        Kind::Bytes => {
+            "any bytes; where text is handed over the text itself, or `base64:` and the bytes in base64"
+                .to_owned()
+        }
         Kind::Table(table) => {
             let each: Vec<String> = table.columns.iter().filter_map(column_may_be).collect();
             let least = match table.least_rows {

@@ -124,6 +124,23 @@ fn other_kinds_of_cell() {
 }
 
 #[test]
+fn a_file_in_a_cell_is_its_text_or_base64() {
+    let sums = |cells: Json| get("specimen_bytes", "sum", cells)[0][0].clone();
+    assert_eq!(sums(json!(["ab"])), json!(97 + 2 * 98));
+    assert_eq!(sums(json!(["base64:YWI="])), json!(97 + 2 * 98));
+    assert_eq!(sums(json!([[["a"]], "base64:/w"])), json!(97 + 255));
+    for (wrong, code) in
+        [(json!(5), "KIND_MISMATCH"), (json!("base64:*"), "NOT_BASE64"), (json!(true), "KIND_MISMATCH")]
+    {
+        assert_eq!(refusal(ask("specimen_bytes", json!([wrong]))), refused(code, "file", None));
+        assert_eq!(refusal(ask("specimen_bytes", json!(["a", wrong]))), refused(code, "attached", None));
+    }
+    // A lone zero is an empty cell.
+    assert_eq!(refusal(ask("specimen_bytes", json!([0]))), refused("EMPTY_CELL", "file", None));
+    assert_eq!(sums(json!(["a", 0])), json!(97));
+}
+
+#[test]
 fn a_refused_number_is_said_in_the_callers_unit() {
     let sentence = why("fall", json!([-2, 20]));
     assert!(sentence[0][0].as_str().unwrap().starts_with("OUT_OF_RANGE: drop = -2 in"), "{sentence}");
