@@ -63,7 +63,8 @@ fn of_text(text: &[u8], asked: &Asked) -> Result<Format> {
 
 fn unknown(bytes: &[u8], remedy: &str) -> Box<Failure> {
     let first: Vec<String> = bytes.iter().take(8).map(|byte| format!("{byte:02x}")).collect();
-    let first = if first.is_empty() { String::new() } else { format!(", the first in hex: {}", first.join(" ")) };
+    let first =
+        if first.is_empty() { String::new() } else { format!(", the first in hex: {}", first.join(" ")) };
     Failure::new(Code::FormatUnknown, "file")
         .written(format!("{} bytes{first}", bytes.len()))
         .allowed(<Format as crate::operation::Choice>::WORDS.join(", "))

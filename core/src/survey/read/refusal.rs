@@ -10,6 +10,7 @@ use crate::failure::{Code, Failure, Place};
 pub(super) fn not_built(format: Format) -> Box<Failure> {
     Failure::new(Code::FormatNotBuilt, "format")
         .written(format.word())
+        .allowed("csv, xyz, ply, and those whose features are on")
         .remedy(format!("build overslab with the feature {}", format.word()))
 }
 
