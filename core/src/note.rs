@@ -48,12 +48,11 @@ notes! {
     UnitOverruled = 22, "UNIT_OVERRULED", "the unit given was used in place of the one in the file";
     FileParts = 23, "FILE_PARTS", "parts of the file were not used as they stand";
     FileDoubtful = 24, "FILE_DOUBTFUL", "the file may be cut short or damaged";
+    PointsOutside = 25, "POINTS_OUTSIDE", "points outside the outline were left out";
     TooFewToJudge = 40, "TOO_FEW_TO_JUDGE", "too few shots to judge one by the others";
     BookInDoubt = 41, "BOOK_IN_DOUBT", "too many shots do not go with their neighbours";
     LeftOut = 42, "LEFT_OUT", "shots were left out because the caller named them";
     Uncovered = 43, "UNCOVERED", "part of the work is farther from any shot than was asked";
-    EndDoubtful = 24, "END_DOUBTFUL", "the last line of the file has no end: it may be cut short";
-    PointsOutside = 25, "POINTS_OUTSIDE", "points outside the outline were left out";
 }
 
 impl NoteCode {

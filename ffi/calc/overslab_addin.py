@@ -56,6 +56,19 @@ OPERATIONS = (
     ("ovsTwoPegTest", "two_peg_test"),
     ("ovsBenchmarkRecheck", "benchmark_recheck"),
     ("ovsSecondLook", "second_look"),
+    ("ovsPointsFromTable", "points_from_table"),
+    ("ovsReadPoints", "read_points"),
+    ("ovsReadSurface", "read_surface"),
+    ("ovsSurveyFromPoints", "survey_from_points"),
+    ("ovsFinishFromFacets", "finish_from_facets"),
+    ("ovsFinishFromPlanes", "finish_from_planes"),
+    ("ovsFinishToValley", "finish_to_valley"),
+    ("ovsFinishCrown", "finish_crown"),
+    ("ovsFinishToTrench", "finish_to_trench"),
+    ("ovsFinishToDrain", "finish_to_drain"),
+    ("ovsFinishWithStrip", "finish_with_strip"),
+    ("ovsFinishRaised", "finish_raised"),
+    ("ovsFinishFacets", "finish_facets"),
 )
 SYSTEMS = ("us", "si")
 

@@ -325,6 +325,11 @@
 #define OVS_NO_POINTS 107
 
 /**
+ * Status: the text behind base64: is not base64.
+ */
+#define OVS_NOT_BASE64 110
+
+/**
  * Status: the corners of a facet are not in one plane.
  */
 #define OVS_FACET_WARPED 130
@@ -353,6 +358,21 @@
  * Status: no corner has this name or number.
  */
 #define OVS_CORNER_UNKNOWN 135
+
+/**
+ * Status: a corner of the work cannot be seen from the drain.
+ */
+#define OVS_CORNER_UNSEEN 136
+
+/**
+ * Status: a line or a place of the finish lies outside the work.
+ */
+#define OVS_OFF_WORK 137
+
+/**
+ * Status: the work reaches behind the line of the edge.
+ */
+#define OVS_BEHIND_EDGE 138
 
 /**
  * Status: no shot of the survey has this name.
@@ -453,6 +473,11 @@
  * Note: the file may be cut short or damaged.
  */
 #define OVS_NOTE_FILE_DOUBTFUL 24
+
+/**
+ * Note: points outside the outline were left out.
+ */
+#define OVS_NOTE_POINTS_OUTSIDE 25
 
 /**
  * Note: too few shots to judge one by the others.
@@ -638,6 +663,146 @@
  * How many fields there are.
  */
 #define OVS_SURVEY_FIELDS 20
+
+/**
+ * The field `point_count`: how many points there are.
+ */
+#define OVS_POINTS_POINT_COUNT 0
+
+/**
+ * The field `least_x` (ft or m): least along the first plan axis.
+ */
+#define OVS_POINTS_LEAST_X 1
+
+/**
+ * The field `greatest_x` (ft or m): greatest along the first plan axis.
+ */
+#define OVS_POINTS_GREATEST_X 2
+
+/**
+ * The field `least_y` (ft or m): least along the second plan axis.
+ */
+#define OVS_POINTS_LEAST_Y 3
+
+/**
+ * The field `greatest_y` (ft or m): greatest along the second plan axis.
+ */
+#define OVS_POINTS_GREATEST_Y 4
+
+/**
+ * The field `lowest` (ft or m): height of the lowest.
+ */
+#define OVS_POINTS_LOWEST 5
+
+/**
+ * The field `highest` (ft or m): height of the highest.
+ */
+#define OVS_POINTS_HIGHEST 6
+
+/**
+ * The field `points`: the points.
+ */
+#define OVS_POINTS_POINTS 7
+
+/**
+ * The column `name` of `points`: its name.
+ */
+#define OVS_POINTS_POINTS_NAME 0
+
+/**
+ * The column `x` of `points` (ft or m): along the first plan axis.
+ */
+#define OVS_POINTS_POINTS_X 1
+
+/**
+ * The column `y` of `points` (ft or m): along the second, a quarter turn to the left of it.
+ */
+#define OVS_POINTS_POINTS_Y 2
+
+/**
+ * The column `elevation` of `points` (ft or m): height.
+ */
+#define OVS_POINTS_POINTS_ELEVATION 3
+
+/**
+ * How many fields there are.
+ */
+#define OVS_POINTS_FIELDS 8
+
+/**
+ * The field `name`: its name.
+ */
+#define OVS_TIN_NAME 0
+
+/**
+ * The field `point_count`: how many points there are.
+ */
+#define OVS_TIN_POINT_COUNT 1
+
+/**
+ * The field `face_count`: how many faces there are.
+ */
+#define OVS_TIN_FACE_COUNT 2
+
+/**
+ * The field `lowest` (ft or m): height of the lowest point.
+ */
+#define OVS_TIN_LOWEST 3
+
+/**
+ * The field `highest` (ft or m): height of the highest point.
+ */
+#define OVS_TIN_HIGHEST 4
+
+/**
+ * The field `points`: the points.
+ */
+#define OVS_TIN_POINTS 5
+
+/**
+ * The column `name` of `points`: its name.
+ */
+#define OVS_TIN_POINTS_NAME 0
+
+/**
+ * The column `x` of `points` (ft or m): along the first plan axis.
+ */
+#define OVS_TIN_POINTS_X 1
+
+/**
+ * The column `y` of `points` (ft or m): along the second, a quarter turn to the left of it.
+ */
+#define OVS_TIN_POINTS_Y 2
+
+/**
+ * The column `elevation` of `points` (ft or m): height.
+ */
+#define OVS_TIN_POINTS_ELEVATION 3
+
+/**
+ * The field `faces`: the faces.
+ */
+#define OVS_TIN_FACES 6
+
+/**
+ * The column `a` of `faces`: its first corner: the number of a point, the first being 0.
+ */
+#define OVS_TIN_FACES_A 0
+
+/**
+ * The column `b` of `faces`: its second corner.
+ */
+#define OVS_TIN_FACES_B 1
+
+/**
+ * The column `c` of `faces`: its third corner.
+ */
+#define OVS_TIN_FACES_C 2
+
+/**
+ * How many fields there are.
+ */
+#define OVS_TIN_FIELDS 7
 
 /**
  * The field `elevation` (ft or m): of one plane: its height at the origin of the axes.
@@ -1542,6 +1707,531 @@
 #define OVS_BENCHMARK_RECHECK_FOLLOWS_SHOOT_AGAIN 2
 
 /**
+ * The result `points`: the points.
+ */
+#define OVS_READ_POINTS_POINTS 0
+
+/**
+ * The result `format`: what the file is.
+ */
+#define OVS_READ_POINTS_FORMAT 1
+
+/**
+ * The result `unit`: the unit of its numbers, where all have one.
+ */
+#define OVS_READ_POINTS_UNIT 2
+
+/**
+ * The result `left_out`: points of the file that were not used.
+ */
+#define OVS_READ_POINTS_LEFT_OUT 3
+
+/**
+ * The column `reason` of `left_out`: why.
+ */
+#define OVS_READ_POINTS_LEFT_OUT_REASON 0
+
+/**
+ * The column `count` of `left_out`: how many.
+ */
+#define OVS_READ_POINTS_LEFT_OUT_COUNT 1
+
+/**
+ * How many results there are.
+ */
+#define OVS_READ_POINTS_RESULTS 4
+
+/**
+ * The word `csv`.
+ */
+#define OVS_READ_POINTS_FORMAT_CSV 0
+
+/**
+ * The word `xyz`.
+ */
+#define OVS_READ_POINTS_FORMAT_XYZ 1
+
+/**
+ * The word `ply`.
+ */
+#define OVS_READ_POINTS_FORMAT_PLY 2
+
+/**
+ * The word `las`.
+ */
+#define OVS_READ_POINTS_FORMAT_LAS 3
+
+/**
+ * The word `e57`.
+ */
+#define OVS_READ_POINTS_FORMAT_E57 4
+
+/**
+ * The word `landxml`.
+ */
+#define OVS_READ_POINTS_FORMAT_LANDXML 5
+
+/**
+ * The word `m`.
+ */
+#define OVS_READ_POINTS_UNIT_M 0
+
+/**
+ * The word `cm`.
+ */
+#define OVS_READ_POINTS_UNIT_CM 1
+
+/**
+ * The word `mm`.
+ */
+#define OVS_READ_POINTS_UNIT_MM 2
+
+/**
+ * The word `ft`.
+ */
+#define OVS_READ_POINTS_UNIT_FT 3
+
+/**
+ * The word `us_survey_ft`.
+ */
+#define OVS_READ_POINTS_UNIT_US_SURVEY_FT 4
+
+/**
+ * The word `in`.
+ */
+#define OVS_READ_POINTS_UNIT_IN 5
+
+/**
+ * The word `yd`.
+ */
+#define OVS_READ_POINTS_UNIT_YD 6
+
+/**
+ * The word `no`.
+ */
+#define OVS_READ_POINTS_OVERRULE_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_READ_POINTS_OVERRULE_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_READ_POINTS_GROUND_ONLY_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_READ_POINTS_GROUND_ONLY_YES 1
+
+/**
+ * The word `not_finite`.
+ */
+#define OVS_READ_POINTS_LEFT_OUT_REASON_NOT_FINITE 0
+
+/**
+ * The word `too_far`.
+ */
+#define OVS_READ_POINTS_LEFT_OUT_REASON_TOO_FAR 1
+
+/**
+ * The word `not_shot`.
+ */
+#define OVS_READ_POINTS_LEFT_OUT_REASON_NOT_SHOT 2
+
+/**
+ * The word `no_height`.
+ */
+#define OVS_READ_POINTS_LEFT_OUT_REASON_NO_HEIGHT 3
+
+/**
+ * The word `invalid`.
+ */
+#define OVS_READ_POINTS_LEFT_OUT_REASON_INVALID 4
+
+/**
+ * The word `withheld`.
+ */
+#define OVS_READ_POINTS_LEFT_OUT_REASON_WITHHELD 5
+
+/**
+ * The word `noise`.
+ */
+#define OVS_READ_POINTS_LEFT_OUT_REASON_NOISE 6
+
+/**
+ * The word `not_ground`.
+ */
+#define OVS_READ_POINTS_LEFT_OUT_REASON_NOT_GROUND 7
+
+/**
+ * The result `tin`: the surface.
+ */
+#define OVS_READ_SURFACE_TIN 0
+
+/**
+ * The result `format`: what the file is.
+ */
+#define OVS_READ_SURFACE_FORMAT 1
+
+/**
+ * The result `unit`: the unit of its numbers, where all have one.
+ */
+#define OVS_READ_SURFACE_UNIT 2
+
+/**
+ * The result `left_out`: points of the file that were not used.
+ */
+#define OVS_READ_SURFACE_LEFT_OUT 3
+
+/**
+ * The column `reason` of `left_out`: why.
+ */
+#define OVS_READ_SURFACE_LEFT_OUT_REASON 0
+
+/**
+ * The column `count` of `left_out`: how many.
+ */
+#define OVS_READ_SURFACE_LEFT_OUT_COUNT 1
+
+/**
+ * How many results there are.
+ */
+#define OVS_READ_SURFACE_RESULTS 4
+
+/**
+ * The word `csv`.
+ */
+#define OVS_READ_SURFACE_FORMAT_CSV 0
+
+/**
+ * The word `xyz`.
+ */
+#define OVS_READ_SURFACE_FORMAT_XYZ 1
+
+/**
+ * The word `ply`.
+ */
+#define OVS_READ_SURFACE_FORMAT_PLY 2
+
+/**
+ * The word `las`.
+ */
+#define OVS_READ_SURFACE_FORMAT_LAS 3
+
+/**
+ * The word `e57`.
+ */
+#define OVS_READ_SURFACE_FORMAT_E57 4
+
+/**
+ * The word `landxml`.
+ */
+#define OVS_READ_SURFACE_FORMAT_LANDXML 5
+
+/**
+ * The word `m`.
+ */
+#define OVS_READ_SURFACE_UNIT_M 0
+
+/**
+ * The word `cm`.
+ */
+#define OVS_READ_SURFACE_UNIT_CM 1
+
+/**
+ * The word `mm`.
+ */
+#define OVS_READ_SURFACE_UNIT_MM 2
+
+/**
+ * The word `ft`.
+ */
+#define OVS_READ_SURFACE_UNIT_FT 3
+
+/**
+ * The word `us_survey_ft`.
+ */
+#define OVS_READ_SURFACE_UNIT_US_SURVEY_FT 4
+
+/**
+ * The word `in`.
+ */
+#define OVS_READ_SURFACE_UNIT_IN 5
+
+/**
+ * The word `yd`.
+ */
+#define OVS_READ_SURFACE_UNIT_YD 6
+
+/**
+ * The word `no`.
+ */
+#define OVS_READ_SURFACE_OVERRULE_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_READ_SURFACE_OVERRULE_YES 1
+
+/**
+ * The word `not_finite`.
+ */
+#define OVS_READ_SURFACE_LEFT_OUT_REASON_NOT_FINITE 0
+
+/**
+ * The word `too_far`.
+ */
+#define OVS_READ_SURFACE_LEFT_OUT_REASON_TOO_FAR 1
+
+/**
+ * The word `not_shot`.
+ */
+#define OVS_READ_SURFACE_LEFT_OUT_REASON_NOT_SHOT 2
+
+/**
+ * The word `no_height`.
+ */
+#define OVS_READ_SURFACE_LEFT_OUT_REASON_NO_HEIGHT 3
+
+/**
+ * The word `invalid`.
+ */
+#define OVS_READ_SURFACE_LEFT_OUT_REASON_INVALID 4
+
+/**
+ * The word `withheld`.
+ */
+#define OVS_READ_SURFACE_LEFT_OUT_REASON_WITHHELD 5
+
+/**
+ * The word `noise`.
+ */
+#define OVS_READ_SURFACE_LEFT_OUT_REASON_NOISE 6
+
+/**
+ * The word `not_ground`.
+ */
+#define OVS_READ_SURFACE_LEFT_OUT_REASON_NOT_GROUND 7
+
+/**
+ * The word `laser`.
+ */
+#define OVS_SURVEY_FROM_POINTS_INSTRUMENT_LASER 0
+
+/**
+ * The word `optical_hundredths`.
+ */
+#define OVS_SURVEY_FROM_POINTS_INSTRUMENT_OPTICAL_HUNDREDTHS 1
+
+/**
+ * The word `optical_eighths`.
+ */
+#define OVS_SURVEY_FROM_POINTS_INSTRUMENT_OPTICAL_EIGHTHS 2
+
+/**
+ * The word `optical_sixteenths`.
+ */
+#define OVS_SURVEY_FROM_POINTS_INSTRUMENT_OPTICAL_SIXTEENTHS 3
+
+/**
+ * The word `optical_millimetres`.
+ */
+#define OVS_SURVEY_FROM_POINTS_INSTRUMENT_OPTICAL_MILLIMETRES 4
+
+/**
+ * The word `string`.
+ */
+#define OVS_SURVEY_FROM_POINTS_INSTRUMENT_STRING 5
+
+/**
+ * The word `water`.
+ */
+#define OVS_SURVEY_FROM_POINTS_INSTRUMENT_WATER 6
+
+/**
+ * The word `trowelled`.
+ */
+#define OVS_SURVEY_FROM_POINTS_TEXTURE_TROWELLED 0
+
+/**
+ * The word `broomed`.
+ */
+#define OVS_SURVEY_FROM_POINTS_TEXTURE_BROOMED 1
+
+/**
+ * The word `scaled`.
+ */
+#define OVS_SURVEY_FROM_POINTS_TEXTURE_SCALED 2
+
+/**
+ * The word `rough`.
+ */
+#define OVS_SURVEY_FROM_POINTS_TEXTURE_ROUGH 3
+
+/**
+ * The word `no`.
+ */
+#define OVS_SURVEY_FROM_POINTS_BEYOND_ALLOWED_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_SURVEY_FROM_POINTS_BEYOND_ALLOWED_YES 1
+
+/**
+ * The word `refuse`.
+ */
+#define OVS_SURVEY_FROM_POINTS_OUTSIDE_REFUSE 0
+
+/**
+ * The word `use`.
+ */
+#define OVS_SURVEY_FROM_POINTS_OUTSIDE_USE 1
+
+/**
+ * The word `leave_out`.
+ */
+#define OVS_SURVEY_FROM_POINTS_OUTSIDE_LEAVE_OUT 2
+
+/**
+ * The word `longest`.
+ */
+#define OVS_FINISH_TO_DRAIN_ALONG_LONGEST 0
+
+/**
+ * The word `shortest`.
+ */
+#define OVS_FINISH_TO_DRAIN_ALONG_SHORTEST 1
+
+/**
+ * The word `edge`.
+ */
+#define OVS_FINISH_WITH_STRIP_TOWARD_EDGE 0
+
+/**
+ * The word `floor`.
+ */
+#define OVS_FINISH_WITH_STRIP_TOWARD_FLOOR 1
+
+/**
+ * The result `finish`: the finish.
+ */
+#define OVS_FINISH_RAISED_FINISH 0
+
+/**
+ * The result `raised_by` (in or mm): how far it was lifted; below zero where it was lowered.
+ */
+#define OVS_FINISH_RAISED_RAISED_BY 1
+
+/**
+ * The result `at_x` (ft or m): the place that fixes it, from the left.
+ */
+#define OVS_FINISH_RAISED_AT_X 2
+
+/**
+ * The result `at_y` (ft or m): the place that fixes it, from the front.
+ */
+#define OVS_FINISH_RAISED_AT_Y 3
+
+/**
+ * The result `at_shot`: the shot there.
+ */
+#define OVS_FINISH_RAISED_AT_SHOT 4
+
+/**
+ * The result `at_facet`: the facet there.
+ */
+#define OVS_FINISH_RAISED_AT_FACET 5
+
+/**
+ * The result `rounded_by` (in or mm): how much of the lift is rounding.
+ */
+#define OVS_FINISH_RAISED_ROUNDED_BY 6
+
+/**
+ * How many results there are.
+ */
+#define OVS_FINISH_RAISED_RESULTS 7
+
+/**
+ * The result `facets`: the facets.
+ */
+#define OVS_FINISH_FACETS_FACETS 0
+
+/**
+ * The column `name` of `facets`: its name, or its number from 1 on.
+ */
+#define OVS_FINISH_FACETS_FACETS_NAME 0
+
+/**
+ * The column `fall` of `facets` (in/ft or %): its steepest fall.
+ */
+#define OVS_FINISH_FACETS_FACETS_FALL 1
+
+/**
+ * The column `rise_x` of `facets` (in/ft or %): rise along x.
+ */
+#define OVS_FINISH_FACETS_FACETS_RISE_X 2
+
+/**
+ * The column `rise_y` of `facets` (in/ft or %): rise along y.
+ */
+#define OVS_FINISH_FACETS_FACETS_RISE_Y 3
+
+/**
+ * The column `downhill` of `facets`: which way water runs on it: right is along x, back is along y.
+ */
+#define OVS_FINISH_FACETS_FACETS_DOWNHILL 4
+
+/**
+ * The column `falls_to` of `facets`: what it is said to fall to.
+ */
+#define OVS_FINISH_FACETS_FACETS_FALLS_TO 5
+
+/**
+ * The column `drains_over` of `facets`: the facets it drains over to, commas between; edge where none lies beyond.
+ */
+#define OVS_FINISH_FACETS_FACETS_DRAINS_OVER 6
+
+/**
+ * The column `area` of `facets` (ft2 or m2): its area in plan, of the work where that is given.
+ */
+#define OVS_FINISH_FACETS_FACETS_AREA 7
+
+/**
+ * The result `corners`: their corners.
+ */
+#define OVS_FINISH_FACETS_CORNERS 1
+
+/**
+ * The column `facet` of `corners`: the facet it is of.
+ */
+#define OVS_FINISH_FACETS_CORNERS_FACET 0
+
+/**
+ * The column `x` of `corners` (ft or m): distance from the left.
+ */
+#define OVS_FINISH_FACETS_CORNERS_X 1
+
+/**
+ * The column `y` of `corners` (ft or m): distance from the front.
+ */
+#define OVS_FINISH_FACETS_CORNERS_Y 2
+
+/**
+ * The column `elevation` of `corners` (ft or m): height of the finish there.
+ */
+#define OVS_FINISH_FACETS_CORNERS_ELEVATION 3
+
+/**
+ * How many results there are.
+ */
+#define OVS_FINISH_FACETS_RESULTS 2
+
+/**
  * The result `area` (ft2 or m2): plan area.
  */
 #define OVS_THICKNESS_AREA 0
@@ -1607,9 +2297,19 @@
 #define OVS_THICKNESS_THINNER 12
 
 /**
+ * The result `least_facet`: the facet where it is thinnest.
+ */
+#define OVS_THICKNESS_LEAST_FACET 13
+
+/**
+ * The result `greatest_facet`: the facet where it is thickest.
+ */
+#define OVS_THICKNESS_GREATEST_FACET 14
+
+/**
  * How many results there are.
  */
-#define OVS_THICKNESS_RESULTS 13
+#define OVS_THICKNESS_RESULTS 15
 
 /**
  * The result `governing`: the shots that fix the grade.
@@ -1782,9 +2482,19 @@ typedef struct ovs_job ovs_job;
 typedef struct ovs_outline ovs_outline;
 
 /**
+ * Points with heights, in the axes of where they came from: of a file, a scan or a total station.
+ */
+typedef struct ovs_points ovs_points;
+
+/**
  * The surveyed old slab: outline, shots and the surface through them.
  */
 typedef struct ovs_survey ovs_survey;
+
+/**
+ * A triangulated surface as it was handed over: points, and the faces between them.
+ */
+typedef struct ovs_tin ovs_tin;
 
 #ifdef __cplusplus
 extern "C" {
@@ -2308,6 +3018,255 @@ ovs_survey *ovs_answer_record_survey(const ovs_answer *answer,
  * Frees the record; null is nothing.
  */
 void ovs_survey_free(ovs_survey *survey);
+
+/**
+ * Every field that is a number, a count or a word, by its place; NaN for the others.
+ *
+ * - `values`, `values_len`, out: as many as there is room for.
+ * - OVS_POINTS_POINT_COUNT: how many points there are.
+ * - OVS_POINTS_LEAST_X (ft): least along the first plan axis.
+ * - OVS_POINTS_GREATEST_X (ft): greatest along the first plan axis.
+ * - OVS_POINTS_LEAST_Y (ft): least along the second plan axis.
+ * - OVS_POINTS_GREATEST_Y (ft): greatest along the second plan axis.
+ * - OVS_POINTS_LOWEST (ft): height of the lowest.
+ * - OVS_POINTS_HIGHEST (ft): height of the highest.
+ */
+int ovs_points_values_us(const ovs_points *points, double *values, int values_len, char *msg, int msg_len);
+
+/**
+ * Every field that is a number, a count or a word, by its place; NaN for the others.
+ *
+ * - `values`, `values_len`, out: as many as there is room for.
+ * - OVS_POINTS_POINT_COUNT: how many points there are.
+ * - OVS_POINTS_LEAST_X (m): least along the first plan axis.
+ * - OVS_POINTS_GREATEST_X (m): greatest along the first plan axis.
+ * - OVS_POINTS_LEAST_Y (m): least along the second plan axis.
+ * - OVS_POINTS_GREATEST_Y (m): greatest along the second plan axis.
+ * - OVS_POINTS_LOWEST (m): height of the lowest.
+ * - OVS_POINTS_HIGHEST (m): height of the highest.
+ */
+int ovs_points_values_si(const ovs_points *points, double *values, int values_len, char *msg, int msg_len);
+
+/**
+ * How many rows a field that is a table has.
+ *
+ * - OVS_POINTS_POINTS: the points.
+ */
+int ovs_points_field_rows(const ovs_points *points, int field, int *rows, char *msg, int msg_len);
+
+/**
+ * A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+ *
+ * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+ * - OVS_POINTS_POINTS_NAME: its name.
+ * - OVS_POINTS_POINTS_X (ft): along the first plan axis.
+ * - OVS_POINTS_POINTS_Y (ft): along the second, a quarter turn to the left of it.
+ * - OVS_POINTS_POINTS_ELEVATION (ft): height.
+ */
+int ovs_points_field_column_us(const ovs_points *points,
+                               int field,
+                               int column,
+                               double *cells,
+                               int cells_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+ *
+ * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+ * - OVS_POINTS_POINTS_NAME: its name.
+ * - OVS_POINTS_POINTS_X (m): along the first plan axis.
+ * - OVS_POINTS_POINTS_Y (m): along the second, a quarter turn to the left of it.
+ * - OVS_POINTS_POINTS_ELEVATION (m): height.
+ */
+int ovs_points_field_column_si(const ovs_points *points,
+                               int field,
+                               int column,
+                               double *cells,
+                               int cells_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * A text, or a word, of a field that is a table; OVS_EMPTY_CELL where that row has none.
+ */
+int ovs_points_field_column_text(const ovs_points *points,
+                                 int field,
+                                 int column,
+                                 int row,
+                                 char *text,
+                                 int text_len,
+                                 int *needed,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * Writes the record as JSON, from which it comes back the same to the bit.
+ */
+int ovs_points_to_json(const ovs_points *points,
+                       char *json,
+                       int json_len,
+                       int *needed,
+                       char *msg,
+                       int msg_len);
+
+/**
+ * Makes the record from its JSON; every quantity in it is a text with its unit.
+ *
+ * - `status`, out: the status of the call; may be null.
+ *
+ * Returns the record, or null.
+ * Example: {"unit": "ft", "x": [1, 11, 11, 1, 5], "y": [1, 1, 9, 9, 4], "elevation": [99.20, 99.15, 99.25, 99.22, 99.16], "name": ["A", "B", "C", "D", null]}
+ */
+ovs_points *ovs_points_from_json(const char *json,
+                                 int json_len,
+                                 int *status,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * A result of an answer that is such a record, as a pointer of its own.
+ *
+ * - `status`, out: the status of the call; may be null.
+ */
+ovs_points *ovs_answer_record_points(const ovs_answer *answer,
+                                     int result,
+                                     int *status,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * Frees the record; null is nothing.
+ */
+void ovs_points_free(ovs_points *points);
+
+/**
+ * Every field that is a number, a count or a word, by its place; NaN for the others.
+ *
+ * - `values`, `values_len`, out: as many as there is room for.
+ * - OVS_TIN_POINT_COUNT: how many points there are.
+ * - OVS_TIN_FACE_COUNT: how many faces there are.
+ * - OVS_TIN_LOWEST (ft): height of the lowest point.
+ * - OVS_TIN_HIGHEST (ft): height of the highest point.
+ */
+int ovs_tin_values_us(const ovs_tin *tin, double *values, int values_len, char *msg, int msg_len);
+
+/**
+ * Every field that is a number, a count or a word, by its place; NaN for the others.
+ *
+ * - `values`, `values_len`, out: as many as there is room for.
+ * - OVS_TIN_POINT_COUNT: how many points there are.
+ * - OVS_TIN_FACE_COUNT: how many faces there are.
+ * - OVS_TIN_LOWEST (m): height of the lowest point.
+ * - OVS_TIN_HIGHEST (m): height of the highest point.
+ */
+int ovs_tin_values_si(const ovs_tin *tin, double *values, int values_len, char *msg, int msg_len);
+
+/**
+ * A field that is a text, or a word.
+ *
+ * - OVS_TIN_NAME: its name.
+ */
+int ovs_tin_field_text(const ovs_tin *tin,
+                       int field,
+                       char *text,
+                       int text_len,
+                       int *needed,
+                       char *msg,
+                       int msg_len);
+
+/**
+ * How many rows a field that is a table has.
+ *
+ * - OVS_TIN_POINTS: the points.
+ * - OVS_TIN_FACES: the faces.
+ */
+int ovs_tin_field_rows(const ovs_tin *tin, int field, int *rows, char *msg, int msg_len);
+
+/**
+ * A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+ *
+ * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+ * - OVS_TIN_POINTS_NAME: its name.
+ * - OVS_TIN_POINTS_X (ft): along the first plan axis.
+ * - OVS_TIN_POINTS_Y (ft): along the second, a quarter turn to the left of it.
+ * - OVS_TIN_POINTS_ELEVATION (ft): height.
+ * - OVS_TIN_FACES_A: its first corner: the number of a point, the first being 0.
+ * - OVS_TIN_FACES_B: its second corner.
+ * - OVS_TIN_FACES_C: its third corner.
+ */
+int ovs_tin_field_column_us(const ovs_tin *tin,
+                            int field,
+                            int column,
+                            double *cells,
+                            int cells_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+ *
+ * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+ * - OVS_TIN_POINTS_NAME: its name.
+ * - OVS_TIN_POINTS_X (m): along the first plan axis.
+ * - OVS_TIN_POINTS_Y (m): along the second, a quarter turn to the left of it.
+ * - OVS_TIN_POINTS_ELEVATION (m): height.
+ * - OVS_TIN_FACES_A: its first corner: the number of a point, the first being 0.
+ * - OVS_TIN_FACES_B: its second corner.
+ * - OVS_TIN_FACES_C: its third corner.
+ */
+int ovs_tin_field_column_si(const ovs_tin *tin,
+                            int field,
+                            int column,
+                            double *cells,
+                            int cells_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * A text, or a word, of a field that is a table; OVS_EMPTY_CELL where that row has none.
+ */
+int ovs_tin_field_column_text(const ovs_tin *tin,
+                              int field,
+                              int column,
+                              int row,
+                              char *text,
+                              int text_len,
+                              int *needed,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * Writes the record as JSON, from which it comes back the same to the bit.
+ */
+int ovs_tin_to_json(const ovs_tin *tin, char *json, int json_len, int *needed, char *msg, int msg_len);
+
+/**
+ * Makes the record from its JSON; every quantity in it is a text with its unit.
+ *
+ * - `status`, out: the status of the call; may be null.
+ *
+ * Returns the record, or null.
+ * Example: {"name": "old floor", "points": {"unit": "ft", "x": [1, 11, 11, 1], "y": [1, 1, 9, 9], "elevation": [99.20, 99.15, 99.25, 99.22]}, "faces": [[0, 1, 2], [0, 2, 3]]}
+ */
+ovs_tin *ovs_tin_from_json(const char *json,
+                           int json_len,
+                           int *status,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * A result of an answer that is such a record, as a pointer of its own.
+ *
+ * - `status`, out: the status of the call; may be null.
+ */
+ovs_tin *ovs_answer_record_tin(const ovs_answer *answer, int result, int *status, char *msg, int msg_len);
+
+/**
+ * Frees the record; null is nothing.
+ */
+void ovs_tin_free(ovs_tin *tin);
 
 /**
  * Every field that is a number, a count or a word, by its place; NaN for the others.
@@ -3974,6 +4933,450 @@ int ovs_benchmark_recheck_si_why(double first_m,
                                  int *needed);
 
 /**
+ * Points with heights from a table, in any axes: to be thinned, moved or made into the surface of the old slab.
+ *
+ * Equation: none: the points as they are given.
+ * Taken for granted: nothing.
+ *
+ * - `points_x_ft` (ft): along the first plan axis; at least -3280839895.01 ft, at most 3280839895.01 ft.
+ * - `points_y_ft` (ft): along the second, a quarter turn to the left of it; at least -3280839895.01 ft, at most
+ *   3280839895.01 ft.
+ * - `points_elevation_ft` (ft): height; at least -3280839895.01 ft, at most 3280839895.01 ft.
+ * - `points_rows`: the points: how many rows, each a point; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `points`: its name; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: Points with heights, in the axes of where they came from: of a file, a scan or a
+ * total station.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_LENGTH_MISMATCH, OVS_KEY_MISSING.
+ * Since 0.1.0.
+ * Example, as JSON: {"points":{"x":["1 ft","11 ft","11 ft","1 ft","5 ft"],"y":["1 ft","1 ft","9 ft","9 ft","4 ft"],"elevation":["99.20 ft","99.15 ft","99.25 ft","99.22 ft","99.16 ft"],"name":["A","B","C","D",null]}}
+ */
+ovs_points *ovs_points_from_table_us(const double *points_x_ft,
+                                     const double *points_y_ft,
+                                     const double *points_elevation_ft,
+                                     int points_rows,
+                                     const char *options_json,
+                                     int options_len,
+                                     int *status,
+                                     int *notes,
+                                     int notes_len,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * Points with heights from a table, in any axes: to be thinned, moved or made into the surface of the old slab.
+ *
+ * Equation: none: the points as they are given.
+ * Taken for granted: nothing.
+ *
+ * - `points_x_m` (m): along the first plan axis; at least -1000000000 m, at most 1000000000 m.
+ * - `points_y_m` (m): along the second, a quarter turn to the left of it; at least -1000000000 m, at most
+ *   1000000000 m.
+ * - `points_elevation_m` (m): height; at least -1000000000 m, at most 1000000000 m.
+ * - `points_rows`: the points: how many rows, each a point; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `points`: its name; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: Points with heights, in the axes of where they came from: of a file, a scan or a
+ * total station.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_LENGTH_MISMATCH, OVS_KEY_MISSING.
+ * Since 0.1.0.
+ * Example, as JSON: {"points":{"x":["1 ft","11 ft","11 ft","1 ft","5 ft"],"y":["1 ft","1 ft","9 ft","9 ft","4 ft"],"elevation":["99.20 ft","99.15 ft","99.25 ft","99.22 ft","99.16 ft"],"name":["A","B","C","D",null]}}
+ */
+ovs_points *ovs_points_from_table_si(const double *points_x_m,
+                                     const double *points_y_m,
+                                     const double *points_elevation_m,
+                                     int points_rows,
+                                     const char *options_json,
+                                     int options_len,
+                                     int *status,
+                                     int *notes,
+                                     int notes_len,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * Why ovs_points_from_table_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_points_from_table_us_why(const double *points_x_ft,
+                                 const double *points_y_ft,
+                                 const double *points_elevation_ft,
+                                 int points_rows,
+                                 const char *options_json,
+                                 int options_len,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
+ * Why ovs_points_from_table_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_points_from_table_si_why(const double *points_x_m,
+                                 const double *points_y_m,
+                                 const double *points_elevation_m,
+                                 int points_rows,
+                                 const char *options_json,
+                                 int options_len,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
+ * Points out of the bytes of a file: CSV, XYZ, PLY, LAS or LAZ, E57, LandXML.
+ *
+ * Equation: none: the coordinates of the file, in metres by its unit.
+ * Taken for granted: nothing: what the file does not say must be given, and a file that is cut short is refused.
+ *
+ * - `file`, `file_len`: the bytes of the file, as they are.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `format`: what the file is; found from its first bytes where left out; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5
+ *     landxml; may be left out.
+ *   - `unit`: the unit of its numbers, for a file that does not say it; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+ *     in, 6 yd; may be left out.
+ *   - `overrule`: whether the unit given holds even where the file says another; 0 no, 1 yes; where left out no,
+ *     because a file mostly knows its unit.
+ *   - `columns`: what stands in each column of a table, in place of its header: point, y [ft], x [ft], elevation
+ *     [in], skip; may be left out.
+ *   - `height_of_instrument` (ft): height of the line of sight, for a column of rods; at least -32808.3989501 ft,
+ *     at most 32808.3989501 ft; may be left out.
+ *   - `ground_only`: whether only points that the file classes as ground are used; 0 no, 1 yes; where left out no,
+ *     because few scans are classed.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_READ_POINTS_POINTS: the points.
+ *   - OVS_READ_POINTS_FORMAT: what the file is; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5 landxml.
+ *   - OVS_READ_POINTS_UNIT: the unit of its numbers, where all have one; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+ *     in, 6 yd.
+ *   - OVS_READ_POINTS_LEFT_OUT: points of the file that were not used.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KEY_MISSING,
+ * OVS_CONTRADICTION, OVS_NULL_POINTER, OVS_FORMAT_UNKNOWN, OVS_FILE_BROKEN, OVS_COLUMN_MISSING.
+ * Since 0.1.0.
+ * Example, as JSON: {"file":"point,x [ft],y [ft],elevation [ft]\nA,1,1,99.20\nB,11,1,99.15\nC,11,9,99.25\nD,1,9,99.22\n"}
+ */
+ovs_answer *ovs_read_points_us(const unsigned char *file,
+                               int file_len,
+                               const char *options_json,
+                               int options_len,
+                               int *status,
+                               int *notes,
+                               int notes_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * Points out of the bytes of a file: CSV, XYZ, PLY, LAS or LAZ, E57, LandXML.
+ *
+ * Equation: none: the coordinates of the file, in metres by its unit.
+ * Taken for granted: nothing: what the file does not say must be given, and a file that is cut short is refused.
+ *
+ * - `file`, `file_len`: the bytes of the file, as they are.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `format`: what the file is; found from its first bytes where left out; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5
+ *     landxml; may be left out.
+ *   - `unit`: the unit of its numbers, for a file that does not say it; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+ *     in, 6 yd; may be left out.
+ *   - `overrule`: whether the unit given holds even where the file says another; 0 no, 1 yes; where left out no,
+ *     because a file mostly knows its unit.
+ *   - `columns`: what stands in each column of a table, in place of its header: point, y [ft], x [ft], elevation
+ *     [in], skip; may be left out.
+ *   - `height_of_instrument` (m): height of the line of sight, for a column of rods; at least -10000 m, at most
+ *     10000 m; may be left out.
+ *   - `ground_only`: whether only points that the file classes as ground are used; 0 no, 1 yes; where left out no,
+ *     because few scans are classed.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_READ_POINTS_POINTS: the points.
+ *   - OVS_READ_POINTS_FORMAT: what the file is; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5 landxml.
+ *   - OVS_READ_POINTS_UNIT: the unit of its numbers, where all have one; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+ *     in, 6 yd.
+ *   - OVS_READ_POINTS_LEFT_OUT: points of the file that were not used.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KEY_MISSING,
+ * OVS_CONTRADICTION, OVS_NULL_POINTER, OVS_FORMAT_UNKNOWN, OVS_FILE_BROKEN, OVS_COLUMN_MISSING.
+ * Since 0.1.0.
+ * Example, as JSON: {"file":"point,x [ft],y [ft],elevation [ft]\nA,1,1,99.20\nB,11,1,99.15\nC,11,9,99.25\nD,1,9,99.22\n"}
+ */
+ovs_answer *ovs_read_points_si(const unsigned char *file,
+                               int file_len,
+                               const char *options_json,
+                               int options_len,
+                               int *status,
+                               int *notes,
+                               int notes_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * Why ovs_read_points_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_read_points_us_why(const unsigned char *file,
+                           int file_len,
+                           const char *options_json,
+                           int options_len,
+                           char *text,
+                           int text_len,
+                           int *needed);
+
+/**
+ * Why ovs_read_points_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_read_points_si_why(const unsigned char *file,
+                           int file_len,
+                           const char *options_json,
+                           int options_len,
+                           char *text,
+                           int text_len,
+                           int *needed);
+
+/**
+ * A triangulated surface out of the bytes of a file, with the faces that it has there: LandXML, PLY.
+ *
+ * Equation: none: the points and faces of the file, in metres by its unit.
+ * Taken for granted: nothing: what the file does not say must be given, and a file that is cut short is refused.
+ *
+ * - `file`, `file_len`: the bytes of the file, as they are.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `format`: what the file is; found from its first bytes where left out; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5
+ *     landxml; may be left out.
+ *   - `unit`: the unit of its numbers, for a file that does not say it; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+ *     in, 6 yd; may be left out.
+ *   - `overrule`: whether the unit given holds even where the file says another; 0 no, 1 yes; where left out no,
+ *     because a file mostly knows its unit.
+ *   - `surface`: its name, for a file with several; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_READ_SURFACE_TIN: the surface.
+ *   - OVS_READ_SURFACE_FORMAT: what the file is; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5 landxml.
+ *   - OVS_READ_SURFACE_UNIT: the unit of its numbers, where all have one; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+ *     in, 6 yd.
+ *   - OVS_READ_SURFACE_LEFT_OUT: points of the file that were not used.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_WORD_UNKNOWN, OVS_NULL_POINTER, OVS_FILE_SHORT, OVS_SURFACE_UNCLEAR.
+ * Since 0.1.0.
+ * Example, as JSON: {"file":"ply\nformat ascii 1.0\nelement vertex 4\nproperty float x\nproperty float y\nproperty float z\nelement face 2\nproperty list uchar int vertex_indices\nend_header\n1 1 30.2\n5 1 30.1\n5 4 30.2\n1 4 30.2\n3 0 1 2\n3 0 2 3\n","unit":"m"}
+ */
+ovs_answer *ovs_read_surface_us(const unsigned char *file,
+                                int file_len,
+                                const char *options_json,
+                                int options_len,
+                                int *status,
+                                int *notes,
+                                int notes_len,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * A triangulated surface out of the bytes of a file, with the faces that it has there: LandXML, PLY.
+ *
+ * Equation: none: the points and faces of the file, in metres by its unit.
+ * Taken for granted: nothing: what the file does not say must be given, and a file that is cut short is refused.
+ *
+ * - `file`, `file_len`: the bytes of the file, as they are.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `format`: what the file is; found from its first bytes where left out; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5
+ *     landxml; may be left out.
+ *   - `unit`: the unit of its numbers, for a file that does not say it; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+ *     in, 6 yd; may be left out.
+ *   - `overrule`: whether the unit given holds even where the file says another; 0 no, 1 yes; where left out no,
+ *     because a file mostly knows its unit.
+ *   - `surface`: its name, for a file with several; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_READ_SURFACE_TIN: the surface.
+ *   - OVS_READ_SURFACE_FORMAT: what the file is; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5 landxml.
+ *   - OVS_READ_SURFACE_UNIT: the unit of its numbers, where all have one; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+ *     in, 6 yd.
+ *   - OVS_READ_SURFACE_LEFT_OUT: points of the file that were not used.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_WORD_UNKNOWN, OVS_NULL_POINTER, OVS_FILE_SHORT, OVS_SURFACE_UNCLEAR.
+ * Since 0.1.0.
+ * Example, as JSON: {"file":"ply\nformat ascii 1.0\nelement vertex 4\nproperty float x\nproperty float y\nproperty float z\nelement face 2\nproperty list uchar int vertex_indices\nend_header\n1 1 30.2\n5 1 30.1\n5 4 30.2\n1 4 30.2\n3 0 1 2\n3 0 2 3\n","unit":"m"}
+ */
+ovs_answer *ovs_read_surface_si(const unsigned char *file,
+                                int file_len,
+                                const char *options_json,
+                                int options_len,
+                                int *status,
+                                int *notes,
+                                int notes_len,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * Why ovs_read_surface_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_read_surface_us_why(const unsigned char *file,
+                            int file_len,
+                            const char *options_json,
+                            int options_len,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * Why ovs_read_surface_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_read_surface_si_why(const unsigned char *file,
+                            int file_len,
+                            const char *options_json,
+                            int options_len,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * The surface of the old slab through points, each a shot: of a file, a scan or a table.
+ *
+ * Equation: Delaunay triangles, each plane; shots on one circle are filled from their mean.
+ * Taken for granted: the points are in the axes and the datum of the job; the slab is plane between neighbouring
+ * points.
+ *
+ * - `outline`: the plan edge of the work.
+ * - `points`: the points.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+ *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+ *     one.
+ *   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+ *     because most old slabs are.
+ *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+ *     no, because heights that far out are a guess.
+ *   - `outside`: what becomes of points more than 6 in outside the outline; 0 refuse, 1 use, 2 leave_out; where
+ *     left out refuse, because a point outside may be a slip.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_SHOT_OUTSIDE, OVS_TOO_FEW_SHOTS,
+ * OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: reading and texture deviations behind the site words: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"points":{"unit":"ft","x":[1,11,11,1,5],"y":[1,1,9,9,4],"elevation":[99.2,99.15,99.25,99.22,99.16]}}
+ */
+ovs_survey *ovs_survey_from_points_us(const ovs_outline *outline,
+                                      const ovs_points *points,
+                                      const char *options_json,
+                                      int options_len,
+                                      int *status,
+                                      int *notes,
+                                      int notes_len,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * The surface of the old slab through points, each a shot: of a file, a scan or a table.
+ *
+ * Equation: Delaunay triangles, each plane; shots on one circle are filled from their mean.
+ * Taken for granted: the points are in the axes and the datum of the job; the slab is plane between neighbouring
+ * points.
+ *
+ * - `outline`: the plan edge of the work.
+ * - `points`: the points.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+ *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+ *     one.
+ *   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+ *     because most old slabs are.
+ *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+ *     no, because heights that far out are a guess.
+ *   - `outside`: what becomes of points more than 6 in outside the outline; 0 refuse, 1 use, 2 leave_out; where
+ *     left out refuse, because a point outside may be a slip.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_SHOT_OUTSIDE, OVS_TOO_FEW_SHOTS,
+ * OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: reading and texture deviations behind the site words: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"points":{"unit":"ft","x":[1,11,11,1,5],"y":[1,1,9,9,4],"elevation":[99.2,99.15,99.25,99.22,99.16]}}
+ */
+ovs_survey *ovs_survey_from_points_si(const ovs_outline *outline,
+                                      const ovs_points *points,
+                                      const char *options_json,
+                                      int options_len,
+                                      int *status,
+                                      int *notes,
+                                      int notes_len,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * Why ovs_survey_from_points_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_from_points_us_why(const ovs_outline *outline,
+                                  const ovs_points *points,
+                                  const char *options_json,
+                                  int options_len,
+                                  char *text,
+                                  int text_len,
+                                  int *needed);
+
+/**
+ * Why ovs_survey_from_points_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_from_points_si_why(const ovs_outline *outline,
+                                  const ovs_points *points,
+                                  const char *options_json,
+                                  int options_len,
+                                  char *text,
+                                  int text_len,
+                                  int *needed);
+
+/**
  * The fall of a surface that loses a height over a run.
  *
  * Equation: fall = drop / run.
@@ -4675,11 +6078,1019 @@ int ovs_finish_at_least_si_why(const ovs_survey *survey,
                                int *needed);
 
 /**
+ * A finish of several facets over corners with heights, which they share, so that they meet at valleys and ridges.
+ *
+ * Equation: z = a + b x + c y through the corners of each facet.
+ * Taken for granted: the corners of a facet are in one plane within 1e-6 ft; a warped one is split into triangles.
+ *
+ * - `corners_x_ft` (ft): distance from the left; any finite number.
+ * - `corners_y_ft` (ft): distance from the front; any finite number.
+ * - `corners_elevation_ft` (ft): height of the finish there; at least -32808.3989501 ft, at most 32808.3989501 ft.
+ * - `corners_rows`: the corners: how many rows, each a corner that facets share; at least 3.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `corners`: its name, by which facets call it; else they use its number from 1 on; may be left out.
+ *   - `facets`: the facets; required.
+ *   - `corners` of `facets`: names or numbers of its corners in order round it, commas between; required.
+ *   - `name` of `facets`: its name; may be left out.
+ *   - `falls_to` of `facets`: what it falls to: an edge, a valley, a drain; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_FACET_WARPED, OVS_FACETS_OVERLAP,
+ * OVS_FACET_SHAPE, OVS_CORNER_UNKNOWN.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"corners":{"name":["A","B","C","D","drain"],"x":["0 ft","20 ft","20 ft","0 ft","8 ft"],"y":["0 ft","0 ft","16 ft","16 ft","6 ft"],"elevation":["100 ft","100 ft","100 ft","100 ft","99.9 ft"]},"facets":{"name":["front","right","back","left"],"corners":["A, B, drain","B, C, drain","C, D, drain","D, A, drain"],"falls_to":["drain","drain","drain","drain"]}}
+ */
+ovs_finish *ovs_finish_from_facets_us(const double *corners_x_ft,
+                                      const double *corners_y_ft,
+                                      const double *corners_elevation_ft,
+                                      int corners_rows,
+                                      const char *options_json,
+                                      int options_len,
+                                      int *status,
+                                      int *notes,
+                                      int notes_len,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * A finish of several facets over corners with heights, which they share, so that they meet at valleys and ridges.
+ *
+ * Equation: z = a + b x + c y through the corners of each facet.
+ * Taken for granted: the corners of a facet are in one plane within 1e-6 ft; a warped one is split into triangles.
+ *
+ * - `corners_x_m` (m): distance from the left; any finite number.
+ * - `corners_y_m` (m): distance from the front; any finite number.
+ * - `corners_elevation_m` (m): height of the finish there; at least -10000 m, at most 10000 m.
+ * - `corners_rows`: the corners: how many rows, each a corner that facets share; at least 3.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `corners`: its name, by which facets call it; else they use its number from 1 on; may be left out.
+ *   - `facets`: the facets; required.
+ *   - `corners` of `facets`: names or numbers of its corners in order round it, commas between; required.
+ *   - `name` of `facets`: its name; may be left out.
+ *   - `falls_to` of `facets`: what it falls to: an edge, a valley, a drain; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_FACET_WARPED, OVS_FACETS_OVERLAP,
+ * OVS_FACET_SHAPE, OVS_CORNER_UNKNOWN.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"corners":{"name":["A","B","C","D","drain"],"x":["0 ft","20 ft","20 ft","0 ft","8 ft"],"y":["0 ft","0 ft","16 ft","16 ft","6 ft"],"elevation":["100 ft","100 ft","100 ft","100 ft","99.9 ft"]},"facets":{"name":["front","right","back","left"],"corners":["A, B, drain","B, C, drain","C, D, drain","D, A, drain"],"falls_to":["drain","drain","drain","drain"]}}
+ */
+ovs_finish *ovs_finish_from_facets_si(const double *corners_x_m,
+                                      const double *corners_y_m,
+                                      const double *corners_elevation_m,
+                                      int corners_rows,
+                                      const char *options_json,
+                                      int options_len,
+                                      int *status,
+                                      int *notes,
+                                      int notes_len,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * Why ovs_finish_from_facets_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_from_facets_us_why(const double *corners_x_ft,
+                                  const double *corners_y_ft,
+                                  const double *corners_elevation_ft,
+                                  int corners_rows,
+                                  const char *options_json,
+                                  int options_len,
+                                  char *text,
+                                  int text_len,
+                                  int *needed);
+
+/**
+ * Why ovs_finish_from_facets_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_from_facets_si_why(const double *corners_x_m,
+                                  const double *corners_y_m,
+                                  const double *corners_elevation_m,
+                                  int corners_rows,
+                                  const char *options_json,
+                                  int options_len,
+                                  char *text,
+                                  int text_len,
+                                  int *needed);
+
+/**
+ * A finish of several facets, each with the plane through three heights of its own, checked to meet.
+ *
+ * Equation: z = a + b x + c y through the heights of each facet.
+ * Taken for granted: facets that share an edge have one height along it.
+ *
+ * - `corners_x_ft` (ft): distance from the left; any finite number.
+ * - `corners_y_ft` (ft): distance from the front; any finite number.
+ * - `corners_rows`: the corners of all facets: how many rows, each a corner of one facet, in order round it; at
+ *   least 3.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `facet` of `corners`: the facet it is of; required.
+ *   - `elevation` of `corners` (ft): height of the finish there, at three corners of each facet or more; at least
+ *     -32808.3989501 ft, at most 32808.3989501 ft; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_FACETS_APART, OVS_FACET_SHAPE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"corners":{"facet":["left","left","left","left","right","right","right","right"],"x":["0 ft","10 ft","10 ft","0 ft","10 ft","20 ft","20 ft","10 ft"],"y":["0 ft","0 ft","16 ft","16 ft","0 ft","0 ft","16 ft","16 ft"],"elevation":["100 ft","99.9 ft","99.9 ft",null,"99.9 ft","100.1 ft",null,"99.9 ft"]}}
+ */
+ovs_finish *ovs_finish_from_planes_us(const double *corners_x_ft,
+                                      const double *corners_y_ft,
+                                      int corners_rows,
+                                      const char *options_json,
+                                      int options_len,
+                                      int *status,
+                                      int *notes,
+                                      int notes_len,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * A finish of several facets, each with the plane through three heights of its own, checked to meet.
+ *
+ * Equation: z = a + b x + c y through the heights of each facet.
+ * Taken for granted: facets that share an edge have one height along it.
+ *
+ * - `corners_x_m` (m): distance from the left; any finite number.
+ * - `corners_y_m` (m): distance from the front; any finite number.
+ * - `corners_rows`: the corners of all facets: how many rows, each a corner of one facet, in order round it; at
+ *   least 3.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `facet` of `corners`: the facet it is of; required.
+ *   - `elevation` of `corners` (m): height of the finish there, at three corners of each facet or more; at least
+ *     -10000 m, at most 10000 m; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_FACETS_APART, OVS_FACET_SHAPE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"corners":{"facet":["left","left","left","left","right","right","right","right"],"x":["0 ft","10 ft","10 ft","0 ft","10 ft","20 ft","20 ft","10 ft"],"y":["0 ft","0 ft","16 ft","16 ft","0 ft","0 ft","16 ft","16 ft"],"elevation":["100 ft","99.9 ft","99.9 ft",null,"99.9 ft","100.1 ft",null,"99.9 ft"]}}
+ */
+ovs_finish *ovs_finish_from_planes_si(const double *corners_x_m,
+                                      const double *corners_y_m,
+                                      int corners_rows,
+                                      const char *options_json,
+                                      int options_len,
+                                      int *status,
+                                      int *notes,
+                                      int notes_len,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * Why ovs_finish_from_planes_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_from_planes_us_why(const double *corners_x_ft,
+                                  const double *corners_y_ft,
+                                  int corners_rows,
+                                  const char *options_json,
+                                  int options_len,
+                                  char *text,
+                                  int text_len,
+                                  int *needed);
+
+/**
+ * Why ovs_finish_from_planes_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_from_planes_si_why(const double *corners_x_m,
+                                  const double *corners_y_m,
+                                  int corners_rows,
+                                  const char *options_json,
+                                  int options_len,
+                                  char *text,
+                                  int text_len,
+                                  int *needed);
+
+/**
+ * Two planes that fall to a valley across the work; the valley may fall along its length.
+ *
+ * Equation: both planes hold the line; square to it they rise or fall by their own falls.
+ * Taken for granted: left and right are seen from the first point of the valley looking to the second.
+ *
+ * - `survey`: the old slab with its outline.
+ * - `valley_x_ft` (ft): distance from the left; any finite number.
+ * - `valley_y_ft` (ft): distance from the front; any finite number.
+ * - `valley_elevation_ft` (ft): height there; at least -32808.3989501 ft, at most 32808.3989501 ft.
+ * - `valley_rows`: two points of the valley: how many rows, each a point of the finish; at least 1.
+ * - `fall_in_per_ft` (in/ft): fall to the valley, square to it; at least 0 in/ft, at most 12 in/ft.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `right_fall` (in/ft): fall on the right, where it is another; at least 0 in/ft, at most 12 in/ft; may be
+ *     left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_FINISH_UNDETERMINED, OVS_NULL_POINTER, OVS_OFF_WORK.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"valley":{"x":["10 ft","10 ft"],"y":["0 ft","32 ft"],"elevation":["99.5 ft","99.7 ft"]},"fall":"1/8 in/ft"}
+ */
+ovs_finish *ovs_finish_to_valley_us(const ovs_survey *survey,
+                                    const double *valley_x_ft,
+                                    const double *valley_y_ft,
+                                    const double *valley_elevation_ft,
+                                    int valley_rows,
+                                    double fall_in_per_ft,
+                                    const char *options_json,
+                                    int options_len,
+                                    int *status,
+                                    int *notes,
+                                    int notes_len,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * Two planes that fall to a valley across the work; the valley may fall along its length.
+ *
+ * Equation: both planes hold the line; square to it they rise or fall by their own falls.
+ * Taken for granted: left and right are seen from the first point of the valley looking to the second.
+ *
+ * - `survey`: the old slab with its outline.
+ * - `valley_x_m` (m): distance from the left; any finite number.
+ * - `valley_y_m` (m): distance from the front; any finite number.
+ * - `valley_elevation_m` (m): height there; at least -10000 m, at most 10000 m.
+ * - `valley_rows`: two points of the valley: how many rows, each a point of the finish; at least 1.
+ * - `fall_percent` (%): fall to the valley, square to it; at least 0 %, at most 100 %.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `right_fall` (%): fall on the right, where it is another; at least 0 %, at most 100 %; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_FINISH_UNDETERMINED, OVS_NULL_POINTER, OVS_OFF_WORK.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"valley":{"x":["10 ft","10 ft"],"y":["0 ft","32 ft"],"elevation":["99.5 ft","99.7 ft"]},"fall":"1/8 in/ft"}
+ */
+ovs_finish *ovs_finish_to_valley_si(const ovs_survey *survey,
+                                    const double *valley_x_m,
+                                    const double *valley_y_m,
+                                    const double *valley_elevation_m,
+                                    int valley_rows,
+                                    double fall_percent,
+                                    const char *options_json,
+                                    int options_len,
+                                    int *status,
+                                    int *notes,
+                                    int notes_len,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * Why ovs_finish_to_valley_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_to_valley_us_why(const ovs_survey *survey,
+                                const double *valley_x_ft,
+                                const double *valley_y_ft,
+                                const double *valley_elevation_ft,
+                                int valley_rows,
+                                double fall_in_per_ft,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * Why ovs_finish_to_valley_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_to_valley_si_why(const ovs_survey *survey,
+                                const double *valley_x_m,
+                                const double *valley_y_m,
+                                const double *valley_elevation_m,
+                                int valley_rows,
+                                double fall_percent,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * A crown: two planes that fall away from a ridge across the work; the ridge may fall along its length.
+ *
+ * Equation: both planes hold the line; square to it they rise or fall by their own falls.
+ * Taken for granted: left and right are seen from the first point of the ridge looking to the second.
+ *
+ * - `survey`: the old slab with its outline.
+ * - `ridge_x_ft` (ft): distance from the left; any finite number.
+ * - `ridge_y_ft` (ft): distance from the front; any finite number.
+ * - `ridge_elevation_ft` (ft): height there; at least -32808.3989501 ft, at most 32808.3989501 ft.
+ * - `ridge_rows`: two points of the ridge: how many rows, each a point of the finish; at least 1.
+ * - `fall_in_per_ft` (in/ft): fall away from the ridge, square to it; at least 0 in/ft, at most 12 in/ft.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `right_fall` (in/ft): fall on the right, where it is another; at least 0 in/ft, at most 12 in/ft; may be
+ *     left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_NULL_POINTER, OVS_OFF_WORK.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"ridge":{"x":["10 ft","10 ft"],"y":["0 ft","32 ft"],"elevation":["99.8 ft","99.8 ft"]},"fall":"1/8 in/ft","right_fall":"1/4 in/ft"}
+ */
+ovs_finish *ovs_finish_crown_us(const ovs_survey *survey,
+                                const double *ridge_x_ft,
+                                const double *ridge_y_ft,
+                                const double *ridge_elevation_ft,
+                                int ridge_rows,
+                                double fall_in_per_ft,
+                                const char *options_json,
+                                int options_len,
+                                int *status,
+                                int *notes,
+                                int notes_len,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * A crown: two planes that fall away from a ridge across the work; the ridge may fall along its length.
+ *
+ * Equation: both planes hold the line; square to it they rise or fall by their own falls.
+ * Taken for granted: left and right are seen from the first point of the ridge looking to the second.
+ *
+ * - `survey`: the old slab with its outline.
+ * - `ridge_x_m` (m): distance from the left; any finite number.
+ * - `ridge_y_m` (m): distance from the front; any finite number.
+ * - `ridge_elevation_m` (m): height there; at least -10000 m, at most 10000 m.
+ * - `ridge_rows`: two points of the ridge: how many rows, each a point of the finish; at least 1.
+ * - `fall_percent` (%): fall away from the ridge, square to it; at least 0 %, at most 100 %.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `right_fall` (%): fall on the right, where it is another; at least 0 %, at most 100 %; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_NULL_POINTER, OVS_OFF_WORK.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"ridge":{"x":["10 ft","10 ft"],"y":["0 ft","32 ft"],"elevation":["99.8 ft","99.8 ft"]},"fall":"1/8 in/ft","right_fall":"1/4 in/ft"}
+ */
+ovs_finish *ovs_finish_crown_si(const ovs_survey *survey,
+                                const double *ridge_x_m,
+                                const double *ridge_y_m,
+                                const double *ridge_elevation_m,
+                                int ridge_rows,
+                                double fall_percent,
+                                const char *options_json,
+                                int options_len,
+                                int *status,
+                                int *notes,
+                                int notes_len,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * Why ovs_finish_crown_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_crown_us_why(const ovs_survey *survey,
+                            const double *ridge_x_ft,
+                            const double *ridge_y_ft,
+                            const double *ridge_elevation_ft,
+                            int ridge_rows,
+                            double fall_in_per_ft,
+                            const char *options_json,
+                            int options_len,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * Why ovs_finish_crown_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_crown_si_why(const ovs_survey *survey,
+                            const double *ridge_x_m,
+                            const double *ridge_y_m,
+                            const double *ridge_elevation_m,
+                            int ridge_rows,
+                            double fall_percent,
+                            const char *options_json,
+                            int options_len,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * Planes that fall to a trench drain: two to one across the work, or one to a trench along an edge, inside it.
+ *
+ * Equation: the planes hold the rims of the trench, which is level across, and rise from them by their own falls.
+ * Taken for granted: left and right are seen from the first point of the trench looking to the second; an edge's
+ * trench starts where the edge does.
+ *
+ * - `survey`: the old slab with its outline.
+ * - `fall_in_per_ft` (in/ft): fall to the trench, square to it; at least 0 in/ft, at most 12 in/ft.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `trench`: two points of the middle of the trench, at the height of its rims; may be left out.
+ *   - `x` of `trench` (ft): distance from the left; any finite number; required.
+ *   - `y` of `trench` (ft): distance from the front; any finite number; required.
+ *   - `elevation` of `trench` (ft): height there; at least -32808.3989501 ft, at most 32808.3989501 ft; required.
+ *   - `edge`: in place of the points: the edge the trench lies along; may be left out.
+ *   - `elevation` (ft): along an edge: height of the rims where it starts; at least -32808.3989501 ft, at most
+ *     32808.3989501 ft; may be left out.
+ *   - `elevation_end` (ft): along an edge: height of the rims where it ends, where the trench is not level; at
+ *     least -32808.3989501 ft, at most 32808.3989501 ft; may be left out.
+ *   - `width` (in): width from rim to rim; at least 0 in, at most 1200 in; where left out 0 in, because a slot.
+ *   - `right_fall` (in/ft): fall on the right, where it is another; at least 0 in/ft, at most 12 in/ft; may be
+ *     left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_CONTRADICTION, OVS_FINISH_UNDETERMINED, OVS_FINISH_TWICE,
+ * OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"trench":{"x":["0 ft","20 ft"],"y":["16 ft","16 ft"],"elevation":["99.6 ft","99.5 ft"]},"width":"6 in","fall":"1/8 in/ft"}
+ */
+ovs_finish *ovs_finish_to_trench_us(const ovs_survey *survey,
+                                    double fall_in_per_ft,
+                                    const char *options_json,
+                                    int options_len,
+                                    int *status,
+                                    int *notes,
+                                    int notes_len,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * Planes that fall to a trench drain: two to one across the work, or one to a trench along an edge, inside it.
+ *
+ * Equation: the planes hold the rims of the trench, which is level across, and rise from them by their own falls.
+ * Taken for granted: left and right are seen from the first point of the trench looking to the second; an edge's
+ * trench starts where the edge does.
+ *
+ * - `survey`: the old slab with its outline.
+ * - `fall_percent` (%): fall to the trench, square to it; at least 0 %, at most 100 %.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `trench`: two points of the middle of the trench, at the height of its rims; may be left out.
+ *   - `x` of `trench` (m): distance from the left; any finite number; required.
+ *   - `y` of `trench` (m): distance from the front; any finite number; required.
+ *   - `elevation` of `trench` (m): height there; at least -10000 m, at most 10000 m; required.
+ *   - `edge`: in place of the points: the edge the trench lies along; may be left out.
+ *   - `elevation` (m): along an edge: height of the rims where it starts; at least -10000 m, at most 10000 m; may
+ *     be left out.
+ *   - `elevation_end` (m): along an edge: height of the rims where it ends, where the trench is not level; at
+ *     least -10000 m, at most 10000 m; may be left out.
+ *   - `width` (mm): width from rim to rim; at least 0 mm, at most 30480 mm; where left out 0 in, because a slot.
+ *   - `right_fall` (%): fall on the right, where it is another; at least 0 %, at most 100 %; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_CONTRADICTION, OVS_FINISH_UNDETERMINED, OVS_FINISH_TWICE,
+ * OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"trench":{"x":["0 ft","20 ft"],"y":["16 ft","16 ft"],"elevation":["99.6 ft","99.5 ft"]},"width":"6 in","fall":"1/8 in/ft"}
+ */
+ovs_finish *ovs_finish_to_trench_si(const ovs_survey *survey,
+                                    double fall_percent,
+                                    const char *options_json,
+                                    int options_len,
+                                    int *status,
+                                    int *notes,
+                                    int notes_len,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * Why ovs_finish_to_trench_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_to_trench_us_why(const ovs_survey *survey,
+                                double fall_in_per_ft,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * Why ovs_finish_to_trench_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_to_trench_si_why(const ovs_survey *survey,
+                                double fall_percent,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * Planes that fall from a level perimeter to an area drain, one from each run of the outline.
+ *
+ * Equation: each plane holds its run at the perimeter's height and the drain at its own; drain = perimeter - fall
+ * x way of the water.
+ * Taken for granted: every corner of the outline can be seen from the drain; holes take nothing away; give the
+ * drain's height or a fall.
+ *
+ * - `survey`: the old slab with its outline.
+ * - `x_ft` (ft): middle of the drain, from the left; any finite number.
+ * - `y_ft` (ft): middle of the drain, from the front; any finite number.
+ * - `elevation_ft` (ft): height of the finish all along the outer edges; at least -32808.3989501 ft, at most
+ *   32808.3989501 ft.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `drain_elevation` (ft): height of the drain; at least -32808.3989501 ft, at most 32808.3989501 ft; may be
+ *     left out.
+ *   - `fall` (in/ft): fall to the drain, in place of its height; at least 0 in/ft, at most 12 in/ft; may be left
+ *     out.
+ *   - `along`: the way the fall is meant along: from the farthest corner or from the nearest place; 0 longest, 1
+ *     shortest; where left out longest, because the fall is then met everywhere.
+ *   - `rim_x` (in): size of the drain's level rim along x; none for a point; at least 0 in, at most 1200 in; may
+ *     be left out.
+ *   - `rim_y` (in): its size along y, where it is not square; at least 0 in, at most 1200 in; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTRADICTION, OVS_FINISH_UNDETERMINED,
+ * OVS_FINISH_TWICE, OVS_NULL_POINTER, OVS_CORNER_UNSEEN, OVS_OFF_WORK.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"x":"10 ft","y":"14 ft","elevation":"99.7 ft","fall":"1/8 in/ft","rim_x":"12 in"}
+ */
+ovs_finish *ovs_finish_to_drain_us(const ovs_survey *survey,
+                                   double x_ft,
+                                   double y_ft,
+                                   double elevation_ft,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Planes that fall from a level perimeter to an area drain, one from each run of the outline.
+ *
+ * Equation: each plane holds its run at the perimeter's height and the drain at its own; drain = perimeter - fall
+ * x way of the water.
+ * Taken for granted: every corner of the outline can be seen from the drain; holes take nothing away; give the
+ * drain's height or a fall.
+ *
+ * - `survey`: the old slab with its outline.
+ * - `x_m` (m): middle of the drain, from the left; any finite number.
+ * - `y_m` (m): middle of the drain, from the front; any finite number.
+ * - `elevation_m` (m): height of the finish all along the outer edges; at least -10000 m, at most 10000 m.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `drain_elevation` (m): height of the drain; at least -10000 m, at most 10000 m; may be left out.
+ *   - `fall` (%): fall to the drain, in place of its height; at least 0 %, at most 100 %; may be left out.
+ *   - `along`: the way the fall is meant along: from the farthest corner or from the nearest place; 0 longest, 1
+ *     shortest; where left out longest, because the fall is then met everywhere.
+ *   - `rim_x` (mm): size of the drain's level rim along x; none for a point; at least 0 mm, at most 30480 mm; may
+ *     be left out.
+ *   - `rim_y` (mm): its size along y, where it is not square; at least 0 mm, at most 30480 mm; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTRADICTION, OVS_FINISH_UNDETERMINED,
+ * OVS_FINISH_TWICE, OVS_NULL_POINTER, OVS_CORNER_UNSEEN, OVS_OFF_WORK.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"x":"10 ft","y":"14 ft","elevation":"99.7 ft","fall":"1/8 in/ft","rim_x":"12 in"}
+ */
+ovs_finish *ovs_finish_to_drain_si(const ovs_survey *survey,
+                                   double x_m,
+                                   double y_m,
+                                   double elevation_m,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_finish_to_drain_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_to_drain_us_why(const ovs_survey *survey,
+                               double x_ft,
+                               double y_ft,
+                               double elevation_ft,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_finish_to_drain_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_to_drain_si_why(const ovs_survey *survey,
+                               double x_m,
+                               double y_m,
+                               double elevation_m,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * A finish with a strip along an edge that has a fall of its own and meets it: a curb, an apron.
+ *
+ * Equation: the strip holds the finish's height along its inner line; square to the edge it has its own fall.
+ * Taken for granted: the strip takes everything within its width of the line of the edge.
+ *
+ * - `survey`: the old slab with the edge.
+ * - `finish`: the finish without the strip.
+ * - `edge`, `edge_len`: name of the edge.
+ * - `width_ft` (ft): width of the strip; at least 0 ft, at most 100 ft.
+ * - `fall_in_per_ft` (in/ft): fall of the strip, square to the edge; at least 0 in/ft, at most 12 in/ft.
+ * - `toward`: what the strip falls to: the edge as an apron, the floor as a curb; 0 edge, 1 floor.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"edge":"front","width":"2 ft","fall":"1/2 in/ft","toward":"edge"}
+ */
+ovs_finish *ovs_finish_with_strip_us(const ovs_survey *survey,
+                                     const ovs_finish *finish,
+                                     const char *edge,
+                                     int edge_len,
+                                     double width_ft,
+                                     double fall_in_per_ft,
+                                     int toward,
+                                     const char *options_json,
+                                     int options_len,
+                                     int *status,
+                                     int *notes,
+                                     int notes_len,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * A finish with a strip along an edge that has a fall of its own and meets it: a curb, an apron.
+ *
+ * Equation: the strip holds the finish's height along its inner line; square to the edge it has its own fall.
+ * Taken for granted: the strip takes everything within its width of the line of the edge.
+ *
+ * - `survey`: the old slab with the edge.
+ * - `finish`: the finish without the strip.
+ * - `edge`, `edge_len`: name of the edge.
+ * - `width_m` (m): width of the strip; at least 0 m, at most 30.48 m.
+ * - `fall_percent` (%): fall of the strip, square to the edge; at least 0 %, at most 100 %.
+ * - `toward`: what the strip falls to: the edge as an apron, the floor as a curb; 0 edge, 1 floor.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The new top surface: one plane, or facets that meet.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"edge":"front","width":"2 ft","fall":"1/2 in/ft","toward":"edge"}
+ */
+ovs_finish *ovs_finish_with_strip_si(const ovs_survey *survey,
+                                     const ovs_finish *finish,
+                                     const char *edge,
+                                     int edge_len,
+                                     double width_m,
+                                     double fall_percent,
+                                     int toward,
+                                     const char *options_json,
+                                     int options_len,
+                                     int *status,
+                                     int *notes,
+                                     int notes_len,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * Why ovs_finish_with_strip_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_with_strip_us_why(const ovs_survey *survey,
+                                 const ovs_finish *finish,
+                                 const char *edge,
+                                 int edge_len,
+                                 double width_ft,
+                                 double fall_in_per_ft,
+                                 int toward,
+                                 const char *options_json,
+                                 int options_len,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
+ * Why ovs_finish_with_strip_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_with_strip_si_why(const ovs_survey *survey,
+                                 const ovs_finish *finish,
+                                 const char *edge,
+                                 int edge_len,
+                                 double width_m,
+                                 double fall_percent,
+                                 int toward,
+                                 const char *options_json,
+                                 int options_len,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
+ * Any finish lifted or lowered as a whole to where it just leaves a least thickness everywhere between the shots.
+ *
+ * Equation: raised by = greatest of (old slab + least + margin - finish), at shots and wherever triangles and
+ * facets cut one another.
+ * Taken for granted: ground beyond the shots is extended, not measured: it does not bind.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the finish as drawn.
+ * - `least_in` (in): least thickness; at least 0 in, at most 120 in.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `margin` (in): margin on the least thickness; at least 0 in, at most 120 in; may be left out.
+ *   - `round` (in): the lift is rounded up to whole steps of this, so that heights given in steps stay so; at
+ *     least 0 in, at most 12 in; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_RAISED_FINISH: the finish.
+ *   - OVS_FINISH_RAISED_RAISED_BY (in): how far it was lifted; below zero where it was lowered.
+ *   - OVS_FINISH_RAISED_AT_X (ft): the place that fixes it, from the left.
+ *   - OVS_FINISH_RAISED_AT_Y (ft): the place that fixes it, from the front.
+ *   - OVS_FINISH_RAISED_AT_SHOT: the shot there.
+ *   - OVS_FINISH_RAISED_AT_FACET: the facet there.
+ *   - OVS_FINISH_RAISED_ROUNDED_BY (in): how much of the lift is rounding.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.3 ft"},"least":"3 in","margin":"3/8 in","round":"1/8 in"}
+ */
+ovs_answer *ovs_finish_raised_us(const ovs_survey *survey,
+                                 const ovs_finish *finish,
+                                 double least_in,
+                                 const char *options_json,
+                                 int options_len,
+                                 int *status,
+                                 int *notes,
+                                 int notes_len,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * Any finish lifted or lowered as a whole to where it just leaves a least thickness everywhere between the shots.
+ *
+ * Equation: raised by = greatest of (old slab + least + margin - finish), at shots and wherever triangles and
+ * facets cut one another.
+ * Taken for granted: ground beyond the shots is extended, not measured: it does not bind.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the finish as drawn.
+ * - `least_mm` (mm): least thickness; at least 0 mm, at most 3048 mm.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `margin` (mm): margin on the least thickness; at least 0 mm, at most 3048 mm; may be left out.
+ *   - `round` (mm): the lift is rounded up to whole steps of this, so that heights given in steps stay so; at
+ *     least 0 mm, at most 304.8 mm; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_RAISED_FINISH: the finish.
+ *   - OVS_FINISH_RAISED_RAISED_BY (mm): how far it was lifted; below zero where it was lowered.
+ *   - OVS_FINISH_RAISED_AT_X (m): the place that fixes it, from the left.
+ *   - OVS_FINISH_RAISED_AT_Y (m): the place that fixes it, from the front.
+ *   - OVS_FINISH_RAISED_AT_SHOT: the shot there.
+ *   - OVS_FINISH_RAISED_AT_FACET: the facet there.
+ *   - OVS_FINISH_RAISED_ROUNDED_BY (mm): how much of the lift is rounding.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.3 ft"},"least":"3 in","margin":"3/8 in","round":"1/8 in"}
+ */
+ovs_answer *ovs_finish_raised_si(const ovs_survey *survey,
+                                 const ovs_finish *finish,
+                                 double least_mm,
+                                 const char *options_json,
+                                 int options_len,
+                                 int *status,
+                                 int *notes,
+                                 int notes_len,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * Why ovs_finish_raised_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_raised_us_why(const ovs_survey *survey,
+                             const ovs_finish *finish,
+                             double least_in,
+                             const char *options_json,
+                             int options_len,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
+ * Why ovs_finish_raised_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_raised_si_why(const ovs_survey *survey,
+                             const ovs_finish *finish,
+                             double least_mm,
+                             const char *options_json,
+                             int options_len,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
+ * The facets of a finish: the fall of each, which way it drains and over to what, its area and its corners.
+ *
+ * Equation: fall = sqrt(rise_x^2 + rise_y^2); water runs against the rise.
+ * Taken for granted: one plane has no facets to list.
+ *
+ * - `finish`: the finish.
+ * - `survey`: the work: areas are then of the part inside it; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `survey`: the work: areas are then of the part inside it; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_FACETS_FACETS: the facets.
+ *   - OVS_FINISH_FACETS_CORNERS: their corners.
+ *
+ * Refuses with OVS_EMPTY_LIST, OVS_FINISH_TWICE, OVS_NULL_POINTER, OVS_FACET_SHAPE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"finish":{"corners":[{"name":"A","x":"0 ft","y":"0 ft","elevation":"100 ft"},{"name":"B","x":"20 ft","y":"0 ft","elevation":"99.9 ft"},{"name":"C","x":"20 ft","y":"16 ft","elevation":"99.9 ft"},{"name":"D","x":"0 ft","y":"16 ft","elevation":"100 ft"}],"facets":[{"name":"floor","corners":["A","B","C","D"]}]}}
+ */
+ovs_answer *ovs_finish_facets_us(const ovs_finish *finish,
+                                 const ovs_survey *survey,
+                                 const char *options_json,
+                                 int options_len,
+                                 int *status,
+                                 int *notes,
+                                 int notes_len,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * The facets of a finish: the fall of each, which way it drains and over to what, its area and its corners.
+ *
+ * Equation: fall = sqrt(rise_x^2 + rise_y^2); water runs against the rise.
+ * Taken for granted: one plane has no facets to list.
+ *
+ * - `finish`: the finish.
+ * - `survey`: the work: areas are then of the part inside it; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `survey`: the work: areas are then of the part inside it; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_FACETS_FACETS: the facets.
+ *   - OVS_FINISH_FACETS_CORNERS: their corners.
+ *
+ * Refuses with OVS_EMPTY_LIST, OVS_FINISH_TWICE, OVS_NULL_POINTER, OVS_FACET_SHAPE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"finish":{"corners":[{"name":"A","x":"0 ft","y":"0 ft","elevation":"100 ft"},{"name":"B","x":"20 ft","y":"0 ft","elevation":"99.9 ft"},{"name":"C","x":"20 ft","y":"16 ft","elevation":"99.9 ft"},{"name":"D","x":"0 ft","y":"16 ft","elevation":"100 ft"}],"facets":[{"name":"floor","corners":["A","B","C","D"]}]}}
+ */
+ovs_answer *ovs_finish_facets_si(const ovs_finish *finish,
+                                 const ovs_survey *survey,
+                                 const char *options_json,
+                                 int options_len,
+                                 int *status,
+                                 int *notes,
+                                 int notes_len,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * Why ovs_finish_facets_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_facets_us_why(const ovs_finish *finish,
+                             const ovs_survey *survey,
+                             const char *options_json,
+                             int options_len,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
+ * Why ovs_finish_facets_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_facets_si_why(const ovs_finish *finish,
+                             const ovs_survey *survey,
+                             const char *options_json,
+                             int options_len,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
  * The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
  *
  * Equation: net = integral of (finish - old slab); fill = its positive part; high = its negative part; mean = net
  * / area.
- * Taken for granted: old slab plane over each triangle, finish one plane.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
  *
  * - `survey`: the old slab.
  * - `finish`: the new top surface.
@@ -4688,7 +7099,10 @@ int ovs_finish_at_least_si_why(const ovs_survey *survey,
  *   - `thinner_than` (in): the area thinner than this is told; at least -3937.00787402 in, at most 3937.00787402
  *     in; may be left out.
  *   - `zone`: only within this outline; may be left out.
- * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
  *   - OVS_THICKNESS_AREA (ft2): plan area.
  *   - OVS_THICKNESS_NET (yd3): fill less high spots.
  *   - OVS_THICKNESS_FILL (yd3): volume where the finish is above the old slab.
@@ -4702,32 +7116,32 @@ int ovs_finish_at_least_si_why(const ovs_survey *survey,
  *   - OVS_THICKNESS_GREATEST_X (ft): where it is, from the left.
  *   - OVS_THICKNESS_GREATEST_Y (ft): where it is, from the front.
  *   - OVS_THICKNESS_THINNER (ft2): area thinner than the depth asked about.
- * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *   - OVS_THICKNESS_LEAST_FACET: the facet where it is thinnest.
+ *   - OVS_THICKNESS_GREATEST_FACET: the facet where it is thickest.
  *
  * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_KEY_UNKNOWN,
- * OVS_FINISH_TWICE, OVS_NULL_POINTER.
+ * OVS_FINISH_TWICE, OVS_NULL_POINTER, OVS_FACETS_LEAVE_HOLE.
  * Basis: plane and solid geometry: derived.
  * Since 0.1.0.
  * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"thinner_than":"5 in"}
  */
-int ovs_thickness_us(const ovs_survey *survey,
-                     const ovs_finish *finish,
-                     const ovs_outline *zone,
-                     const char *options_json,
-                     int options_len,
-                     double *results,
-                     int results_len,
-                     int *notes,
-                     int notes_len,
-                     char *msg,
-                     int msg_len);
+ovs_answer *ovs_thickness_us(const ovs_survey *survey,
+                             const ovs_finish *finish,
+                             const ovs_outline *zone,
+                             const char *options_json,
+                             int options_len,
+                             int *status,
+                             int *notes,
+                             int notes_len,
+                             char *msg,
+                             int msg_len);
 
 /**
  * The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
  *
  * Equation: net = integral of (finish - old slab); fill = its positive part; high = its negative part; mean = net
  * / area.
- * Taken for granted: old slab plane over each triangle, finish one plane.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
  *
  * - `survey`: the old slab.
  * - `finish`: the new top surface.
@@ -4736,7 +7150,10 @@ int ovs_thickness_us(const ovs_survey *survey,
  *   - `thinner_than` (mm): the area thinner than this is told; at least -100000 mm, at most 100000 mm; may be left
  *     out.
  *   - `zone`: only within this outline; may be left out.
- * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
  *   - OVS_THICKNESS_AREA (m2): plan area.
  *   - OVS_THICKNESS_NET (m3): fill less high spots.
  *   - OVS_THICKNESS_FILL (m3): volume where the finish is above the old slab.
@@ -4750,25 +7167,25 @@ int ovs_thickness_us(const ovs_survey *survey,
  *   - OVS_THICKNESS_GREATEST_X (m): where it is, from the left.
  *   - OVS_THICKNESS_GREATEST_Y (m): where it is, from the front.
  *   - OVS_THICKNESS_THINNER (m2): area thinner than the depth asked about.
- * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *   - OVS_THICKNESS_LEAST_FACET: the facet where it is thinnest.
+ *   - OVS_THICKNESS_GREATEST_FACET: the facet where it is thickest.
  *
  * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_KEY_UNKNOWN,
- * OVS_FINISH_TWICE, OVS_NULL_POINTER.
+ * OVS_FINISH_TWICE, OVS_NULL_POINTER, OVS_FACETS_LEAVE_HOLE.
  * Basis: plane and solid geometry: derived.
  * Since 0.1.0.
  * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"thinner_than":"5 in"}
  */
-int ovs_thickness_si(const ovs_survey *survey,
-                     const ovs_finish *finish,
-                     const ovs_outline *zone,
-                     const char *options_json,
-                     int options_len,
-                     double *results,
-                     int results_len,
-                     int *notes,
-                     int notes_len,
-                     char *msg,
-                     int msg_len);
+ovs_answer *ovs_thickness_si(const ovs_survey *survey,
+                             const ovs_finish *finish,
+                             const ovs_outline *zone,
+                             const char *options_json,
+                             int options_len,
+                             int *status,
+                             int *notes,
+                             int notes_len,
+                             char *msg,
+                             int msg_len);
 
 /**
  * Why ovs_thickness_us refuses these inputs, in full; else its notes and what was taken, one a line.

@@ -687,7 +687,7 @@ Public Function OVS_SURVEY_FROM_RODS_SI_GET(ByVal result As Variant, ByVal outli
 End Function
 
 ' The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' Gives triangles (the triangles).
 Public Function OVS_SURVEY_TRIANGLES_US(ByVal survey As Variant) As Variant
     OVS_SURVEY_TRIANGLES_US = Called("survey_triangles", "us", "value", "", Array(survey))
@@ -702,7 +702,7 @@ Public Function OVS_SURVEY_TRIANGLES_US_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' Gives triangles (the triangles).
 Public Function OVS_SURVEY_TRIANGLES_SI(ByVal survey As Variant) As Variant
     OVS_SURVEY_TRIANGLES_SI = Called("survey_triangles", "si", "value", "", Array(survey))
@@ -717,7 +717,7 @@ Public Function OVS_SURVEY_TRIANGLES_SI_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' The shots that do not go with their neighbours, with the slip each looks like; nothing is changed. On a thousand invented books with one planted slip every one of 6 in or more is found and its kind named, an inch in nine of ten; three of ten books without a slip name some shot.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' rod: how the rod is graduated; without it the readings tell; inches, tenths, metric or unknown; may be left out
 ' Gives suspects (the suspects, the farthest off first), judged (how many shots were judged), roughness_in (standard deviation that each shot has for itself: reading, texture and small waves), graduation (how the rod is graduated).
 Public Function OVS_SURVEY_SUSPECTS_US(ByVal survey As Variant, Optional ByVal rod As Variant) As Variant
@@ -733,7 +733,7 @@ Public Function OVS_SURVEY_SUSPECTS_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' The shots that do not go with their neighbours, with the slip each looks like; nothing is changed. On a thousand invented books with one planted slip every one of 6 in or more is found and its kind named, an inch in nine of ten; three of ten books without a slip name some shot.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' rod: how the rod is graduated; without it the readings tell; inches, tenths, metric or unknown; may be left out
 ' Gives suspects (the suspects, the farthest off first), judged (how many shots were judged), roughness_mm (standard deviation that each shot has for itself: reading, texture and small waves), graduation (how the rod is graduated).
 Public Function OVS_SURVEY_SUSPECTS_SI(ByVal survey As Variant, Optional ByVal rod As Variant) As Variant
@@ -749,7 +749,7 @@ Public Function OVS_SURVEY_SUSPECTS_SI_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' The old slab without the shots named; the others keep their names.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' leave_out: the shots to leave out; a range with the columns name
 ' Gives survey (the old slab without them).
 Public Function OVS_SURVEY_WITHOUT_US(ByVal survey As Variant, ByVal leave_out As Variant) As Variant
@@ -765,7 +765,7 @@ Public Function OVS_SURVEY_WITHOUT_US_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' The old slab without the shots named; the others keep their names.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' leave_out: the shots to leave out; a range with the columns name
 ' Gives survey (the old slab without them).
 Public Function OVS_SURVEY_WITHOUT_SI(ByVal survey As Variant, ByVal leave_out As Variant) As Variant
@@ -781,7 +781,7 @@ Public Function OVS_SURVEY_WITHOUT_SI_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' How much of the work lies too far from any shot, and where the next shots belong.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' near_ft: how near a shot should be to every place (ft); at least 0.0416666666667 ft, at most 328.083989501 ft; left out: 6 ft, because a grid of 8 ft leaves no place farther, common practice, no source
 ' most: how many places for more shots to tell; a whole number from 0 to 500; left out: 12, because an hour's work
 ' Gives area_ft2 (area of the work), uncovered_ft2 (area farther than that from every shot), share_percent (its share of the work), beyond_ft2 (area beyond the last shots), unsurveyed_ft2 (area in triangles that leave the outline), farthest_ft (the farthest any place is from a shot), farthest_x_ft (where it is, from the left), farthest_y_ft (where it is, from the front), next (where the next shots belong, until every place is near enough).
@@ -798,7 +798,7 @@ Public Function OVS_SURVEY_COVERAGE_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' How much of the work lies too far from any shot, and where the next shots belong.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' near_m: how near a shot should be to every place (m); at least 0.0127 m, at most 100 m; left out: 6 ft, because a grid of 8 ft leaves no place farther, common practice, no source
 ' most: how many places for more shots to tell; a whole number from 0 to 500; left out: 12, because an hour's work
 ' Gives area_m2 (area of the work), uncovered_m2 (area farther than that from every shot), share_percent (its share of the work), beyond_m2 (area beyond the last shots), unsurveyed_m2 (area in triangles that leave the outline), farthest_m (the farthest any place is from a shot), farthest_x_m (where it is, from the left), farthest_y_m (where it is, from the front), next (where the next shots belong, until every place is near enough).
@@ -892,6 +892,156 @@ End Function
 
 Public Function OVS_BENCHMARK_RECHECK_SI_GET(ByVal result As Variant, ByVal first_m As Variant, ByVal again_m As Variant, Optional ByVal shots As Variant, Optional ByVal time_again_min As Variant, Optional ByVal tolerance_mm As Variant) As Variant
     OVS_BENCHMARK_RECHECK_SI_GET = Called("benchmark_recheck", "si", "get", result, Array(first_m, again_m, shots, time_again_min, tolerance_mm))
+End Function
+
+' Points with heights from a table, in any axes: to be thinned, moved or made into the surface of the old slab.
+' points: the points; a range with the columns x_ft, y_ft, elevation_ft, [name]
+' Gives points (the points).
+Public Function OVS_POINTS_FROM_TABLE_US(ByVal points As Variant) As Variant
+    OVS_POINTS_FROM_TABLE_US = Called("points_from_table", "us", "value", "", Array(points))
+End Function
+
+Public Function OVS_POINTS_FROM_TABLE_US_WHY(ByVal points As Variant) As Variant
+    OVS_POINTS_FROM_TABLE_US_WHY = Called("points_from_table", "us", "why", "", Array(points))
+End Function
+
+Public Function OVS_POINTS_FROM_TABLE_US_GET(ByVal result As Variant, ByVal points As Variant) As Variant
+    OVS_POINTS_FROM_TABLE_US_GET = Called("points_from_table", "us", "get", result, Array(points))
+End Function
+
+' Points with heights from a table, in any axes: to be thinned, moved or made into the surface of the old slab.
+' points: the points; a range with the columns x_m, y_m, elevation_m, [name]
+' Gives points (the points).
+Public Function OVS_POINTS_FROM_TABLE_SI(ByVal points As Variant) As Variant
+    OVS_POINTS_FROM_TABLE_SI = Called("points_from_table", "si", "value", "", Array(points))
+End Function
+
+Public Function OVS_POINTS_FROM_TABLE_SI_WHY(ByVal points As Variant) As Variant
+    OVS_POINTS_FROM_TABLE_SI_WHY = Called("points_from_table", "si", "why", "", Array(points))
+End Function
+
+Public Function OVS_POINTS_FROM_TABLE_SI_GET(ByVal result As Variant, ByVal points As Variant) As Variant
+    OVS_POINTS_FROM_TABLE_SI_GET = Called("points_from_table", "si", "get", result, Array(points))
+End Function
+
+' Points out of the bytes of a file: CSV, XYZ, PLY, LAS or LAZ, E57, LandXML.
+' file: the bytes of the file; the text of a file, or base64: and its bytes in base64
+' format_value: what the file is; found from its first bytes where left out; csv, xyz, ply, las, e57 or landxml; may be left out
+' unit: the unit of its numbers, for a file that does not say it; m, cm, mm, ft, us_survey_ft, in or yd; may be left out
+' overrule: whether the unit given holds even where the file says another; no or yes; left out: no, because a file mostly knows its unit
+' columns: what stands in each column of a table, in place of its header: point, y [ft], x [ft], elevation [in], skip; a text; may be left out
+' height_of_instrument_ft: height of the line of sight, for a column of rods (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; may be left out
+' ground_only: whether only points that the file classes as ground are used; no or yes; left out: no, because few scans are classed
+' Gives points (the points), format (what the file is), unit (the unit of its numbers, where all have one), left_out (points of the file that were not used).
+Public Function OVS_READ_POINTS_US(ByVal file As Variant, Optional ByVal format_value As Variant, Optional ByVal unit As Variant, Optional ByVal overrule As Variant, Optional ByVal columns As Variant, Optional ByVal height_of_instrument_ft As Variant, Optional ByVal ground_only As Variant) As Variant
+    OVS_READ_POINTS_US = Called("read_points", "us", "value", "", Array(file, format_value, unit, overrule, columns, height_of_instrument_ft, ground_only))
+End Function
+
+Public Function OVS_READ_POINTS_US_WHY(ByVal file As Variant, Optional ByVal format_value As Variant, Optional ByVal unit As Variant, Optional ByVal overrule As Variant, Optional ByVal columns As Variant, Optional ByVal height_of_instrument_ft As Variant, Optional ByVal ground_only As Variant) As Variant
+    OVS_READ_POINTS_US_WHY = Called("read_points", "us", "why", "", Array(file, format_value, unit, overrule, columns, height_of_instrument_ft, ground_only))
+End Function
+
+Public Function OVS_READ_POINTS_US_GET(ByVal result As Variant, ByVal file As Variant, Optional ByVal format_value As Variant, Optional ByVal unit As Variant, Optional ByVal overrule As Variant, Optional ByVal columns As Variant, Optional ByVal height_of_instrument_ft As Variant, Optional ByVal ground_only As Variant) As Variant
+    OVS_READ_POINTS_US_GET = Called("read_points", "us", "get", result, Array(file, format_value, unit, overrule, columns, height_of_instrument_ft, ground_only))
+End Function
+
+' Points out of the bytes of a file: CSV, XYZ, PLY, LAS or LAZ, E57, LandXML.
+' file: the bytes of the file; the text of a file, or base64: and its bytes in base64
+' format_value: what the file is; found from its first bytes where left out; csv, xyz, ply, las, e57 or landxml; may be left out
+' unit: the unit of its numbers, for a file that does not say it; m, cm, mm, ft, us_survey_ft, in or yd; may be left out
+' overrule: whether the unit given holds even where the file says another; no or yes; left out: no, because a file mostly knows its unit
+' columns: what stands in each column of a table, in place of its header: point, y [ft], x [ft], elevation [in], skip; a text; may be left out
+' height_of_instrument_m: height of the line of sight, for a column of rods (m); at least -10000 m, at most 10000 m; may be left out
+' ground_only: whether only points that the file classes as ground are used; no or yes; left out: no, because few scans are classed
+' Gives points (the points), format (what the file is), unit (the unit of its numbers, where all have one), left_out (points of the file that were not used).
+Public Function OVS_READ_POINTS_SI(ByVal file As Variant, Optional ByVal format_value As Variant, Optional ByVal unit As Variant, Optional ByVal overrule As Variant, Optional ByVal columns As Variant, Optional ByVal height_of_instrument_m As Variant, Optional ByVal ground_only As Variant) As Variant
+    OVS_READ_POINTS_SI = Called("read_points", "si", "value", "", Array(file, format_value, unit, overrule, columns, height_of_instrument_m, ground_only))
+End Function
+
+Public Function OVS_READ_POINTS_SI_WHY(ByVal file As Variant, Optional ByVal format_value As Variant, Optional ByVal unit As Variant, Optional ByVal overrule As Variant, Optional ByVal columns As Variant, Optional ByVal height_of_instrument_m As Variant, Optional ByVal ground_only As Variant) As Variant
+    OVS_READ_POINTS_SI_WHY = Called("read_points", "si", "why", "", Array(file, format_value, unit, overrule, columns, height_of_instrument_m, ground_only))
+End Function
+
+Public Function OVS_READ_POINTS_SI_GET(ByVal result As Variant, ByVal file As Variant, Optional ByVal format_value As Variant, Optional ByVal unit As Variant, Optional ByVal overrule As Variant, Optional ByVal columns As Variant, Optional ByVal height_of_instrument_m As Variant, Optional ByVal ground_only As Variant) As Variant
+    OVS_READ_POINTS_SI_GET = Called("read_points", "si", "get", result, Array(file, format_value, unit, overrule, columns, height_of_instrument_m, ground_only))
+End Function
+
+' A triangulated surface out of the bytes of a file, with the faces that it has there: LandXML, PLY.
+' file: the bytes of the file; the text of a file, or base64: and its bytes in base64
+' format_value: what the file is; found from its first bytes where left out; csv, xyz, ply, las, e57 or landxml; may be left out
+' unit: the unit of its numbers, for a file that does not say it; m, cm, mm, ft, us_survey_ft, in or yd; may be left out
+' overrule: whether the unit given holds even where the file says another; no or yes; left out: no, because a file mostly knows its unit
+' surface: its name, for a file with several; a text; may be left out
+' Gives tin (the surface), format (what the file is), unit (the unit of its numbers, where all have one), left_out (points of the file that were not used).
+Public Function OVS_READ_SURFACE_US(ByVal file As Variant, Optional ByVal format_value As Variant, Optional ByVal unit As Variant, Optional ByVal overrule As Variant, Optional ByVal surface As Variant) As Variant
+    OVS_READ_SURFACE_US = Called("read_surface", "us", "value", "", Array(file, format_value, unit, overrule, surface))
+End Function
+
+Public Function OVS_READ_SURFACE_US_WHY(ByVal file As Variant, Optional ByVal format_value As Variant, Optional ByVal unit As Variant, Optional ByVal overrule As Variant, Optional ByVal surface As Variant) As Variant
+    OVS_READ_SURFACE_US_WHY = Called("read_surface", "us", "why", "", Array(file, format_value, unit, overrule, surface))
+End Function
+
+Public Function OVS_READ_SURFACE_US_GET(ByVal result As Variant, ByVal file As Variant, Optional ByVal format_value As Variant, Optional ByVal unit As Variant, Optional ByVal overrule As Variant, Optional ByVal surface As Variant) As Variant
+    OVS_READ_SURFACE_US_GET = Called("read_surface", "us", "get", result, Array(file, format_value, unit, overrule, surface))
+End Function
+
+' A triangulated surface out of the bytes of a file, with the faces that it has there: LandXML, PLY.
+' file: the bytes of the file; the text of a file, or base64: and its bytes in base64
+' format_value: what the file is; found from its first bytes where left out; csv, xyz, ply, las, e57 or landxml; may be left out
+' unit: the unit of its numbers, for a file that does not say it; m, cm, mm, ft, us_survey_ft, in or yd; may be left out
+' overrule: whether the unit given holds even where the file says another; no or yes; left out: no, because a file mostly knows its unit
+' surface: its name, for a file with several; a text; may be left out
+' Gives tin (the surface), format (what the file is), unit (the unit of its numbers, where all have one), left_out (points of the file that were not used).
+Public Function OVS_READ_SURFACE_SI(ByVal file As Variant, Optional ByVal format_value As Variant, Optional ByVal unit As Variant, Optional ByVal overrule As Variant, Optional ByVal surface As Variant) As Variant
+    OVS_READ_SURFACE_SI = Called("read_surface", "si", "value", "", Array(file, format_value, unit, overrule, surface))
+End Function
+
+Public Function OVS_READ_SURFACE_SI_WHY(ByVal file As Variant, Optional ByVal format_value As Variant, Optional ByVal unit As Variant, Optional ByVal overrule As Variant, Optional ByVal surface As Variant) As Variant
+    OVS_READ_SURFACE_SI_WHY = Called("read_surface", "si", "why", "", Array(file, format_value, unit, overrule, surface))
+End Function
+
+Public Function OVS_READ_SURFACE_SI_GET(ByVal result As Variant, ByVal file As Variant, Optional ByVal format_value As Variant, Optional ByVal unit As Variant, Optional ByVal overrule As Variant, Optional ByVal surface As Variant) As Variant
+    OVS_READ_SURFACE_SI_GET = Called("read_surface", "si", "get", result, Array(file, format_value, unit, overrule, surface))
+End Function
+
+' The surface of the old slab through points, each a shot: of a file, a scan or a table.
+' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives
+' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_US gives
+' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
+' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
+' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' outside: what becomes of points more than 6 in outside the outline; refuse, use or leave_out; left out: refuse, because a point outside may be a slip
+' Gives survey (the surveyed old slab).
+Public Function OVS_SURVEY_FROM_POINTS_US(ByVal outline As Variant, ByVal points As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal outside As Variant) As Variant
+    OVS_SURVEY_FROM_POINTS_US = Called("survey_from_points", "us", "value", "", Array(outline, points, instrument, texture, beyond_allowed, outside))
+End Function
+
+Public Function OVS_SURVEY_FROM_POINTS_US_WHY(ByVal outline As Variant, ByVal points As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal outside As Variant) As Variant
+    OVS_SURVEY_FROM_POINTS_US_WHY = Called("survey_from_points", "us", "why", "", Array(outline, points, instrument, texture, beyond_allowed, outside))
+End Function
+
+Public Function OVS_SURVEY_FROM_POINTS_US_GET(ByVal result As Variant, ByVal outline As Variant, ByVal points As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal outside As Variant) As Variant
+    OVS_SURVEY_FROM_POINTS_US_GET = Called("survey_from_points", "us", "get", result, Array(outline, points, instrument, texture, beyond_allowed, outside))
+End Function
+
+' The surface of the old slab through points, each a shot: of a file, a scan or a table.
+' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives
+' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_SI gives
+' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
+' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
+' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' outside: what becomes of points more than 6 in outside the outline; refuse, use or leave_out; left out: refuse, because a point outside may be a slip
+' Gives survey (the surveyed old slab).
+Public Function OVS_SURVEY_FROM_POINTS_SI(ByVal outline As Variant, ByVal points As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal outside As Variant) As Variant
+    OVS_SURVEY_FROM_POINTS_SI = Called("survey_from_points", "si", "value", "", Array(outline, points, instrument, texture, beyond_allowed, outside))
+End Function
+
+Public Function OVS_SURVEY_FROM_POINTS_SI_WHY(ByVal outline As Variant, ByVal points As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal outside As Variant) As Variant
+    OVS_SURVEY_FROM_POINTS_SI_WHY = Called("survey_from_points", "si", "why", "", Array(outline, points, instrument, texture, beyond_allowed, outside))
+End Function
+
+Public Function OVS_SURVEY_FROM_POINTS_SI_GET(ByVal result As Variant, ByVal outline As Variant, ByVal points As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal outside As Variant) As Variant
+    OVS_SURVEY_FROM_POINTS_SI_GET = Called("survey_from_points", "si", "get", result, Array(outline, points, instrument, texture, beyond_allowed, outside))
 End Function
 
 ' The fall of a surface that loses a height over a run.
@@ -1091,7 +1241,7 @@ Public Function OVS_FINISH_FROM_POINTS_SI_GET(ByVal result As Variant, ByVal poi
 End Function
 
 ' The plane finish that stands level along an edge and falls square to it.
-' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' edge: name of the edge; a text
 ' elevation_ft: height of the finish at the edge (ft); at least -32808.3989501 ft, at most 32808.3989501 ft
 ' fall_in_per_ft: fall towards the edge (in/ft); at least 0 in/ft, at most 12 in/ft
@@ -1109,7 +1259,7 @@ Public Function OVS_FINISH_TO_EDGE_US_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' The plane finish that stands level along an edge and falls square to it.
-' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' edge: name of the edge; a text
 ' elevation_m: height of the finish at the edge (m); at least -10000 m, at most 10000 m
 ' fall_percent: fall towards the edge (%); at least 0 %, at most 100 %
@@ -1127,7 +1277,7 @@ Public Function OVS_FINISH_TO_EDGE_SI_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' least_in: least thickness (in); at least 0 in, at most 120 in
 ' edge: the edge it falls to; none for a level finish; a text; may be left out
 ' fall_in_per_ft: fall towards the edge (in/ft); at least 0 in/ft, at most 12 in/ft; left out: 1/8 in/ft, because the least for a well-finished floor
@@ -1148,7 +1298,7 @@ Public Function OVS_FINISH_AT_LEAST_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' least_mm: least thickness (mm); at least 0 mm, at most 3048 mm
 ' edge: the edge it falls to; none for a level finish; a text; may be left out
 ' fall_percent: fall towards the edge (%); at least 0 %, at most 100 %; left out: 1/8 in/ft, because the least for a well-finished floor
@@ -1168,12 +1318,346 @@ Public Function OVS_FINISH_AT_LEAST_SI_GET(ByVal result As Variant, ByVal survey
     OVS_FINISH_AT_LEAST_SI_GET = Called("finish_at_least", "si", "get", result, Array(survey, least_mm, edge, fall_percent, round_mm, datum_m, margin_mm))
 End Function
 
+' A finish of several facets over corners with heights, which they share, so that they meet at valleys and ridges.
+' corners: the corners; a range with the columns [name], x_ft, y_ft, elevation_ft
+' facets: the facets; a range with the columns corners, [name], [falls_to]
+' Gives finish (the finish).
+Public Function OVS_FINISH_FROM_FACETS_US(ByVal corners As Variant, ByVal facets As Variant) As Variant
+    OVS_FINISH_FROM_FACETS_US = Called("finish_from_facets", "us", "value", "", Array(corners, facets))
+End Function
+
+Public Function OVS_FINISH_FROM_FACETS_US_WHY(ByVal corners As Variant, ByVal facets As Variant) As Variant
+    OVS_FINISH_FROM_FACETS_US_WHY = Called("finish_from_facets", "us", "why", "", Array(corners, facets))
+End Function
+
+Public Function OVS_FINISH_FROM_FACETS_US_GET(ByVal result As Variant, ByVal corners As Variant, ByVal facets As Variant) As Variant
+    OVS_FINISH_FROM_FACETS_US_GET = Called("finish_from_facets", "us", "get", result, Array(corners, facets))
+End Function
+
+' A finish of several facets over corners with heights, which they share, so that they meet at valleys and ridges.
+' corners: the corners; a range with the columns [name], x_m, y_m, elevation_m
+' facets: the facets; a range with the columns corners, [name], [falls_to]
+' Gives finish (the finish).
+Public Function OVS_FINISH_FROM_FACETS_SI(ByVal corners As Variant, ByVal facets As Variant) As Variant
+    OVS_FINISH_FROM_FACETS_SI = Called("finish_from_facets", "si", "value", "", Array(corners, facets))
+End Function
+
+Public Function OVS_FINISH_FROM_FACETS_SI_WHY(ByVal corners As Variant, ByVal facets As Variant) As Variant
+    OVS_FINISH_FROM_FACETS_SI_WHY = Called("finish_from_facets", "si", "why", "", Array(corners, facets))
+End Function
+
+Public Function OVS_FINISH_FROM_FACETS_SI_GET(ByVal result As Variant, ByVal corners As Variant, ByVal facets As Variant) As Variant
+    OVS_FINISH_FROM_FACETS_SI_GET = Called("finish_from_facets", "si", "get", result, Array(corners, facets))
+End Function
+
+' A finish of several facets, each with the plane through three heights of its own, checked to meet.
+' corners: the corners of all facets; a range with the columns facet, x_ft, y_ft, [elevation_ft]
+' Gives finish (the finish).
+Public Function OVS_FINISH_FROM_PLANES_US(ByVal corners As Variant) As Variant
+    OVS_FINISH_FROM_PLANES_US = Called("finish_from_planes", "us", "value", "", Array(corners))
+End Function
+
+Public Function OVS_FINISH_FROM_PLANES_US_WHY(ByVal corners As Variant) As Variant
+    OVS_FINISH_FROM_PLANES_US_WHY = Called("finish_from_planes", "us", "why", "", Array(corners))
+End Function
+
+Public Function OVS_FINISH_FROM_PLANES_US_GET(ByVal result As Variant, ByVal corners As Variant) As Variant
+    OVS_FINISH_FROM_PLANES_US_GET = Called("finish_from_planes", "us", "get", result, Array(corners))
+End Function
+
+' A finish of several facets, each with the plane through three heights of its own, checked to meet.
+' corners: the corners of all facets; a range with the columns facet, x_m, y_m, [elevation_m]
+' Gives finish (the finish).
+Public Function OVS_FINISH_FROM_PLANES_SI(ByVal corners As Variant) As Variant
+    OVS_FINISH_FROM_PLANES_SI = Called("finish_from_planes", "si", "value", "", Array(corners))
+End Function
+
+Public Function OVS_FINISH_FROM_PLANES_SI_WHY(ByVal corners As Variant) As Variant
+    OVS_FINISH_FROM_PLANES_SI_WHY = Called("finish_from_planes", "si", "why", "", Array(corners))
+End Function
+
+Public Function OVS_FINISH_FROM_PLANES_SI_GET(ByVal result As Variant, ByVal corners As Variant) As Variant
+    OVS_FINISH_FROM_PLANES_SI_GET = Called("finish_from_planes", "si", "get", result, Array(corners))
+End Function
+
+' Two planes that fall to a valley across the work; the valley may fall along its length.
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' valley: two points of the valley; a range with the columns x_ft, y_ft, elevation_ft
+' fall_in_per_ft: fall to the valley, square to it (in/ft); at least 0 in/ft, at most 12 in/ft
+' right_fall_in_per_ft: fall on the right, where it is another (in/ft); at least 0 in/ft, at most 12 in/ft; may be left out
+' Gives finish (the finish).
+Public Function OVS_FINISH_TO_VALLEY_US(ByVal survey As Variant, ByVal valley As Variant, ByVal fall_in_per_ft As Variant, Optional ByVal right_fall_in_per_ft As Variant) As Variant
+    OVS_FINISH_TO_VALLEY_US = Called("finish_to_valley", "us", "value", "", Array(survey, valley, fall_in_per_ft, right_fall_in_per_ft))
+End Function
+
+Public Function OVS_FINISH_TO_VALLEY_US_WHY(ByVal survey As Variant, ByVal valley As Variant, ByVal fall_in_per_ft As Variant, Optional ByVal right_fall_in_per_ft As Variant) As Variant
+    OVS_FINISH_TO_VALLEY_US_WHY = Called("finish_to_valley", "us", "why", "", Array(survey, valley, fall_in_per_ft, right_fall_in_per_ft))
+End Function
+
+Public Function OVS_FINISH_TO_VALLEY_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal valley As Variant, ByVal fall_in_per_ft As Variant, Optional ByVal right_fall_in_per_ft As Variant) As Variant
+    OVS_FINISH_TO_VALLEY_US_GET = Called("finish_to_valley", "us", "get", result, Array(survey, valley, fall_in_per_ft, right_fall_in_per_ft))
+End Function
+
+' Two planes that fall to a valley across the work; the valley may fall along its length.
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' valley: two points of the valley; a range with the columns x_m, y_m, elevation_m
+' fall_percent: fall to the valley, square to it (%); at least 0 %, at most 100 %
+' right_fall_percent: fall on the right, where it is another (%); at least 0 %, at most 100 %; may be left out
+' Gives finish (the finish).
+Public Function OVS_FINISH_TO_VALLEY_SI(ByVal survey As Variant, ByVal valley As Variant, ByVal fall_percent As Variant, Optional ByVal right_fall_percent As Variant) As Variant
+    OVS_FINISH_TO_VALLEY_SI = Called("finish_to_valley", "si", "value", "", Array(survey, valley, fall_percent, right_fall_percent))
+End Function
+
+Public Function OVS_FINISH_TO_VALLEY_SI_WHY(ByVal survey As Variant, ByVal valley As Variant, ByVal fall_percent As Variant, Optional ByVal right_fall_percent As Variant) As Variant
+    OVS_FINISH_TO_VALLEY_SI_WHY = Called("finish_to_valley", "si", "why", "", Array(survey, valley, fall_percent, right_fall_percent))
+End Function
+
+Public Function OVS_FINISH_TO_VALLEY_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal valley As Variant, ByVal fall_percent As Variant, Optional ByVal right_fall_percent As Variant) As Variant
+    OVS_FINISH_TO_VALLEY_SI_GET = Called("finish_to_valley", "si", "get", result, Array(survey, valley, fall_percent, right_fall_percent))
+End Function
+
+' A crown: two planes that fall away from a ridge across the work; the ridge may fall along its length.
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' ridge: two points of the ridge; a range with the columns x_ft, y_ft, elevation_ft
+' fall_in_per_ft: fall away from the ridge, square to it (in/ft); at least 0 in/ft, at most 12 in/ft
+' right_fall_in_per_ft: fall on the right, where it is another (in/ft); at least 0 in/ft, at most 12 in/ft; may be left out
+' Gives finish (the finish).
+Public Function OVS_FINISH_CROWN_US(ByVal survey As Variant, ByVal ridge As Variant, ByVal fall_in_per_ft As Variant, Optional ByVal right_fall_in_per_ft As Variant) As Variant
+    OVS_FINISH_CROWN_US = Called("finish_crown", "us", "value", "", Array(survey, ridge, fall_in_per_ft, right_fall_in_per_ft))
+End Function
+
+Public Function OVS_FINISH_CROWN_US_WHY(ByVal survey As Variant, ByVal ridge As Variant, ByVal fall_in_per_ft As Variant, Optional ByVal right_fall_in_per_ft As Variant) As Variant
+    OVS_FINISH_CROWN_US_WHY = Called("finish_crown", "us", "why", "", Array(survey, ridge, fall_in_per_ft, right_fall_in_per_ft))
+End Function
+
+Public Function OVS_FINISH_CROWN_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal ridge As Variant, ByVal fall_in_per_ft As Variant, Optional ByVal right_fall_in_per_ft As Variant) As Variant
+    OVS_FINISH_CROWN_US_GET = Called("finish_crown", "us", "get", result, Array(survey, ridge, fall_in_per_ft, right_fall_in_per_ft))
+End Function
+
+' A crown: two planes that fall away from a ridge across the work; the ridge may fall along its length.
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' ridge: two points of the ridge; a range with the columns x_m, y_m, elevation_m
+' fall_percent: fall away from the ridge, square to it (%); at least 0 %, at most 100 %
+' right_fall_percent: fall on the right, where it is another (%); at least 0 %, at most 100 %; may be left out
+' Gives finish (the finish).
+Public Function OVS_FINISH_CROWN_SI(ByVal survey As Variant, ByVal ridge As Variant, ByVal fall_percent As Variant, Optional ByVal right_fall_percent As Variant) As Variant
+    OVS_FINISH_CROWN_SI = Called("finish_crown", "si", "value", "", Array(survey, ridge, fall_percent, right_fall_percent))
+End Function
+
+Public Function OVS_FINISH_CROWN_SI_WHY(ByVal survey As Variant, ByVal ridge As Variant, ByVal fall_percent As Variant, Optional ByVal right_fall_percent As Variant) As Variant
+    OVS_FINISH_CROWN_SI_WHY = Called("finish_crown", "si", "why", "", Array(survey, ridge, fall_percent, right_fall_percent))
+End Function
+
+Public Function OVS_FINISH_CROWN_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal ridge As Variant, ByVal fall_percent As Variant, Optional ByVal right_fall_percent As Variant) As Variant
+    OVS_FINISH_CROWN_SI_GET = Called("finish_crown", "si", "get", result, Array(survey, ridge, fall_percent, right_fall_percent))
+End Function
+
+' Planes that fall to a trench drain: two to one across the work, or one to a trench along an edge, inside it.
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' trench: two points of the middle of the trench, at the height of its rims; a range with the columns x_ft, y_ft, elevation_ft; may be left out
+' edge: in place of the points: the edge the trench lies along; a text; may be left out
+' elevation_ft: along an edge: height of the rims where it starts (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; may be left out
+' elevation_end_ft: along an edge: height of the rims where it ends, where the trench is not level (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; may be left out
+' width_in: width from rim to rim (in); at least 0 in, at most 1200 in; left out: 0 in, because a slot
+' fall_in_per_ft: fall to the trench, square to it (in/ft); at least 0 in/ft, at most 12 in/ft
+' right_fall_in_per_ft: fall on the right, where it is another (in/ft); at least 0 in/ft, at most 12 in/ft; may be left out
+' Gives finish (the finish).
+Public Function OVS_FINISH_TO_TRENCH_US(ByVal survey As Variant, Optional ByVal trench As Variant, Optional ByVal edge As Variant, Optional ByVal elevation_ft As Variant, Optional ByVal elevation_end_ft As Variant, Optional ByVal width_in As Variant, Optional ByVal fall_in_per_ft As Variant, Optional ByVal right_fall_in_per_ft As Variant) As Variant
+    OVS_FINISH_TO_TRENCH_US = Called("finish_to_trench", "us", "value", "", Array(survey, trench, edge, elevation_ft, elevation_end_ft, width_in, fall_in_per_ft, right_fall_in_per_ft))
+End Function
+
+Public Function OVS_FINISH_TO_TRENCH_US_WHY(ByVal survey As Variant, Optional ByVal trench As Variant, Optional ByVal edge As Variant, Optional ByVal elevation_ft As Variant, Optional ByVal elevation_end_ft As Variant, Optional ByVal width_in As Variant, Optional ByVal fall_in_per_ft As Variant, Optional ByVal right_fall_in_per_ft As Variant) As Variant
+    OVS_FINISH_TO_TRENCH_US_WHY = Called("finish_to_trench", "us", "why", "", Array(survey, trench, edge, elevation_ft, elevation_end_ft, width_in, fall_in_per_ft, right_fall_in_per_ft))
+End Function
+
+Public Function OVS_FINISH_TO_TRENCH_US_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal trench As Variant, Optional ByVal edge As Variant, Optional ByVal elevation_ft As Variant, Optional ByVal elevation_end_ft As Variant, Optional ByVal width_in As Variant, Optional ByVal fall_in_per_ft As Variant, Optional ByVal right_fall_in_per_ft As Variant) As Variant
+    OVS_FINISH_TO_TRENCH_US_GET = Called("finish_to_trench", "us", "get", result, Array(survey, trench, edge, elevation_ft, elevation_end_ft, width_in, fall_in_per_ft, right_fall_in_per_ft))
+End Function
+
+' Planes that fall to a trench drain: two to one across the work, or one to a trench along an edge, inside it.
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' trench: two points of the middle of the trench, at the height of its rims; a range with the columns x_m, y_m, elevation_m; may be left out
+' edge: in place of the points: the edge the trench lies along; a text; may be left out
+' elevation_m: along an edge: height of the rims where it starts (m); at least -10000 m, at most 10000 m; may be left out
+' elevation_end_m: along an edge: height of the rims where it ends, where the trench is not level (m); at least -10000 m, at most 10000 m; may be left out
+' width_mm: width from rim to rim (mm); at least 0 mm, at most 30480 mm; left out: 0 in, because a slot
+' fall_percent: fall to the trench, square to it (%); at least 0 %, at most 100 %
+' right_fall_percent: fall on the right, where it is another (%); at least 0 %, at most 100 %; may be left out
+' Gives finish (the finish).
+Public Function OVS_FINISH_TO_TRENCH_SI(ByVal survey As Variant, Optional ByVal trench As Variant, Optional ByVal edge As Variant, Optional ByVal elevation_m As Variant, Optional ByVal elevation_end_m As Variant, Optional ByVal width_mm As Variant, Optional ByVal fall_percent As Variant, Optional ByVal right_fall_percent As Variant) As Variant
+    OVS_FINISH_TO_TRENCH_SI = Called("finish_to_trench", "si", "value", "", Array(survey, trench, edge, elevation_m, elevation_end_m, width_mm, fall_percent, right_fall_percent))
+End Function
+
+Public Function OVS_FINISH_TO_TRENCH_SI_WHY(ByVal survey As Variant, Optional ByVal trench As Variant, Optional ByVal edge As Variant, Optional ByVal elevation_m As Variant, Optional ByVal elevation_end_m As Variant, Optional ByVal width_mm As Variant, Optional ByVal fall_percent As Variant, Optional ByVal right_fall_percent As Variant) As Variant
+    OVS_FINISH_TO_TRENCH_SI_WHY = Called("finish_to_trench", "si", "why", "", Array(survey, trench, edge, elevation_m, elevation_end_m, width_mm, fall_percent, right_fall_percent))
+End Function
+
+Public Function OVS_FINISH_TO_TRENCH_SI_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal trench As Variant, Optional ByVal edge As Variant, Optional ByVal elevation_m As Variant, Optional ByVal elevation_end_m As Variant, Optional ByVal width_mm As Variant, Optional ByVal fall_percent As Variant, Optional ByVal right_fall_percent As Variant) As Variant
+    OVS_FINISH_TO_TRENCH_SI_GET = Called("finish_to_trench", "si", "get", result, Array(survey, trench, edge, elevation_m, elevation_end_m, width_mm, fall_percent, right_fall_percent))
+End Function
+
+' Planes that fall from a level perimeter to an area drain, one from each run of the outline.
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' x_ft: middle of the drain, from the left (ft); any finite number
+' y_ft: middle of the drain, from the front (ft); any finite number
+' elevation_ft: height of the finish all along the outer edges (ft); at least -32808.3989501 ft, at most 32808.3989501 ft
+' drain_elevation_ft: height of the drain (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; may be left out
+' fall_in_per_ft: fall to the drain, in place of its height (in/ft); at least 0 in/ft, at most 12 in/ft; may be left out
+' along: the way the fall is meant along: from the farthest corner or from the nearest place; longest or shortest; left out: longest, because the fall is then met everywhere
+' rim_x_in: size of the drain's level rim along x; none for a point (in); at least 0 in, at most 1200 in; may be left out
+' rim_y_in: its size along y, where it is not square (in); at least 0 in, at most 1200 in; may be left out
+' Gives finish (the finish).
+Public Function OVS_FINISH_TO_DRAIN_US(ByVal survey As Variant, ByVal x_ft As Variant, ByVal y_ft As Variant, ByVal elevation_ft As Variant, Optional ByVal drain_elevation_ft As Variant, Optional ByVal fall_in_per_ft As Variant, Optional ByVal along As Variant, Optional ByVal rim_x_in As Variant, Optional ByVal rim_y_in As Variant) As Variant
+    OVS_FINISH_TO_DRAIN_US = Called("finish_to_drain", "us", "value", "", Array(survey, x_ft, y_ft, elevation_ft, drain_elevation_ft, fall_in_per_ft, along, rim_x_in, rim_y_in))
+End Function
+
+Public Function OVS_FINISH_TO_DRAIN_US_WHY(ByVal survey As Variant, ByVal x_ft As Variant, ByVal y_ft As Variant, ByVal elevation_ft As Variant, Optional ByVal drain_elevation_ft As Variant, Optional ByVal fall_in_per_ft As Variant, Optional ByVal along As Variant, Optional ByVal rim_x_in As Variant, Optional ByVal rim_y_in As Variant) As Variant
+    OVS_FINISH_TO_DRAIN_US_WHY = Called("finish_to_drain", "us", "why", "", Array(survey, x_ft, y_ft, elevation_ft, drain_elevation_ft, fall_in_per_ft, along, rim_x_in, rim_y_in))
+End Function
+
+Public Function OVS_FINISH_TO_DRAIN_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal x_ft As Variant, ByVal y_ft As Variant, ByVal elevation_ft As Variant, Optional ByVal drain_elevation_ft As Variant, Optional ByVal fall_in_per_ft As Variant, Optional ByVal along As Variant, Optional ByVal rim_x_in As Variant, Optional ByVal rim_y_in As Variant) As Variant
+    OVS_FINISH_TO_DRAIN_US_GET = Called("finish_to_drain", "us", "get", result, Array(survey, x_ft, y_ft, elevation_ft, drain_elevation_ft, fall_in_per_ft, along, rim_x_in, rim_y_in))
+End Function
+
+' Planes that fall from a level perimeter to an area drain, one from each run of the outline.
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' x_m: middle of the drain, from the left (m); any finite number
+' y_m: middle of the drain, from the front (m); any finite number
+' elevation_m: height of the finish all along the outer edges (m); at least -10000 m, at most 10000 m
+' drain_elevation_m: height of the drain (m); at least -10000 m, at most 10000 m; may be left out
+' fall_percent: fall to the drain, in place of its height (%); at least 0 %, at most 100 %; may be left out
+' along: the way the fall is meant along: from the farthest corner or from the nearest place; longest or shortest; left out: longest, because the fall is then met everywhere
+' rim_x_mm: size of the drain's level rim along x; none for a point (mm); at least 0 mm, at most 30480 mm; may be left out
+' rim_y_mm: its size along y, where it is not square (mm); at least 0 mm, at most 30480 mm; may be left out
+' Gives finish (the finish).
+Public Function OVS_FINISH_TO_DRAIN_SI(ByVal survey As Variant, ByVal x_m As Variant, ByVal y_m As Variant, ByVal elevation_m As Variant, Optional ByVal drain_elevation_m As Variant, Optional ByVal fall_percent As Variant, Optional ByVal along As Variant, Optional ByVal rim_x_mm As Variant, Optional ByVal rim_y_mm As Variant) As Variant
+    OVS_FINISH_TO_DRAIN_SI = Called("finish_to_drain", "si", "value", "", Array(survey, x_m, y_m, elevation_m, drain_elevation_m, fall_percent, along, rim_x_mm, rim_y_mm))
+End Function
+
+Public Function OVS_FINISH_TO_DRAIN_SI_WHY(ByVal survey As Variant, ByVal x_m As Variant, ByVal y_m As Variant, ByVal elevation_m As Variant, Optional ByVal drain_elevation_m As Variant, Optional ByVal fall_percent As Variant, Optional ByVal along As Variant, Optional ByVal rim_x_mm As Variant, Optional ByVal rim_y_mm As Variant) As Variant
+    OVS_FINISH_TO_DRAIN_SI_WHY = Called("finish_to_drain", "si", "why", "", Array(survey, x_m, y_m, elevation_m, drain_elevation_m, fall_percent, along, rim_x_mm, rim_y_mm))
+End Function
+
+Public Function OVS_FINISH_TO_DRAIN_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal x_m As Variant, ByVal y_m As Variant, ByVal elevation_m As Variant, Optional ByVal drain_elevation_m As Variant, Optional ByVal fall_percent As Variant, Optional ByVal along As Variant, Optional ByVal rim_x_mm As Variant, Optional ByVal rim_y_mm As Variant) As Variant
+    OVS_FINISH_TO_DRAIN_SI_GET = Called("finish_to_drain", "si", "get", result, Array(survey, x_m, y_m, elevation_m, drain_elevation_m, fall_percent, along, rim_x_mm, rim_y_mm))
+End Function
+
+' A finish with a strip along an edge that has a fall of its own and meets it: a curb, an apron.
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the finish without the strip; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' edge: name of the edge; a text
+' width_ft: width of the strip (ft); at least 0 ft, at most 100 ft
+' fall_in_per_ft: fall of the strip, square to the edge (in/ft); at least 0 in/ft, at most 12 in/ft
+' toward: what the strip falls to: the edge as an apron, the floor as a curb; edge or floor
+' Gives finish (the finish).
+Public Function OVS_FINISH_WITH_STRIP_US(ByVal survey As Variant, ByVal finish As Variant, ByVal edge As Variant, ByVal width_ft As Variant, ByVal fall_in_per_ft As Variant, ByVal toward As Variant) As Variant
+    OVS_FINISH_WITH_STRIP_US = Called("finish_with_strip", "us", "value", "", Array(survey, finish, edge, width_ft, fall_in_per_ft, toward))
+End Function
+
+Public Function OVS_FINISH_WITH_STRIP_US_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal edge As Variant, ByVal width_ft As Variant, ByVal fall_in_per_ft As Variant, ByVal toward As Variant) As Variant
+    OVS_FINISH_WITH_STRIP_US_WHY = Called("finish_with_strip", "us", "why", "", Array(survey, finish, edge, width_ft, fall_in_per_ft, toward))
+End Function
+
+Public Function OVS_FINISH_WITH_STRIP_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal edge As Variant, ByVal width_ft As Variant, ByVal fall_in_per_ft As Variant, ByVal toward As Variant) As Variant
+    OVS_FINISH_WITH_STRIP_US_GET = Called("finish_with_strip", "us", "get", result, Array(survey, finish, edge, width_ft, fall_in_per_ft, toward))
+End Function
+
+' A finish with a strip along an edge that has a fall of its own and meets it: a curb, an apron.
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the finish without the strip; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' edge: name of the edge; a text
+' width_m: width of the strip (m); at least 0 m, at most 30.48 m
+' fall_percent: fall of the strip, square to the edge (%); at least 0 %, at most 100 %
+' toward: what the strip falls to: the edge as an apron, the floor as a curb; edge or floor
+' Gives finish (the finish).
+Public Function OVS_FINISH_WITH_STRIP_SI(ByVal survey As Variant, ByVal finish As Variant, ByVal edge As Variant, ByVal width_m As Variant, ByVal fall_percent As Variant, ByVal toward As Variant) As Variant
+    OVS_FINISH_WITH_STRIP_SI = Called("finish_with_strip", "si", "value", "", Array(survey, finish, edge, width_m, fall_percent, toward))
+End Function
+
+Public Function OVS_FINISH_WITH_STRIP_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal edge As Variant, ByVal width_m As Variant, ByVal fall_percent As Variant, ByVal toward As Variant) As Variant
+    OVS_FINISH_WITH_STRIP_SI_WHY = Called("finish_with_strip", "si", "why", "", Array(survey, finish, edge, width_m, fall_percent, toward))
+End Function
+
+Public Function OVS_FINISH_WITH_STRIP_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal edge As Variant, ByVal width_m As Variant, ByVal fall_percent As Variant, ByVal toward As Variant) As Variant
+    OVS_FINISH_WITH_STRIP_SI_GET = Called("finish_with_strip", "si", "get", result, Array(survey, finish, edge, width_m, fall_percent, toward))
+End Function
+
+' Any finish lifted or lowered as a whole to where it just leaves a least thickness everywhere between the shots.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the finish as drawn; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' least_in: least thickness (in); at least 0 in, at most 120 in
+' margin_in: margin on the least thickness (in); at least 0 in, at most 120 in; may be left out
+' round_in: the lift is rounded up to whole steps of this, so that heights given in steps stay so (in); at least 0 in, at most 12 in; may be left out
+' Gives finish (the finish), raised_by_in (how far it was lifted; below zero where it was lowered), at_x_ft (the place that fixes it, from the left), at_y_ft (the place that fixes it, from the front), at_shot (the shot there), at_facet (the facet there), rounded_by_in (how much of the lift is rounding).
+Public Function OVS_FINISH_RAISED_US(ByVal survey As Variant, ByVal finish As Variant, ByVal least_in As Variant, Optional ByVal margin_in As Variant, Optional ByVal round_in As Variant) As Variant
+    OVS_FINISH_RAISED_US = Called("finish_raised", "us", "value", "", Array(survey, finish, least_in, margin_in, round_in))
+End Function
+
+Public Function OVS_FINISH_RAISED_US_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal least_in As Variant, Optional ByVal margin_in As Variant, Optional ByVal round_in As Variant) As Variant
+    OVS_FINISH_RAISED_US_WHY = Called("finish_raised", "us", "why", "", Array(survey, finish, least_in, margin_in, round_in))
+End Function
+
+Public Function OVS_FINISH_RAISED_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal least_in As Variant, Optional ByVal margin_in As Variant, Optional ByVal round_in As Variant) As Variant
+    OVS_FINISH_RAISED_US_GET = Called("finish_raised", "us", "get", result, Array(survey, finish, least_in, margin_in, round_in))
+End Function
+
+' Any finish lifted or lowered as a whole to where it just leaves a least thickness everywhere between the shots.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the finish as drawn; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' least_mm: least thickness (mm); at least 0 mm, at most 3048 mm
+' margin_mm: margin on the least thickness (mm); at least 0 mm, at most 3048 mm; may be left out
+' round_mm: the lift is rounded up to whole steps of this, so that heights given in steps stay so (mm); at least 0 mm, at most 304.8 mm; may be left out
+' Gives finish (the finish), raised_by_mm (how far it was lifted; below zero where it was lowered), at_x_m (the place that fixes it, from the left), at_y_m (the place that fixes it, from the front), at_shot (the shot there), at_facet (the facet there), rounded_by_mm (how much of the lift is rounding).
+Public Function OVS_FINISH_RAISED_SI(ByVal survey As Variant, ByVal finish As Variant, ByVal least_mm As Variant, Optional ByVal margin_mm As Variant, Optional ByVal round_mm As Variant) As Variant
+    OVS_FINISH_RAISED_SI = Called("finish_raised", "si", "value", "", Array(survey, finish, least_mm, margin_mm, round_mm))
+End Function
+
+Public Function OVS_FINISH_RAISED_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal least_mm As Variant, Optional ByVal margin_mm As Variant, Optional ByVal round_mm As Variant) As Variant
+    OVS_FINISH_RAISED_SI_WHY = Called("finish_raised", "si", "why", "", Array(survey, finish, least_mm, margin_mm, round_mm))
+End Function
+
+Public Function OVS_FINISH_RAISED_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal least_mm As Variant, Optional ByVal margin_mm As Variant, Optional ByVal round_mm As Variant) As Variant
+    OVS_FINISH_RAISED_SI_GET = Called("finish_raised", "si", "get", result, Array(survey, finish, least_mm, margin_mm, round_mm))
+End Function
+
+' The facets of a finish: the fall of each, which way it drains and over to what, its area and its corners.
+' finish: the finish; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' survey: the work: areas are then of the part inside it; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives; may be left out
+' Gives facets (the facets), corners (their corners).
+Public Function OVS_FINISH_FACETS_US(ByVal finish As Variant, Optional ByVal survey As Variant) As Variant
+    OVS_FINISH_FACETS_US = Called("finish_facets", "us", "value", "", Array(finish, survey))
+End Function
+
+Public Function OVS_FINISH_FACETS_US_WHY(ByVal finish As Variant, Optional ByVal survey As Variant) As Variant
+    OVS_FINISH_FACETS_US_WHY = Called("finish_facets", "us", "why", "", Array(finish, survey))
+End Function
+
+Public Function OVS_FINISH_FACETS_US_GET(ByVal result As Variant, ByVal finish As Variant, Optional ByVal survey As Variant) As Variant
+    OVS_FINISH_FACETS_US_GET = Called("finish_facets", "us", "get", result, Array(finish, survey))
+End Function
+
+' The facets of a finish: the fall of each, which way it drains and over to what, its area and its corners.
+' finish: the finish; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' survey: the work: areas are then of the part inside it; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives; may be left out
+' Gives facets (the facets), corners (their corners).
+Public Function OVS_FINISH_FACETS_SI(ByVal finish As Variant, Optional ByVal survey As Variant) As Variant
+    OVS_FINISH_FACETS_SI = Called("finish_facets", "si", "value", "", Array(finish, survey))
+End Function
+
+Public Function OVS_FINISH_FACETS_SI_WHY(ByVal finish As Variant, Optional ByVal survey As Variant) As Variant
+    OVS_FINISH_FACETS_SI_WHY = Called("finish_facets", "si", "why", "", Array(finish, survey))
+End Function
+
+Public Function OVS_FINISH_FACETS_SI_GET(ByVal result As Variant, ByVal finish As Variant, Optional ByVal survey As Variant) As Variant
+    OVS_FINISH_FACETS_SI_GET = Called("finish_facets", "si", "get", result, Array(finish, survey))
+End Function
+
 ' The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
-' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' thinner_than_in: the area thinner than this is told (in); at least -3937.00787402 in, at most 3937.00787402 in; may be left out
 ' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives; may be left out
-' Gives area_ft2 (plan area), net_yd3 (fill less high spots), fill_yd3 (volume where the finish is above the old slab), high_yd3 (volume of old slab above the finish), mean_in (net volume over area), least_in (least thickness), least_x_ft (where it is, from the left), least_y_ft (where it is, from the front), least_measured_in (least thickness between the shots), greatest_in (greatest thickness), greatest_x_ft (where it is, from the left), greatest_y_ft (where it is, from the front), thinner_ft2 (area thinner than the depth asked about).
+' Gives area_ft2 (plan area), net_yd3 (fill less high spots), fill_yd3 (volume where the finish is above the old slab), high_yd3 (volume of old slab above the finish), mean_in (net volume over area), least_in (least thickness), least_x_ft (where it is, from the left), least_y_ft (where it is, from the front), least_measured_in (least thickness between the shots), greatest_in (greatest thickness), greatest_x_ft (where it is, from the left), greatest_y_ft (where it is, from the front), thinner_ft2 (area thinner than the depth asked about), least_facet (the facet where it is thinnest), greatest_facet (the facet where it is thickest).
 Public Function OVS_THICKNESS_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal thinner_than_in As Variant, Optional ByVal zone As Variant) As Variant
     OVS_THICKNESS_US = Called("thickness", "us", "value", "", Array(survey, finish, thinner_than_in, zone))
 End Function
@@ -1187,11 +1671,11 @@ Public Function OVS_THICKNESS_US_GET(ByVal result As Variant, ByVal survey As Va
 End Function
 
 ' The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
-' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' thinner_than_mm: the area thinner than this is told (mm); at least -100000 mm, at most 100000 mm; may be left out
 ' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives; may be left out
-' Gives area_m2 (plan area), net_m3 (fill less high spots), fill_m3 (volume where the finish is above the old slab), high_m3 (volume of old slab above the finish), mean_mm (net volume over area), least_mm (least thickness), least_x_m (where it is, from the left), least_y_m (where it is, from the front), least_measured_mm (least thickness between the shots), greatest_mm (greatest thickness), greatest_x_m (where it is, from the left), greatest_y_m (where it is, from the front), thinner_m2 (area thinner than the depth asked about).
+' Gives area_m2 (plan area), net_m3 (fill less high spots), fill_m3 (volume where the finish is above the old slab), high_m3 (volume of old slab above the finish), mean_mm (net volume over area), least_mm (least thickness), least_x_m (where it is, from the left), least_y_m (where it is, from the front), least_measured_mm (least thickness between the shots), greatest_mm (greatest thickness), greatest_x_m (where it is, from the left), greatest_y_m (where it is, from the front), thinner_m2 (area thinner than the depth asked about), least_facet (the facet where it is thinnest), greatest_facet (the facet where it is thickest).
 Public Function OVS_THICKNESS_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal thinner_than_mm As Variant, Optional ByVal zone As Variant) As Variant
     OVS_THICKNESS_SI = Called("thickness", "si", "value", "", Array(survey, finish, thinner_than_mm, zone))
 End Function
@@ -1205,8 +1689,8 @@ Public Function OVS_THICKNESS_SI_GET(ByVal result As Variant, ByVal survey As Va
 End Function
 
 ' The shots with the least thickness over them: they fix the grade and are looked at again, suspects or not.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives
-' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' Gives governing (the shots that fix the grade), drop_without_all_in (how far the finish could drop without all of them).
 Public Function OVS_SECOND_LOOK_US(ByVal survey As Variant, ByVal finish As Variant) As Variant
     OVS_SECOND_LOOK_US = Called("second_look", "us", "value", "", Array(survey, finish))
@@ -1221,8 +1705,8 @@ Public Function OVS_SECOND_LOOK_US_GET(ByVal result As Variant, ByVal survey As 
 End Function
 
 ' The shots with the least thickness over them: they fix the grade and are looked at again, suspects or not.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives
-' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' Gives governing (the shots that fix the grade), drop_without_all_mm (how far the finish could drop without all of them).
 Public Function OVS_SECOND_LOOK_SI(ByVal survey As Variant, ByVal finish As Variant) As Variant
     OVS_SECOND_LOOK_SI = Called("second_look", "si", "value", "", Array(survey, finish))
@@ -1444,7 +1928,7 @@ End Function
 
 ' The report of a whole job: its main figures, as text for the site, and as JSON for a program.
 ' job: the job; a range of path, value, unit, as OVS_JOB_FROM_TEXT_US gives
-' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US gives; may be left out
+' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives; may be left out
 ' Gives ordered_yd3 (concrete to order), figured_yd3 (net volume of all parts and allowances), loads (truck loads), net_yd3 (volume of the floor, net), least_in (least thickness between the shots), greatest_in (greatest thickness), mean_in (mean thickness), text (the report for the site), json (the report as JSON).
 Public Function OVS_REPORT_US(ByVal job As Variant, Optional ByVal survey As Variant) As Variant
     OVS_REPORT_US = Called("report", "us", "value", "", Array(job, survey))
@@ -1460,7 +1944,7 @@ End Function
 
 ' The report of a whole job: its main figures, as text for the site, and as JSON for a program.
 ' job: the job; a range of path, value, unit, as OVS_JOB_FROM_TEXT_SI gives
-' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI gives; may be left out
+' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives; may be left out
 ' Gives ordered_m3 (concrete to order), figured_m3 (net volume of all parts and allowances), loads (truck loads), net_m3 (volume of the floor, net), least_mm (least thickness between the shots), greatest_mm (greatest thickness), mean_mm (mean thickness), text (the report for the site), json (the report as JSON).
 Public Function OVS_REPORT_SI(ByVal job As Variant, Optional ByVal survey As Variant) As Variant
     OVS_REPORT_SI = Called("report", "si", "value", "", Array(job, survey))

@@ -13,6 +13,8 @@ from overslab.results import ScalarResult as ScalarResult
 from overslab.typing import Row
 from overslab.survey import Outline as Outline
 from overslab.survey import Survey as Survey
+from overslab.survey import Points as Points
+from overslab.survey import Tin as Tin
 from overslab.survey import rod_elevation as rod_elevation
 from overslab.survey import RodElevation as RodElevation
 from overslab.survey import RodElevationArray as RodElevationArray
@@ -34,6 +36,12 @@ from overslab.survey import two_peg_test as two_peg_test
 from overslab.survey import TwoPegTest as TwoPegTest
 from overslab.survey import benchmark_recheck as benchmark_recheck
 from overslab.survey import BenchmarkRecheck as BenchmarkRecheck
+from overslab.survey import points_from_table as points_from_table
+from overslab.survey import read_points as read_points
+from overslab.survey import ReadPoints as ReadPoints
+from overslab.survey import read_surface as read_surface
+from overslab.survey import ReadSurface as ReadSurface
+from overslab.survey import survey_from_points as survey_from_points
 from overslab.grade import Finish as Finish
 from overslab.grade import fall as fall
 from overslab.grade import Fall as Fall

@@ -87,6 +87,9 @@ class GradeError(OverslabError, ValueError):
     133 FACETS_LEAVE_HOLE: a part of the work is under no facet.
     134 FACET_SHAPE: the corners of a facet bound no area that could be struck off.
     135 CORNER_UNKNOWN: no corner has this name or number.
+    136 CORNER_UNSEEN: a corner of the work cannot be seen from the drain.
+    137 OFF_WORK: a line or a place of the finish lies outside the work.
+    138 BEHIND_EDGE: the work reaches behind the line of the edge.
     """
 
 

@@ -3,6 +3,8 @@
 from overslab._overslab import (
     Outline,
     Survey,
+    Points,
+    Tin,
     rod_elevation,
     RodElevation,
     RodElevationArray,
@@ -24,11 +26,19 @@ from overslab._overslab import (
     TwoPegTest,
     benchmark_recheck,
     BenchmarkRecheck,
+    points_from_table,
+    read_points,
+    ReadPoints,
+    read_surface,
+    ReadSurface,
+    survey_from_points,
 )
 
 __all__ = [
     "Outline",
     "Survey",
+    "Points",
+    "Tin",
     "rod_elevation",
     "RodElevation",
     "RodElevationArray",
@@ -50,4 +60,10 @@ __all__ = [
     "TwoPegTest",
     "benchmark_recheck",
     "BenchmarkRecheck",
+    "points_from_table",
+    "read_points",
+    "ReadPoints",
+    "read_surface",
+    "ReadSurface",
+    "survey_from_points",
 ]

@@ -7,11 +7,13 @@ import numpy.typing as npt
 
 from overslab.results import AnswerResult, ArrayResult, Record, ScalarResult
 
-from overslab.typing import Column, Count, Errors, Quantities, Quantity, RecordLike, Table, Units
+from overslab.typing import Column, Count, Errors, File, Quantities, Quantity, RecordLike, Table, Units
 
 __all__ = [
     "Outline",
     "Survey",
+    "Points",
+    "Tin",
     "rod_elevation",
     "RodElevation",
     "RodElevationArray",
@@ -33,6 +35,12 @@ __all__ = [
     "TwoPegTest",
     "benchmark_recheck",
     "BenchmarkRecheck",
+    "points_from_table",
+    "read_points",
+    "ReadPoints",
+    "read_surface",
+    "ReadSurface",
+    "survey_from_points",
 ]
 
 @final
@@ -210,6 +218,106 @@ class Survey(Record):
     @property
     def shots(self) -> dict[str, Column]:
         r"""the shots."""
+
+@final
+class Points(Record):
+    r"""Points with heights, in the axes of where they came from: of a file, a scan or a total station."""
+
+    @property
+    def point_count(self) -> int:
+        r"""how many points there are."""
+
+    @property
+    def least_x_ft(self) -> float:
+        r"""least along the first plan axis [ft]."""
+
+    @property
+    def least_x_m(self) -> float:
+        r"""least along the first plan axis [m]."""
+
+    @property
+    def greatest_x_ft(self) -> float:
+        r"""greatest along the first plan axis [ft]."""
+
+    @property
+    def greatest_x_m(self) -> float:
+        r"""greatest along the first plan axis [m]."""
+
+    @property
+    def least_y_ft(self) -> float:
+        r"""least along the second plan axis [ft]."""
+
+    @property
+    def least_y_m(self) -> float:
+        r"""least along the second plan axis [m]."""
+
+    @property
+    def greatest_y_ft(self) -> float:
+        r"""greatest along the second plan axis [ft]."""
+
+    @property
+    def greatest_y_m(self) -> float:
+        r"""greatest along the second plan axis [m]."""
+
+    @property
+    def lowest_ft(self) -> float:
+        r"""height of the lowest [ft]."""
+
+    @property
+    def lowest_m(self) -> float:
+        r"""height of the lowest [m]."""
+
+    @property
+    def highest_ft(self) -> float:
+        r"""height of the highest [ft]."""
+
+    @property
+    def highest_m(self) -> float:
+        r"""height of the highest [m]."""
+
+    @property
+    def points(self) -> dict[str, Column]:
+        r"""the points."""
+
+@final
+class Tin(Record):
+    r"""A triangulated surface as it was handed over: points, and the faces between them."""
+
+    @property
+    def name(self) -> str | None:
+        r"""its name."""
+
+    @property
+    def point_count(self) -> int:
+        r"""how many points there are."""
+
+    @property
+    def face_count(self) -> int:
+        r"""how many faces there are."""
+
+    @property
+    def lowest_ft(self) -> float:
+        r"""height of the lowest point [ft]."""
+
+    @property
+    def lowest_m(self) -> float:
+        r"""height of the lowest point [m]."""
+
+    @property
+    def highest_ft(self) -> float:
+        r"""height of the highest point [ft]."""
+
+    @property
+    def highest_m(self) -> float:
+        r"""height of the highest point [m]."""
+
+    @property
+    def points(self) -> dict[str, Column]:
+        r"""the points."""
+
+    @property
+    def faces(self) -> dict[str, Column]:
+        r"""the faces."""
 
 @overload
 def rod_elevation(  # type: ignore[overload-overlap]
@@ -1361,3 +1469,269 @@ class BenchmarkRecheck(AnswerResult):
     @property
     def said(self) -> str:
         r"""the same in a sentence."""
+
+def points_from_table(
+    points: Table,
+    *,
+    units: Units | None = None,
+) -> Points:
+    r"""Points with heights from a table, in any axes: to be thinned, moved or made into the surface of the old slab.
+
+    Rule: none: the points as they are given.
+    Takes for granted: nothing.
+
+    Args:
+        points: the points; a table of at least 1 row, each a point, with the columns
+            x: along the first plan axis [ft | m]; at least -3280839895.01 ft, at most 3280839895.01 ft
+                (at least -1000000000 m, at most 1000000000 m)
+            y: along the second, a quarter turn to the left of it [ft | m]; at least -3280839895.01 ft,
+                at most 3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+            elevation: height [ft | m]; at least -3280839895.01 ft, at most 3280839895.01 ft (at least
+                -1000000000 m, at most 1000000000 m)
+            name: its name; a text; may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Points: Points with heights, in the axes of where they came from: of a file, a scan or a total
+            station. It has notes, basis and taken besides.
+
+    Raises:
+        FormError: the list is empty (EMPTY_LIST); a required value is missing (KEY_MISSING); lists that
+            belong together differ in length (LENGTH_MISMATCH)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Example:
+        >>> from overslab.survey import points_from_table
+        >>> answer = points_from_table(
+        ...     points={
+        ...         "x": ["1 ft", "11 ft", "11 ft", "1 ft", "5 ft"],
+        ...         "y": ["1 ft", "1 ft", "9 ft", "9 ft", "4 ft"],
+        ...         "elevation": ["99.20 ft", "99.15 ft", "99.25 ft", "99.22 ft", "99.16 ft"],
+        ...         "name": ["A", "B", "C", "D", None],
+        ...     },
+        ... )
+        >>> answer.point_count
+        5
+
+    Since 0.1.0.
+    """
+
+def read_points(
+    file: File,
+    *,
+    format: Literal["csv", "xyz", "ply", "las", "e57", "landxml"] | None = None,
+    unit: Literal["m", "cm", "mm", "ft", "us_survey_ft", "in", "yd"] | None = None,
+    overrule: Literal["no", "yes"] | None = None,
+    columns: str | None = None,
+    height_of_instrument: Quantity | None = None,
+    ground_only: Literal["no", "yes"] | None = None,
+    units: Units | None = None,
+) -> ReadPoints:
+    r"""Points out of the bytes of a file: CSV, XYZ, PLY, LAS or LAZ, E57, LandXML.
+
+    Rule: none: the coordinates of the file, in metres by its unit.
+    Takes for granted: nothing: what the file does not say must be given, and a file that is cut short
+        is refused.
+
+    Args:
+        file: the bytes of the file; bytes, or a text: its UTF-8, or base64: and the bytes in base64
+        format: what the file is; found from its first bytes where left out; one of "csv", "xyz", "ply",
+            "las", "e57", "landxml"; may be left out
+        unit: the unit of its numbers, for a file that does not say it; one of "m", "cm", "mm", "ft",
+            "us_survey_ft", "in", "yd"; may be left out
+        overrule: whether the unit given holds even where the file says another; one of "no", "yes";
+            where it is not given no is taken: a file mostly knows its unit
+        columns: what stands in each column of a table, in place of its header: point, y [ft], x [ft],
+            elevation [in], skip; a text; may be left out
+        height_of_instrument: height of the line of sight, for a column of rods [ft | m]; at least
+            -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); may be
+            left out
+        ground_only: whether only points that the file classes as ground are used; one of "no", "yes";
+            where it is not given no is taken: few scans are classed
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        ReadPoints, with the attributes
+            points: the points
+            format: what the file is: csv, xyz, ply, las, e57, landxml
+            unit: the unit of its numbers, where all have one: m, cm, mm, ft, us_survey_ft, in, yd
+            left_out: points of the file that were not used, a table of left_out
+        and notes, basis and taken.
+
+    Raises:
+        FormError: the format of the file is not known (FORMAT_UNKNOWN); a column that is needed is not
+            there (COLUMN_MISSING); two values say the same thing differently (CONTRADICTION); the word
+            is not one of the choices (WORD_UNKNOWN); the file breaks the rules of its format
+            (FILE_BROKEN); a required value is missing (KEY_MISSING)
+        QuantityError: a number stands without its unit (UNIT_MISSING)
+
+    Example:
+        >>> from overslab.survey import read_points
+        >>> answer = read_points(
+        ...     file="point,x [ft],y [ft],elevation [ft]\nA,1,1,99.20\nB,11,1,99.15\nC,11,9,99.25\nD,1,9,99.22\n",
+        ... )
+        >>> answer.format
+        'csv'
+
+    Since 0.1.0.
+    """
+
+@final
+class ReadPoints(AnswerResult):
+    r"""What `read_points` gives."""
+
+    @property
+    def points(self) -> Points:
+        r"""the points."""
+
+    @property
+    def format(self) -> Literal["csv", "xyz", "ply", "las", "e57", "landxml"]:
+        r"""what the file is."""
+
+    @property
+    def unit(self) -> Literal["m", "cm", "mm", "ft", "us_survey_ft", "in", "yd"] | None:
+        r"""the unit of its numbers, where all have one."""
+
+    @property
+    def left_out(self) -> dict[str, Column]:
+        r"""points of the file that were not used."""
+
+def read_surface(
+    file: File,
+    *,
+    format: Literal["csv", "xyz", "ply", "las", "e57", "landxml"] | None = None,
+    unit: Literal["m", "cm", "mm", "ft", "us_survey_ft", "in", "yd"] | None = None,
+    overrule: Literal["no", "yes"] | None = None,
+    surface: str | None = None,
+    units: Units | None = None,
+) -> ReadSurface:
+    r"""A triangulated surface out of the bytes of a file, with the faces that it has there: LandXML, PLY.
+
+    Rule: none: the points and faces of the file, in metres by its unit.
+    Takes for granted: nothing: what the file does not say must be given, and a file that is cut short
+        is refused.
+
+    Args:
+        file: the bytes of the file; bytes, or a text: its UTF-8, or base64: and the bytes in base64
+        format: what the file is; found from its first bytes where left out; one of "csv", "xyz", "ply",
+            "las", "e57", "landxml"; may be left out
+        unit: the unit of its numbers, for a file that does not say it; one of "m", "cm", "mm", "ft",
+            "us_survey_ft", "in", "yd"; may be left out
+        overrule: whether the unit given holds even where the file says another; one of "no", "yes";
+            where it is not given no is taken: a file mostly knows its unit
+        surface: its name, for a file with several; a text; may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        ReadSurface, with the attributes
+            tin: the surface
+            format: what the file is: csv, xyz, ply, las, e57, landxml
+            unit: the unit of its numbers, where all have one: m, cm, mm, ft, us_survey_ft, in, yd
+            left_out: points of the file that were not used, a table of left_out
+        and notes, basis and taken.
+
+    Raises:
+        SurveyError: the file does not hold exactly one surface of that name (SURFACE_UNCLEAR)
+        FormError: the file ends before what it states is there (FILE_SHORT)
+        QuantityError: a number stands without its unit (UNIT_MISSING)
+
+    Example:
+        >>> from overslab.survey import read_surface
+        >>> answer = read_surface(
+        ...     file="ply\nformat ascii 1.0\nelement vertex 4\nproperty float x\nproperty float y\nproperty float z\nelement face 2\nproperty list uchar int vertex_indices\nend_header\n1 1 30.2\n5 1 30.1\n5 4 30.2\n1 4 30.2\n3 0 1 2\n3 0 2 3\n",
+        ...     unit="m",
+        ... )
+        >>> answer.format
+        'ply'
+
+    Since 0.1.0.
+    """
+
+@final
+class ReadSurface(AnswerResult):
+    r"""What `read_surface` gives."""
+
+    @property
+    def tin(self) -> Tin:
+        r"""the surface."""
+
+    @property
+    def format(self) -> Literal["csv", "xyz", "ply", "las", "e57", "landxml"]:
+        r"""what the file is."""
+
+    @property
+    def unit(self) -> Literal["m", "cm", "mm", "ft", "us_survey_ft", "in", "yd"] | None:
+        r"""the unit of its numbers, where all have one."""
+
+    @property
+    def left_out(self) -> dict[str, Column]:
+        r"""points of the file that were not used."""
+
+def survey_from_points(
+    outline: Outline | RecordLike,
+    points: Points | RecordLike,
+    *,
+    instrument: Literal["laser", "optical_hundredths", "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"] | None = None,
+    texture: Literal["trowelled", "broomed", "scaled", "rough"] | None = None,
+    beyond_allowed: Literal["no", "yes"] | None = None,
+    outside: Literal["refuse", "use", "leave_out"] | None = None,
+    units: Units | None = None,
+) -> Survey:
+    r"""The surface of the old slab through points, each a shot: of a file, a scan or a table.
+
+    Rule: Delaunay triangles, each plane; shots on one circle are filled from their mean.
+    Takes for granted: the points are in the axes and the datum of the job; the slab is plane between
+        neighbouring points.
+
+    Args:
+        outline: the plan edge of the work; an Outline
+        points: the points; a Points
+        instrument: what the readings were taken with; one of "laser", "optical_hundredths",
+            "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"; where it
+            is not given laser is taken: most crews have one
+        texture: what the old floor feels like; one of "trowelled", "broomed", "scaled", "rough"; where
+            it is not given broomed is taken: most old slabs are
+        beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
+            where it is not given no is taken: heights that far out are a guess
+        outside: what becomes of points more than 6 in outside the outline; one of "refuse", "use",
+            "leave_out"; where it is not given refuse is taken: a point outside may be a slip
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Survey: The surveyed old slab: outline, shots and the surface through them. It has notes, basis
+            and taken besides.
+
+    Raises:
+        SurveyError: too few shots for a surface (TOO_FEW_SHOTS); a shot lies outside the outline
+            (SHOT_OUTSIDE)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); a number stands without its unit
+            (UNIT_MISSING)
+        FormError: the word is not one of the choices (WORD_UNKNOWN)
+
+    Basis:
+        plane and solid geometry: derived
+        reading and texture deviations behind the site words: common practice, no source
+
+    Example:
+        >>> from overslab.survey import survey_from_points
+        >>> answer = survey_from_points(
+        ...     outline={
+        ...         "sides": [
+        ...             {"length": "12 ft"},
+        ...             {"length": "10 ft"},
+        ...             {"length": "12 ft"},
+        ...             {"length": "10 ft"},
+        ...         ],
+        ...     },
+        ...     points={
+        ...         "unit": "ft",
+        ...         "x": [1, 11, 11, 1, 5],
+        ...         "y": [1, 1, 9, 9, 4],
+        ...         "elevation": [99.2, 99.15, 99.25, 99.22, 99.16],
+        ...     },
+        ... )
+        >>> round(answer.area_ft2, 4)
+        120.0
+
+    Since 0.1.0.
+    """

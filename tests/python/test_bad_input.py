@@ -23,7 +23,7 @@ BOAT_STORE = (TESTS.parent / "examples" / "boat_store.toml").read_text(encoding=
 FAMILIES = {
     0: overslab.QuantityError, 1: overslab.QuantityError, 2: overslab.FormError, 3: overslab.FormError,
     4: overslab.SurveyError, 5: overslab.SurveyError, 6: overslab.GradeError, 9: overslab.BorderError,
-    10: overslab.FormError, 11: overslab.FormError, 13: overslab.GradeError,
+    10: overslab.FormError, 11: overslab.FormError, 13: overslab.GradeError, 14: overslab.SurveyError,
 }  # fmt: skip
 """The family of a code by its tens."""
 

@@ -160,6 +160,9 @@ pub const OVS_SURFACE_UNCLEAR: c_int = 106;
 /// Status: the file holds no point that can be used.
 pub const OVS_NO_POINTS: c_int = 107;
 
+/// Status: the text behind base64: is not base64.
+pub const OVS_NOT_BASE64: c_int = 110;
+
 /// Status: the corners of a facet are not in one plane.
 pub const OVS_FACET_WARPED: c_int = 130;
 
@@ -177,6 +180,15 @@ pub const OVS_FACET_SHAPE: c_int = 134;
 
 /// Status: no corner has this name or number.
 pub const OVS_CORNER_UNKNOWN: c_int = 135;
+
+/// Status: a corner of the work cannot be seen from the drain.
+pub const OVS_CORNER_UNSEEN: c_int = 136;
+
+/// Status: a line or a place of the finish lies outside the work.
+pub const OVS_OFF_WORK: c_int = 137;
+
+/// Status: the work reaches behind the line of the edge.
+pub const OVS_BEHIND_EDGE: c_int = 138;
 
 /// Status: no shot of the survey has this name.
 pub const OVS_SHOT_UNKNOWN: c_int = 140;
@@ -237,6 +249,9 @@ pub const OVS_NOTE_FILE_PARTS: c_int = 23;
 
 /// Note: the file may be cut short or damaged.
 pub const OVS_NOTE_FILE_DOUBTFUL: c_int = 24;
+
+/// Note: points outside the outline were left out.
+pub const OVS_NOTE_POINTS_OUTSIDE: c_int = 25;
 
 /// Note: too few shots to judge one by the others.
 pub const OVS_NOTE_TOO_FEW_TO_JUDGE: c_int = 40;

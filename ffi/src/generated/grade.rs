@@ -3,13 +3,94 @@
 //! Made from the table of operations: change the table and run `cargo run -p overslab-tests`.
 
 use crate::answer::ovs_answer;
-use crate::border::{Given, Input, Message, Notes, Numbers, Output, Passed, Request, TextIn, TextOut, record, row, scalar};
+use crate::border::{Given, Input, Message, Notes, Output, Passed, Request, TextIn, TextOut, record, row, scalar};
 use crate::border::scalar::Arrays;
 use overslab::operation::Operation;
 use overslab::operations::OPERATIONS;
 use overslab::quantity::System;
 use std::ffi::{c_char, c_int};
 use super::records::{FINISH_TYPE, ovs_finish, ovs_outline, ovs_survey};
+
+/// The word `longest`.
+pub const OVS_FINISH_TO_DRAIN_ALONG_LONGEST: c_int = 0;
+
+/// The word `shortest`.
+pub const OVS_FINISH_TO_DRAIN_ALONG_SHORTEST: c_int = 1;
+
+/// The word `edge`.
+pub const OVS_FINISH_WITH_STRIP_TOWARD_EDGE: c_int = 0;
+
+/// The word `floor`.
+pub const OVS_FINISH_WITH_STRIP_TOWARD_FLOOR: c_int = 1;
+
+/// The result `finish`: the finish.
+pub const OVS_FINISH_RAISED_FINISH: c_int = 0;
+
+/// The result `raised_by` (in or mm): how far it was lifted; below zero where it was lowered.
+pub const OVS_FINISH_RAISED_RAISED_BY: c_int = 1;
+
+/// The result `at_x` (ft or m): the place that fixes it, from the left.
+pub const OVS_FINISH_RAISED_AT_X: c_int = 2;
+
+/// The result `at_y` (ft or m): the place that fixes it, from the front.
+pub const OVS_FINISH_RAISED_AT_Y: c_int = 3;
+
+/// The result `at_shot`: the shot there.
+pub const OVS_FINISH_RAISED_AT_SHOT: c_int = 4;
+
+/// The result `at_facet`: the facet there.
+pub const OVS_FINISH_RAISED_AT_FACET: c_int = 5;
+
+/// The result `rounded_by` (in or mm): how much of the lift is rounding.
+pub const OVS_FINISH_RAISED_ROUNDED_BY: c_int = 6;
+
+/// How many results there are.
+pub const OVS_FINISH_RAISED_RESULTS: c_int = 7;
+
+/// The result `facets`: the facets.
+pub const OVS_FINISH_FACETS_FACETS: c_int = 0;
+
+/// The column `name` of `facets`: its name, or its number from 1 on.
+pub const OVS_FINISH_FACETS_FACETS_NAME: c_int = 0;
+
+/// The column `fall` of `facets` (in/ft or %): its steepest fall.
+pub const OVS_FINISH_FACETS_FACETS_FALL: c_int = 1;
+
+/// The column `rise_x` of `facets` (in/ft or %): rise along x.
+pub const OVS_FINISH_FACETS_FACETS_RISE_X: c_int = 2;
+
+/// The column `rise_y` of `facets` (in/ft or %): rise along y.
+pub const OVS_FINISH_FACETS_FACETS_RISE_Y: c_int = 3;
+
+/// The column `downhill` of `facets`: which way water runs on it: right is along x, back is along y.
+pub const OVS_FINISH_FACETS_FACETS_DOWNHILL: c_int = 4;
+
+/// The column `falls_to` of `facets`: what it is said to fall to.
+pub const OVS_FINISH_FACETS_FACETS_FALLS_TO: c_int = 5;
+
+/// The column `drains_over` of `facets`: the facets it drains over to, commas between; edge where none lies beyond.
+pub const OVS_FINISH_FACETS_FACETS_DRAINS_OVER: c_int = 6;
+
+/// The column `area` of `facets` (ft2 or m2): its area in plan, of the work where that is given.
+pub const OVS_FINISH_FACETS_FACETS_AREA: c_int = 7;
+
+/// The result `corners`: their corners.
+pub const OVS_FINISH_FACETS_CORNERS: c_int = 1;
+
+/// The column `facet` of `corners`: the facet it is of.
+pub const OVS_FINISH_FACETS_CORNERS_FACET: c_int = 0;
+
+/// The column `x` of `corners` (ft or m): distance from the left.
+pub const OVS_FINISH_FACETS_CORNERS_X: c_int = 1;
+
+/// The column `y` of `corners` (ft or m): distance from the front.
+pub const OVS_FINISH_FACETS_CORNERS_Y: c_int = 2;
+
+/// The column `elevation` of `corners` (ft or m): height of the finish there.
+pub const OVS_FINISH_FACETS_CORNERS_ELEVATION: c_int = 3;
+
+/// How many results there are.
+pub const OVS_FINISH_FACETS_RESULTS: c_int = 2;
 
 /// The result `area` (ft2 or m2): plan area.
 pub const OVS_THICKNESS_AREA: c_int = 0;
@@ -50,8 +131,14 @@ pub const OVS_THICKNESS_GREATEST_Y: c_int = 11;
 /// The result `thinner` (ft2 or m2): area thinner than the depth asked about.
 pub const OVS_THICKNESS_THINNER: c_int = 12;
 
+/// The result `least_facet`: the facet where it is thinnest.
+pub const OVS_THICKNESS_LEAST_FACET: c_int = 13;
+
+/// The result `greatest_facet`: the facet where it is thickest.
+pub const OVS_THICKNESS_GREATEST_FACET: c_int = 14;
+
 /// How many results there are.
-pub const OVS_THICKNESS_RESULTS: c_int = 13;
+pub const OVS_THICKNESS_RESULTS: c_int = 15;
 
 /// The result `governing`: the shots that fix the grade.
 pub const OVS_SECOND_LOOK_GOVERNING: c_int = 0;
@@ -1034,13 +1121,1355 @@ pub unsafe extern "C" fn ovs_finish_at_least_si_why(
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }
 
+static FINISH_FROM_FACETS: &Operation = row(OPERATIONS, "finish_from_facets");
+
+/// A finish of several facets over corners with heights, which they share, so that they meet at valleys and ridges.
+///
+/// Equation: z = a + b x + c y through the corners of each facet.
+/// Taken for granted: the corners of a facet are in one plane within 1e-6 ft; a warped one is split into triangles.
+///
+/// - `corners_x_ft` (ft): distance from the left; any finite number.
+/// - `corners_y_ft` (ft): distance from the front; any finite number.
+/// - `corners_elevation_ft` (ft): height of the finish there; at least -32808.3989501 ft, at most 32808.3989501 ft.
+/// - `corners_rows`: the corners: how many rows, each a corner that facets share; at least 3.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `corners`: its name, by which facets call it; else they use its number from 1 on; may be left out.
+///   - `facets`: the facets; required.
+///   - `corners` of `facets`: names or numbers of its corners in order round it, commas between; required.
+///   - `name` of `facets`: its name; may be left out.
+///   - `falls_to` of `facets`: what it falls to: an edge, a valley, a drain; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_FACET_WARPED, OVS_FACETS_OVERLAP,
+/// OVS_FACET_SHAPE, OVS_CORNER_UNKNOWN.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"corners":{"name":["A","B","C","D","drain"],"x":["0 ft","20 ft","20 ft","0 ft","8 ft"],"y":["0 ft","0 ft","16 ft","16 ft","6 ft"],"elevation":["100 ft","100 ft","100 ft","100 ft","99.9 ft"]},"facets":{"name":["front","right","back","left"],"corners":["A, B, drain","B, C, drain","C, D, drain","D, A, drain"],"falls_to":["drain","drain","drain","drain"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_from_facets_us(
+    corners_x_ft: *const f64,
+    corners_y_ft: *const f64,
+    corners_elevation_ft: *const f64,
+    corners_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Table(corners_rows, &[(1, Input::Numbers(corners_x_ft)), (2, Input::Numbers(corners_y_ft)), (3, Input::Numbers(corners_elevation_ft))])),
+    ];
+    let request = Request::new(FINISH_FROM_FACETS, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// A finish of several facets over corners with heights, which they share, so that they meet at valleys and ridges.
+///
+/// Equation: z = a + b x + c y through the corners of each facet.
+/// Taken for granted: the corners of a facet are in one plane within 1e-6 ft; a warped one is split into triangles.
+///
+/// - `corners_x_m` (m): distance from the left; any finite number.
+/// - `corners_y_m` (m): distance from the front; any finite number.
+/// - `corners_elevation_m` (m): height of the finish there; at least -10000 m, at most 10000 m.
+/// - `corners_rows`: the corners: how many rows, each a corner that facets share; at least 3.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `corners`: its name, by which facets call it; else they use its number from 1 on; may be left out.
+///   - `facets`: the facets; required.
+///   - `corners` of `facets`: names or numbers of its corners in order round it, commas between; required.
+///   - `name` of `facets`: its name; may be left out.
+///   - `falls_to` of `facets`: what it falls to: an edge, a valley, a drain; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_FACET_WARPED, OVS_FACETS_OVERLAP,
+/// OVS_FACET_SHAPE, OVS_CORNER_UNKNOWN.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"corners":{"name":["A","B","C","D","drain"],"x":["0 ft","20 ft","20 ft","0 ft","8 ft"],"y":["0 ft","0 ft","16 ft","16 ft","6 ft"],"elevation":["100 ft","100 ft","100 ft","100 ft","99.9 ft"]},"facets":{"name":["front","right","back","left"],"corners":["A, B, drain","B, C, drain","C, D, drain","D, A, drain"],"falls_to":["drain","drain","drain","drain"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_from_facets_si(
+    corners_x_m: *const f64,
+    corners_y_m: *const f64,
+    corners_elevation_m: *const f64,
+    corners_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Table(corners_rows, &[(1, Input::Numbers(corners_x_m)), (2, Input::Numbers(corners_y_m)), (3, Input::Numbers(corners_elevation_m))])),
+    ];
+    let request = Request::new(FINISH_FROM_FACETS, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_from_facets_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_from_facets_us_why(
+    corners_x_ft: *const f64,
+    corners_y_ft: *const f64,
+    corners_elevation_ft: *const f64,
+    corners_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(corners_rows, &[(1, Input::Numbers(corners_x_ft)), (2, Input::Numbers(corners_y_ft)), (3, Input::Numbers(corners_elevation_ft))])),
+    ];
+    let request = Request::new(FINISH_FROM_FACETS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_from_facets_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_from_facets_si_why(
+    corners_x_m: *const f64,
+    corners_y_m: *const f64,
+    corners_elevation_m: *const f64,
+    corners_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(corners_rows, &[(1, Input::Numbers(corners_x_m)), (2, Input::Numbers(corners_y_m)), (3, Input::Numbers(corners_elevation_m))])),
+    ];
+    let request = Request::new(FINISH_FROM_FACETS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_FROM_PLANES: &Operation = row(OPERATIONS, "finish_from_planes");
+
+/// A finish of several facets, each with the plane through three heights of its own, checked to meet.
+///
+/// Equation: z = a + b x + c y through the heights of each facet.
+/// Taken for granted: facets that share an edge have one height along it.
+///
+/// - `corners_x_ft` (ft): distance from the left; any finite number.
+/// - `corners_y_ft` (ft): distance from the front; any finite number.
+/// - `corners_rows`: the corners of all facets: how many rows, each a corner of one facet, in order round it; at
+///   least 3.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `facet` of `corners`: the facet it is of; required.
+///   - `elevation` of `corners` (ft): height of the finish there, at three corners of each facet or more; at least
+///     -32808.3989501 ft, at most 32808.3989501 ft; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_FACETS_APART, OVS_FACET_SHAPE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"corners":{"facet":["left","left","left","left","right","right","right","right"],"x":["0 ft","10 ft","10 ft","0 ft","10 ft","20 ft","20 ft","10 ft"],"y":["0 ft","0 ft","16 ft","16 ft","0 ft","0 ft","16 ft","16 ft"],"elevation":["100 ft","99.9 ft","99.9 ft",null,"99.9 ft","100.1 ft",null,"99.9 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_from_planes_us(
+    corners_x_ft: *const f64,
+    corners_y_ft: *const f64,
+    corners_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Table(corners_rows, &[(1, Input::Numbers(corners_x_ft)), (2, Input::Numbers(corners_y_ft))])),
+    ];
+    let request = Request::new(FINISH_FROM_PLANES, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// A finish of several facets, each with the plane through three heights of its own, checked to meet.
+///
+/// Equation: z = a + b x + c y through the heights of each facet.
+/// Taken for granted: facets that share an edge have one height along it.
+///
+/// - `corners_x_m` (m): distance from the left; any finite number.
+/// - `corners_y_m` (m): distance from the front; any finite number.
+/// - `corners_rows`: the corners of all facets: how many rows, each a corner of one facet, in order round it; at
+///   least 3.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `facet` of `corners`: the facet it is of; required.
+///   - `elevation` of `corners` (m): height of the finish there, at three corners of each facet or more; at least
+///     -10000 m, at most 10000 m; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_FACETS_APART, OVS_FACET_SHAPE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"corners":{"facet":["left","left","left","left","right","right","right","right"],"x":["0 ft","10 ft","10 ft","0 ft","10 ft","20 ft","20 ft","10 ft"],"y":["0 ft","0 ft","16 ft","16 ft","0 ft","0 ft","16 ft","16 ft"],"elevation":["100 ft","99.9 ft","99.9 ft",null,"99.9 ft","100.1 ft",null,"99.9 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_from_planes_si(
+    corners_x_m: *const f64,
+    corners_y_m: *const f64,
+    corners_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Table(corners_rows, &[(1, Input::Numbers(corners_x_m)), (2, Input::Numbers(corners_y_m))])),
+    ];
+    let request = Request::new(FINISH_FROM_PLANES, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_from_planes_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_from_planes_us_why(
+    corners_x_ft: *const f64,
+    corners_y_ft: *const f64,
+    corners_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(corners_rows, &[(1, Input::Numbers(corners_x_ft)), (2, Input::Numbers(corners_y_ft))])),
+    ];
+    let request = Request::new(FINISH_FROM_PLANES, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_from_planes_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_from_planes_si_why(
+    corners_x_m: *const f64,
+    corners_y_m: *const f64,
+    corners_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(corners_rows, &[(1, Input::Numbers(corners_x_m)), (2, Input::Numbers(corners_y_m))])),
+    ];
+    let request = Request::new(FINISH_FROM_PLANES, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_TO_VALLEY: &Operation = row(OPERATIONS, "finish_to_valley");
+
+/// Two planes that fall to a valley across the work; the valley may fall along its length.
+///
+/// Equation: both planes hold the line; square to it they rise or fall by their own falls.
+/// Taken for granted: left and right are seen from the first point of the valley looking to the second.
+///
+/// - `survey`: the old slab with its outline.
+/// - `valley_x_ft` (ft): distance from the left; any finite number.
+/// - `valley_y_ft` (ft): distance from the front; any finite number.
+/// - `valley_elevation_ft` (ft): height there; at least -32808.3989501 ft, at most 32808.3989501 ft.
+/// - `valley_rows`: two points of the valley: how many rows, each a point of the finish; at least 1.
+/// - `fall_in_per_ft` (in/ft): fall to the valley, square to it; at least 0 in/ft, at most 12 in/ft.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `right_fall` (in/ft): fall on the right, where it is another; at least 0 in/ft, at most 12 in/ft; may be
+///     left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_FINISH_UNDETERMINED, OVS_NULL_POINTER, OVS_OFF_WORK.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"valley":{"x":["10 ft","10 ft"],"y":["0 ft","32 ft"],"elevation":["99.5 ft","99.7 ft"]},"fall":"1/8 in/ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_valley_us(
+    survey: *const ovs_survey,
+    valley_x_ft: *const f64,
+    valley_y_ft: *const f64,
+    valley_elevation_ft: *const f64,
+    valley_rows: c_int,
+    fall_in_per_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(valley_rows, &[(0, Input::Numbers(valley_x_ft)), (1, Input::Numbers(valley_y_ft)), (2, Input::Numbers(valley_elevation_ft))])),
+        (2, Given::Number(fall_in_per_ft)),
+    ];
+    let request = Request::new(FINISH_TO_VALLEY, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Two planes that fall to a valley across the work; the valley may fall along its length.
+///
+/// Equation: both planes hold the line; square to it they rise or fall by their own falls.
+/// Taken for granted: left and right are seen from the first point of the valley looking to the second.
+///
+/// - `survey`: the old slab with its outline.
+/// - `valley_x_m` (m): distance from the left; any finite number.
+/// - `valley_y_m` (m): distance from the front; any finite number.
+/// - `valley_elevation_m` (m): height there; at least -10000 m, at most 10000 m.
+/// - `valley_rows`: two points of the valley: how many rows, each a point of the finish; at least 1.
+/// - `fall_percent` (%): fall to the valley, square to it; at least 0 %, at most 100 %.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `right_fall` (%): fall on the right, where it is another; at least 0 %, at most 100 %; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_FINISH_UNDETERMINED, OVS_NULL_POINTER, OVS_OFF_WORK.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"valley":{"x":["10 ft","10 ft"],"y":["0 ft","32 ft"],"elevation":["99.5 ft","99.7 ft"]},"fall":"1/8 in/ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_valley_si(
+    survey: *const ovs_survey,
+    valley_x_m: *const f64,
+    valley_y_m: *const f64,
+    valley_elevation_m: *const f64,
+    valley_rows: c_int,
+    fall_percent: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(valley_rows, &[(0, Input::Numbers(valley_x_m)), (1, Input::Numbers(valley_y_m)), (2, Input::Numbers(valley_elevation_m))])),
+        (2, Given::Number(fall_percent)),
+    ];
+    let request = Request::new(FINISH_TO_VALLEY, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_to_valley_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_valley_us_why(
+    survey: *const ovs_survey,
+    valley_x_ft: *const f64,
+    valley_y_ft: *const f64,
+    valley_elevation_ft: *const f64,
+    valley_rows: c_int,
+    fall_in_per_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(valley_rows, &[(0, Input::Numbers(valley_x_ft)), (1, Input::Numbers(valley_y_ft)), (2, Input::Numbers(valley_elevation_ft))])),
+        (2, Given::Number(fall_in_per_ft)),
+    ];
+    let request = Request::new(FINISH_TO_VALLEY, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_to_valley_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_valley_si_why(
+    survey: *const ovs_survey,
+    valley_x_m: *const f64,
+    valley_y_m: *const f64,
+    valley_elevation_m: *const f64,
+    valley_rows: c_int,
+    fall_percent: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(valley_rows, &[(0, Input::Numbers(valley_x_m)), (1, Input::Numbers(valley_y_m)), (2, Input::Numbers(valley_elevation_m))])),
+        (2, Given::Number(fall_percent)),
+    ];
+    let request = Request::new(FINISH_TO_VALLEY, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_CROWN: &Operation = row(OPERATIONS, "finish_crown");
+
+/// A crown: two planes that fall away from a ridge across the work; the ridge may fall along its length.
+///
+/// Equation: both planes hold the line; square to it they rise or fall by their own falls.
+/// Taken for granted: left and right are seen from the first point of the ridge looking to the second.
+///
+/// - `survey`: the old slab with its outline.
+/// - `ridge_x_ft` (ft): distance from the left; any finite number.
+/// - `ridge_y_ft` (ft): distance from the front; any finite number.
+/// - `ridge_elevation_ft` (ft): height there; at least -32808.3989501 ft, at most 32808.3989501 ft.
+/// - `ridge_rows`: two points of the ridge: how many rows, each a point of the finish; at least 1.
+/// - `fall_in_per_ft` (in/ft): fall away from the ridge, square to it; at least 0 in/ft, at most 12 in/ft.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `right_fall` (in/ft): fall on the right, where it is another; at least 0 in/ft, at most 12 in/ft; may be
+///     left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_NULL_POINTER, OVS_OFF_WORK.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"ridge":{"x":["10 ft","10 ft"],"y":["0 ft","32 ft"],"elevation":["99.8 ft","99.8 ft"]},"fall":"1/8 in/ft","right_fall":"1/4 in/ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_crown_us(
+    survey: *const ovs_survey,
+    ridge_x_ft: *const f64,
+    ridge_y_ft: *const f64,
+    ridge_elevation_ft: *const f64,
+    ridge_rows: c_int,
+    fall_in_per_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(ridge_rows, &[(0, Input::Numbers(ridge_x_ft)), (1, Input::Numbers(ridge_y_ft)), (2, Input::Numbers(ridge_elevation_ft))])),
+        (2, Given::Number(fall_in_per_ft)),
+    ];
+    let request = Request::new(FINISH_CROWN, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// A crown: two planes that fall away from a ridge across the work; the ridge may fall along its length.
+///
+/// Equation: both planes hold the line; square to it they rise or fall by their own falls.
+/// Taken for granted: left and right are seen from the first point of the ridge looking to the second.
+///
+/// - `survey`: the old slab with its outline.
+/// - `ridge_x_m` (m): distance from the left; any finite number.
+/// - `ridge_y_m` (m): distance from the front; any finite number.
+/// - `ridge_elevation_m` (m): height there; at least -10000 m, at most 10000 m.
+/// - `ridge_rows`: two points of the ridge: how many rows, each a point of the finish; at least 1.
+/// - `fall_percent` (%): fall away from the ridge, square to it; at least 0 %, at most 100 %.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `right_fall` (%): fall on the right, where it is another; at least 0 %, at most 100 %; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_NULL_POINTER, OVS_OFF_WORK.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"ridge":{"x":["10 ft","10 ft"],"y":["0 ft","32 ft"],"elevation":["99.8 ft","99.8 ft"]},"fall":"1/8 in/ft","right_fall":"1/4 in/ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_crown_si(
+    survey: *const ovs_survey,
+    ridge_x_m: *const f64,
+    ridge_y_m: *const f64,
+    ridge_elevation_m: *const f64,
+    ridge_rows: c_int,
+    fall_percent: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(ridge_rows, &[(0, Input::Numbers(ridge_x_m)), (1, Input::Numbers(ridge_y_m)), (2, Input::Numbers(ridge_elevation_m))])),
+        (2, Given::Number(fall_percent)),
+    ];
+    let request = Request::new(FINISH_CROWN, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_crown_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_crown_us_why(
+    survey: *const ovs_survey,
+    ridge_x_ft: *const f64,
+    ridge_y_ft: *const f64,
+    ridge_elevation_ft: *const f64,
+    ridge_rows: c_int,
+    fall_in_per_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(ridge_rows, &[(0, Input::Numbers(ridge_x_ft)), (1, Input::Numbers(ridge_y_ft)), (2, Input::Numbers(ridge_elevation_ft))])),
+        (2, Given::Number(fall_in_per_ft)),
+    ];
+    let request = Request::new(FINISH_CROWN, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_crown_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_crown_si_why(
+    survey: *const ovs_survey,
+    ridge_x_m: *const f64,
+    ridge_y_m: *const f64,
+    ridge_elevation_m: *const f64,
+    ridge_rows: c_int,
+    fall_percent: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(ridge_rows, &[(0, Input::Numbers(ridge_x_m)), (1, Input::Numbers(ridge_y_m)), (2, Input::Numbers(ridge_elevation_m))])),
+        (2, Given::Number(fall_percent)),
+    ];
+    let request = Request::new(FINISH_CROWN, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_TO_TRENCH: &Operation = row(OPERATIONS, "finish_to_trench");
+
+/// Planes that fall to a trench drain: two to one across the work, or one to a trench along an edge, inside it.
+///
+/// Equation: the planes hold the rims of the trench, which is level across, and rise from them by their own falls.
+/// Taken for granted: left and right are seen from the first point of the trench looking to the second; an edge's
+/// trench starts where the edge does.
+///
+/// - `survey`: the old slab with its outline.
+/// - `fall_in_per_ft` (in/ft): fall to the trench, square to it; at least 0 in/ft, at most 12 in/ft.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `trench`: two points of the middle of the trench, at the height of its rims; may be left out.
+///   - `x` of `trench` (ft): distance from the left; any finite number; required.
+///   - `y` of `trench` (ft): distance from the front; any finite number; required.
+///   - `elevation` of `trench` (ft): height there; at least -32808.3989501 ft, at most 32808.3989501 ft; required.
+///   - `edge`: in place of the points: the edge the trench lies along; may be left out.
+///   - `elevation` (ft): along an edge: height of the rims where it starts; at least -32808.3989501 ft, at most
+///     32808.3989501 ft; may be left out.
+///   - `elevation_end` (ft): along an edge: height of the rims where it ends, where the trench is not level; at
+///     least -32808.3989501 ft, at most 32808.3989501 ft; may be left out.
+///   - `width` (in): width from rim to rim; at least 0 in, at most 1200 in; where left out 0 in, because a slot.
+///   - `right_fall` (in/ft): fall on the right, where it is another; at least 0 in/ft, at most 12 in/ft; may be
+///     left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_CONTRADICTION, OVS_FINISH_UNDETERMINED, OVS_FINISH_TWICE,
+/// OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"trench":{"x":["0 ft","20 ft"],"y":["16 ft","16 ft"],"elevation":["99.6 ft","99.5 ft"]},"width":"6 in","fall":"1/8 in/ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_trench_us(
+    survey: *const ovs_survey,
+    fall_in_per_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (6, Given::Number(fall_in_per_ft)),
+    ];
+    let request = Request::new(FINISH_TO_TRENCH, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Planes that fall to a trench drain: two to one across the work, or one to a trench along an edge, inside it.
+///
+/// Equation: the planes hold the rims of the trench, which is level across, and rise from them by their own falls.
+/// Taken for granted: left and right are seen from the first point of the trench looking to the second; an edge's
+/// trench starts where the edge does.
+///
+/// - `survey`: the old slab with its outline.
+/// - `fall_percent` (%): fall to the trench, square to it; at least 0 %, at most 100 %.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `trench`: two points of the middle of the trench, at the height of its rims; may be left out.
+///   - `x` of `trench` (m): distance from the left; any finite number; required.
+///   - `y` of `trench` (m): distance from the front; any finite number; required.
+///   - `elevation` of `trench` (m): height there; at least -10000 m, at most 10000 m; required.
+///   - `edge`: in place of the points: the edge the trench lies along; may be left out.
+///   - `elevation` (m): along an edge: height of the rims where it starts; at least -10000 m, at most 10000 m; may
+///     be left out.
+///   - `elevation_end` (m): along an edge: height of the rims where it ends, where the trench is not level; at
+///     least -10000 m, at most 10000 m; may be left out.
+///   - `width` (mm): width from rim to rim; at least 0 mm, at most 30480 mm; where left out 0 in, because a slot.
+///   - `right_fall` (%): fall on the right, where it is another; at least 0 %, at most 100 %; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_CONTRADICTION, OVS_FINISH_UNDETERMINED, OVS_FINISH_TWICE,
+/// OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"trench":{"x":["0 ft","20 ft"],"y":["16 ft","16 ft"],"elevation":["99.6 ft","99.5 ft"]},"width":"6 in","fall":"1/8 in/ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_trench_si(
+    survey: *const ovs_survey,
+    fall_percent: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (6, Given::Number(fall_percent)),
+    ];
+    let request = Request::new(FINISH_TO_TRENCH, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_to_trench_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_trench_us_why(
+    survey: *const ovs_survey,
+    fall_in_per_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (6, Given::Number(fall_in_per_ft)),
+    ];
+    let request = Request::new(FINISH_TO_TRENCH, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_to_trench_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_trench_si_why(
+    survey: *const ovs_survey,
+    fall_percent: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (6, Given::Number(fall_percent)),
+    ];
+    let request = Request::new(FINISH_TO_TRENCH, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_TO_DRAIN: &Operation = row(OPERATIONS, "finish_to_drain");
+
+/// Planes that fall from a level perimeter to an area drain, one from each run of the outline.
+///
+/// Equation: each plane holds its run at the perimeter's height and the drain at its own; drain = perimeter - fall
+/// x way of the water.
+/// Taken for granted: every corner of the outline can be seen from the drain; holes take nothing away; give the
+/// drain's height or a fall.
+///
+/// - `survey`: the old slab with its outline.
+/// - `x_ft` (ft): middle of the drain, from the left; any finite number.
+/// - `y_ft` (ft): middle of the drain, from the front; any finite number.
+/// - `elevation_ft` (ft): height of the finish all along the outer edges; at least -32808.3989501 ft, at most
+///   32808.3989501 ft.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `drain_elevation` (ft): height of the drain; at least -32808.3989501 ft, at most 32808.3989501 ft; may be
+///     left out.
+///   - `fall` (in/ft): fall to the drain, in place of its height; at least 0 in/ft, at most 12 in/ft; may be left
+///     out.
+///   - `along`: the way the fall is meant along: from the farthest corner or from the nearest place; 0 longest, 1
+///     shortest; where left out longest, because the fall is then met everywhere.
+///   - `rim_x` (in): size of the drain's level rim along x; none for a point; at least 0 in, at most 1200 in; may
+///     be left out.
+///   - `rim_y` (in): its size along y, where it is not square; at least 0 in, at most 1200 in; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTRADICTION, OVS_FINISH_UNDETERMINED,
+/// OVS_FINISH_TWICE, OVS_NULL_POINTER, OVS_CORNER_UNSEEN, OVS_OFF_WORK.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"x":"10 ft","y":"14 ft","elevation":"99.7 ft","fall":"1/8 in/ft","rim_x":"12 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_drain_us(
+    survey: *const ovs_survey,
+    x_ft: f64,
+    y_ft: f64,
+    elevation_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Number(x_ft)),
+        (2, Given::Number(y_ft)),
+        (3, Given::Number(elevation_ft)),
+    ];
+    let request = Request::new(FINISH_TO_DRAIN, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Planes that fall from a level perimeter to an area drain, one from each run of the outline.
+///
+/// Equation: each plane holds its run at the perimeter's height and the drain at its own; drain = perimeter - fall
+/// x way of the water.
+/// Taken for granted: every corner of the outline can be seen from the drain; holes take nothing away; give the
+/// drain's height or a fall.
+///
+/// - `survey`: the old slab with its outline.
+/// - `x_m` (m): middle of the drain, from the left; any finite number.
+/// - `y_m` (m): middle of the drain, from the front; any finite number.
+/// - `elevation_m` (m): height of the finish all along the outer edges; at least -10000 m, at most 10000 m.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `drain_elevation` (m): height of the drain; at least -10000 m, at most 10000 m; may be left out.
+///   - `fall` (%): fall to the drain, in place of its height; at least 0 %, at most 100 %; may be left out.
+///   - `along`: the way the fall is meant along: from the farthest corner or from the nearest place; 0 longest, 1
+///     shortest; where left out longest, because the fall is then met everywhere.
+///   - `rim_x` (mm): size of the drain's level rim along x; none for a point; at least 0 mm, at most 30480 mm; may
+///     be left out.
+///   - `rim_y` (mm): its size along y, where it is not square; at least 0 mm, at most 30480 mm; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTRADICTION, OVS_FINISH_UNDETERMINED,
+/// OVS_FINISH_TWICE, OVS_NULL_POINTER, OVS_CORNER_UNSEEN, OVS_OFF_WORK.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"x":"10 ft","y":"14 ft","elevation":"99.7 ft","fall":"1/8 in/ft","rim_x":"12 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_drain_si(
+    survey: *const ovs_survey,
+    x_m: f64,
+    y_m: f64,
+    elevation_m: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Number(x_m)),
+        (2, Given::Number(y_m)),
+        (3, Given::Number(elevation_m)),
+    ];
+    let request = Request::new(FINISH_TO_DRAIN, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_to_drain_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_drain_us_why(
+    survey: *const ovs_survey,
+    x_ft: f64,
+    y_ft: f64,
+    elevation_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Number(x_ft)),
+        (2, Given::Number(y_ft)),
+        (3, Given::Number(elevation_ft)),
+    ];
+    let request = Request::new(FINISH_TO_DRAIN, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_to_drain_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_to_drain_si_why(
+    survey: *const ovs_survey,
+    x_m: f64,
+    y_m: f64,
+    elevation_m: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Number(x_m)),
+        (2, Given::Number(y_m)),
+        (3, Given::Number(elevation_m)),
+    ];
+    let request = Request::new(FINISH_TO_DRAIN, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_WITH_STRIP: &Operation = row(OPERATIONS, "finish_with_strip");
+
+/// A finish with a strip along an edge that has a fall of its own and meets it: a curb, an apron.
+///
+/// Equation: the strip holds the finish's height along its inner line; square to the edge it has its own fall.
+/// Taken for granted: the strip takes everything within its width of the line of the edge.
+///
+/// - `survey`: the old slab with the edge.
+/// - `finish`: the finish without the strip.
+/// - `edge`, `edge_len`: name of the edge.
+/// - `width_ft` (ft): width of the strip; at least 0 ft, at most 100 ft.
+/// - `fall_in_per_ft` (in/ft): fall of the strip, square to the edge; at least 0 in/ft, at most 12 in/ft.
+/// - `toward`: what the strip falls to: the edge as an apron, the floor as a curb; 0 edge, 1 floor.
+/// - `options_json`, `options_len`: none yet; may be null.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"edge":"front","width":"2 ft","fall":"1/2 in/ft","toward":"edge"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_with_strip_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    edge: *const c_char,
+    edge_len: c_int,
+    width_ft: f64,
+    fall_in_per_ft: f64,
+    toward: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Text(TextIn::new("edge", edge, edge_len))),
+        (3, Given::Number(width_ft)),
+        (4, Given::Number(fall_in_per_ft)),
+        (5, Given::Whole(toward)),
+    ];
+    let request = Request::new(FINISH_WITH_STRIP, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// A finish with a strip along an edge that has a fall of its own and meets it: a curb, an apron.
+///
+/// Equation: the strip holds the finish's height along its inner line; square to the edge it has its own fall.
+/// Taken for granted: the strip takes everything within its width of the line of the edge.
+///
+/// - `survey`: the old slab with the edge.
+/// - `finish`: the finish without the strip.
+/// - `edge`, `edge_len`: name of the edge.
+/// - `width_m` (m): width of the strip; at least 0 m, at most 30.48 m.
+/// - `fall_percent` (%): fall of the strip, square to the edge; at least 0 %, at most 100 %.
+/// - `toward`: what the strip falls to: the edge as an apron, the floor as a curb; 0 edge, 1 floor.
+/// - `options_json`, `options_len`: none yet; may be null.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The new top surface: one plane, or facets that meet.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"edge":"front","width":"2 ft","fall":"1/2 in/ft","toward":"edge"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_with_strip_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    edge: *const c_char,
+    edge_len: c_int,
+    width_m: f64,
+    fall_percent: f64,
+    toward: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_finish {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Text(TextIn::new("edge", edge, edge_len))),
+        (3, Given::Number(width_m)),
+        (4, Given::Number(fall_percent)),
+        (5, Given::Whole(toward)),
+    ];
+    let request = Request::new(FINISH_WITH_STRIP, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, FINISH_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_with_strip_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_with_strip_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    edge: *const c_char,
+    edge_len: c_int,
+    width_ft: f64,
+    fall_in_per_ft: f64,
+    toward: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Text(TextIn::new("edge", edge, edge_len))),
+        (3, Given::Number(width_ft)),
+        (4, Given::Number(fall_in_per_ft)),
+        (5, Given::Whole(toward)),
+    ];
+    let request = Request::new(FINISH_WITH_STRIP, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_with_strip_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_with_strip_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    edge: *const c_char,
+    edge_len: c_int,
+    width_m: f64,
+    fall_percent: f64,
+    toward: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Text(TextIn::new("edge", edge, edge_len))),
+        (3, Given::Number(width_m)),
+        (4, Given::Number(fall_percent)),
+        (5, Given::Whole(toward)),
+    ];
+    let request = Request::new(FINISH_WITH_STRIP, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_RAISED: &Operation = row(OPERATIONS, "finish_raised");
+
+/// Any finish lifted or lowered as a whole to where it just leaves a least thickness everywhere between the shots.
+///
+/// Equation: raised by = greatest of (old slab + least + margin - finish), at shots and wherever triangles and
+/// facets cut one another.
+/// Taken for granted: ground beyond the shots is extended, not measured: it does not bind.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the finish as drawn.
+/// - `least_in` (in): least thickness; at least 0 in, at most 120 in.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `margin` (in): margin on the least thickness; at least 0 in, at most 120 in; may be left out.
+///   - `round` (in): the lift is rounded up to whole steps of this, so that heights given in steps stay so; at
+///     least 0 in, at most 12 in; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FINISH_RAISED_FINISH: the finish.
+///   - OVS_FINISH_RAISED_RAISED_BY (in): how far it was lifted; below zero where it was lowered.
+///   - OVS_FINISH_RAISED_AT_X (ft): the place that fixes it, from the left.
+///   - OVS_FINISH_RAISED_AT_Y (ft): the place that fixes it, from the front.
+///   - OVS_FINISH_RAISED_AT_SHOT: the shot there.
+///   - OVS_FINISH_RAISED_AT_FACET: the facet there.
+///   - OVS_FINISH_RAISED_ROUNDED_BY (in): how much of the lift is rounding.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.3 ft"},"least":"3 in","margin":"3/8 in","round":"1/8 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_raised_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    least_in: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Number(least_in)),
+    ];
+    let request = Request::new(FINISH_RAISED, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Any finish lifted or lowered as a whole to where it just leaves a least thickness everywhere between the shots.
+///
+/// Equation: raised by = greatest of (old slab + least + margin - finish), at shots and wherever triangles and
+/// facets cut one another.
+/// Taken for granted: ground beyond the shots is extended, not measured: it does not bind.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the finish as drawn.
+/// - `least_mm` (mm): least thickness; at least 0 mm, at most 3048 mm.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `margin` (mm): margin on the least thickness; at least 0 mm, at most 3048 mm; may be left out.
+///   - `round` (mm): the lift is rounded up to whole steps of this, so that heights given in steps stay so; at
+///     least 0 mm, at most 304.8 mm; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FINISH_RAISED_FINISH: the finish.
+///   - OVS_FINISH_RAISED_RAISED_BY (mm): how far it was lifted; below zero where it was lowered.
+///   - OVS_FINISH_RAISED_AT_X (m): the place that fixes it, from the left.
+///   - OVS_FINISH_RAISED_AT_Y (m): the place that fixes it, from the front.
+///   - OVS_FINISH_RAISED_AT_SHOT: the shot there.
+///   - OVS_FINISH_RAISED_AT_FACET: the facet there.
+///   - OVS_FINISH_RAISED_ROUNDED_BY (mm): how much of the lift is rounding.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.3 ft"},"least":"3 in","margin":"3/8 in","round":"1/8 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_raised_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    least_mm: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Number(least_mm)),
+    ];
+    let request = Request::new(FINISH_RAISED, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_raised_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_raised_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    least_in: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Number(least_in)),
+    ];
+    let request = Request::new(FINISH_RAISED, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_raised_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_raised_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    least_mm: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Number(least_mm)),
+    ];
+    let request = Request::new(FINISH_RAISED, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_FACETS: &Operation = row(OPERATIONS, "finish_facets");
+
+/// The facets of a finish: the fall of each, which way it drains and over to what, its area and its corners.
+///
+/// Equation: fall = sqrt(rise_x^2 + rise_y^2); water runs against the rise.
+/// Taken for granted: one plane has no facets to list.
+///
+/// - `finish`: the finish.
+/// - `survey`: the work: areas are then of the part inside it; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `survey`: the work: areas are then of the part inside it; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FINISH_FACETS_FACETS: the facets.
+///   - OVS_FINISH_FACETS_CORNERS: their corners.
+///
+/// Refuses with OVS_EMPTY_LIST, OVS_FINISH_TWICE, OVS_NULL_POINTER, OVS_FACET_SHAPE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"finish":{"corners":[{"name":"A","x":"0 ft","y":"0 ft","elevation":"100 ft"},{"name":"B","x":"20 ft","y":"0 ft","elevation":"99.9 ft"},{"name":"C","x":"20 ft","y":"16 ft","elevation":"99.9 ft"},{"name":"D","x":"0 ft","y":"16 ft","elevation":"100 ft"}],"facets":[{"name":"floor","corners":["A","B","C","D"]}]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_facets_us(
+    finish: *const ovs_finish,
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("finish", finish))),
+        (1, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(FINISH_FACETS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The facets of a finish: the fall of each, which way it drains and over to what, its area and its corners.
+///
+/// Equation: fall = sqrt(rise_x^2 + rise_y^2); water runs against the rise.
+/// Taken for granted: one plane has no facets to list.
+///
+/// - `finish`: the finish.
+/// - `survey`: the work: areas are then of the part inside it; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `survey`: the work: areas are then of the part inside it; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FINISH_FACETS_FACETS: the facets.
+///   - OVS_FINISH_FACETS_CORNERS: their corners.
+///
+/// Refuses with OVS_EMPTY_LIST, OVS_FINISH_TWICE, OVS_NULL_POINTER, OVS_FACET_SHAPE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"finish":{"corners":[{"name":"A","x":"0 ft","y":"0 ft","elevation":"100 ft"},{"name":"B","x":"20 ft","y":"0 ft","elevation":"99.9 ft"},{"name":"C","x":"20 ft","y":"16 ft","elevation":"99.9 ft"},{"name":"D","x":"0 ft","y":"16 ft","elevation":"100 ft"}],"facets":[{"name":"floor","corners":["A","B","C","D"]}]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_facets_si(
+    finish: *const ovs_finish,
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("finish", finish))),
+        (1, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(FINISH_FACETS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_facets_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_facets_us_why(
+    finish: *const ovs_finish,
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("finish", finish))),
+        (1, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(FINISH_FACETS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_facets_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_facets_si_why(
+    finish: *const ovs_finish,
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("finish", finish))),
+        (1, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(FINISH_FACETS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
 static THICKNESS: &Operation = row(OPERATIONS, "thickness");
 
 /// The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
 ///
 /// Equation: net = integral of (finish - old slab); fill = its positive part; high = its negative part; mean = net
 /// / area.
-/// Taken for granted: old slab plane over each triangle, finish one plane.
+/// Taken for granted: old slab plane over each triangle, finish plane over each facet.
 ///
 /// - `survey`: the old slab.
 /// - `finish`: the new top surface.
@@ -1049,7 +2478,10 @@ static THICKNESS: &Operation = row(OPERATIONS, "thickness");
 ///   - `thinner_than` (in): the area thinner than this is told; at least -3937.00787402 in, at most 3937.00787402
 ///     in; may be left out.
 ///   - `zone`: only within this outline; may be left out.
-/// - `results`, `results_len`, out: as many as there is room for, by their constants:
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
 ///   - OVS_THICKNESS_AREA (ft2): plan area.
 ///   - OVS_THICKNESS_NET (yd3): fill less high spots.
 ///   - OVS_THICKNESS_FILL (yd3): volume where the finish is above the old slab.
@@ -1063,10 +2495,11 @@ static THICKNESS: &Operation = row(OPERATIONS, "thickness");
 ///   - OVS_THICKNESS_GREATEST_X (ft): where it is, from the left.
 ///   - OVS_THICKNESS_GREATEST_Y (ft): where it is, from the front.
 ///   - OVS_THICKNESS_THINNER (ft2): area thinner than the depth asked about.
-/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///   - OVS_THICKNESS_LEAST_FACET: the facet where it is thinnest.
+///   - OVS_THICKNESS_GREATEST_FACET: the facet where it is thickest.
 ///
 /// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_KEY_UNKNOWN,
-/// OVS_FINISH_TWICE, OVS_NULL_POINTER.
+/// OVS_FINISH_TWICE, OVS_NULL_POINTER, OVS_FACETS_LEAVE_HOLE.
 /// Basis: plane and solid geometry: derived.
 /// Since 0.1.0.
 /// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"thinner_than":"5 in"}
@@ -1077,27 +2510,26 @@ pub unsafe extern "C" fn ovs_thickness_us(
     zone: *const ovs_outline,
     options_json: *const c_char,
     options_len: c_int,
-    results: *mut f64,
-    results_len: c_int,
+    status: *mut c_int,
     notes: *mut c_int,
     notes_len: c_int,
     msg: *mut c_char,
     msg_len: c_int,
-) -> c_int {
+) -> *mut ovs_answer {
     let given = [
         (0, Given::Record(Passed::new("survey", survey))),
         (1, Given::Record(Passed::new("finish", finish))),
         (3, Given::Record(Passed::new("zone", zone))),
     ];
     let request = Request::new(THICKNESS, System::Us, &given, options_json, options_len);
-    unsafe { record::numbers(request, Numbers::new("results", results, results_len), Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
 }
 
 /// The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
 ///
 /// Equation: net = integral of (finish - old slab); fill = its positive part; high = its negative part; mean = net
 /// / area.
-/// Taken for granted: old slab plane over each triangle, finish one plane.
+/// Taken for granted: old slab plane over each triangle, finish plane over each facet.
 ///
 /// - `survey`: the old slab.
 /// - `finish`: the new top surface.
@@ -1106,7 +2538,10 @@ pub unsafe extern "C" fn ovs_thickness_us(
 ///   - `thinner_than` (mm): the area thinner than this is told; at least -100000 mm, at most 100000 mm; may be left
 ///     out.
 ///   - `zone`: only within this outline; may be left out.
-/// - `results`, `results_len`, out: as many as there is room for, by their constants:
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
 ///   - OVS_THICKNESS_AREA (m2): plan area.
 ///   - OVS_THICKNESS_NET (m3): fill less high spots.
 ///   - OVS_THICKNESS_FILL (m3): volume where the finish is above the old slab.
@@ -1120,10 +2555,11 @@ pub unsafe extern "C" fn ovs_thickness_us(
 ///   - OVS_THICKNESS_GREATEST_X (m): where it is, from the left.
 ///   - OVS_THICKNESS_GREATEST_Y (m): where it is, from the front.
 ///   - OVS_THICKNESS_THINNER (m2): area thinner than the depth asked about.
-/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///   - OVS_THICKNESS_LEAST_FACET: the facet where it is thinnest.
+///   - OVS_THICKNESS_GREATEST_FACET: the facet where it is thickest.
 ///
 /// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_KEY_UNKNOWN,
-/// OVS_FINISH_TWICE, OVS_NULL_POINTER.
+/// OVS_FINISH_TWICE, OVS_NULL_POINTER, OVS_FACETS_LEAVE_HOLE.
 /// Basis: plane and solid geometry: derived.
 /// Since 0.1.0.
 /// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"thinner_than":"5 in"}
@@ -1134,20 +2570,19 @@ pub unsafe extern "C" fn ovs_thickness_si(
     zone: *const ovs_outline,
     options_json: *const c_char,
     options_len: c_int,
-    results: *mut f64,
-    results_len: c_int,
+    status: *mut c_int,
     notes: *mut c_int,
     notes_len: c_int,
     msg: *mut c_char,
     msg_len: c_int,
-) -> c_int {
+) -> *mut ovs_answer {
     let given = [
         (0, Given::Record(Passed::new("survey", survey))),
         (1, Given::Record(Passed::new("finish", finish))),
         (3, Given::Record(Passed::new("zone", zone))),
     ];
     let request = Request::new(THICKNESS, System::Si, &given, options_json, options_len);
-    unsafe { record::numbers(request, Numbers::new("results", results, results_len), Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
 }
 
 /// Why ovs_thickness_us refuses these inputs, in full; else its notes and what was taken, one a line.

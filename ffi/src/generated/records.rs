@@ -121,6 +121,102 @@ pub struct ovs_survey {
     _private: [u8; 0],
 }
 
+/// The field `point_count`: how many points there are.
+pub const OVS_POINTS_POINT_COUNT: c_int = 0;
+
+/// The field `least_x` (ft or m): least along the first plan axis.
+pub const OVS_POINTS_LEAST_X: c_int = 1;
+
+/// The field `greatest_x` (ft or m): greatest along the first plan axis.
+pub const OVS_POINTS_GREATEST_X: c_int = 2;
+
+/// The field `least_y` (ft or m): least along the second plan axis.
+pub const OVS_POINTS_LEAST_Y: c_int = 3;
+
+/// The field `greatest_y` (ft or m): greatest along the second plan axis.
+pub const OVS_POINTS_GREATEST_Y: c_int = 4;
+
+/// The field `lowest` (ft or m): height of the lowest.
+pub const OVS_POINTS_LOWEST: c_int = 5;
+
+/// The field `highest` (ft or m): height of the highest.
+pub const OVS_POINTS_HIGHEST: c_int = 6;
+
+/// The field `points`: the points.
+pub const OVS_POINTS_POINTS: c_int = 7;
+
+/// The column `name` of `points`: its name.
+pub const OVS_POINTS_POINTS_NAME: c_int = 0;
+
+/// The column `x` of `points` (ft or m): along the first plan axis.
+pub const OVS_POINTS_POINTS_X: c_int = 1;
+
+/// The column `y` of `points` (ft or m): along the second, a quarter turn to the left of it.
+pub const OVS_POINTS_POINTS_Y: c_int = 2;
+
+/// The column `elevation` of `points` (ft or m): height.
+pub const OVS_POINTS_POINTS_ELEVATION: c_int = 3;
+
+/// How many fields there are.
+pub const OVS_POINTS_FIELDS: c_int = 8;
+
+/// Points with heights, in the axes of where they came from: of a file, a scan or a total station.
+#[expect(non_camel_case_types, reason = "its name in C")]
+pub struct ovs_points {
+    _private: [u8; 0],
+}
+
+/// The field `name`: its name.
+pub const OVS_TIN_NAME: c_int = 0;
+
+/// The field `point_count`: how many points there are.
+pub const OVS_TIN_POINT_COUNT: c_int = 1;
+
+/// The field `face_count`: how many faces there are.
+pub const OVS_TIN_FACE_COUNT: c_int = 2;
+
+/// The field `lowest` (ft or m): height of the lowest point.
+pub const OVS_TIN_LOWEST: c_int = 3;
+
+/// The field `highest` (ft or m): height of the highest point.
+pub const OVS_TIN_HIGHEST: c_int = 4;
+
+/// The field `points`: the points.
+pub const OVS_TIN_POINTS: c_int = 5;
+
+/// The column `name` of `points`: its name.
+pub const OVS_TIN_POINTS_NAME: c_int = 0;
+
+/// The column `x` of `points` (ft or m): along the first plan axis.
+pub const OVS_TIN_POINTS_X: c_int = 1;
+
+/// The column `y` of `points` (ft or m): along the second, a quarter turn to the left of it.
+pub const OVS_TIN_POINTS_Y: c_int = 2;
+
+/// The column `elevation` of `points` (ft or m): height.
+pub const OVS_TIN_POINTS_ELEVATION: c_int = 3;
+
+/// The field `faces`: the faces.
+pub const OVS_TIN_FACES: c_int = 6;
+
+/// The column `a` of `faces`: its first corner: the number of a point, the first being 0.
+pub const OVS_TIN_FACES_A: c_int = 0;
+
+/// The column `b` of `faces`: its second corner.
+pub const OVS_TIN_FACES_B: c_int = 1;
+
+/// The column `c` of `faces`: its third corner.
+pub const OVS_TIN_FACES_C: c_int = 2;
+
+/// How many fields there are.
+pub const OVS_TIN_FIELDS: c_int = 7;
+
+/// A triangulated surface as it was handed over: points, and the faces between them.
+#[expect(non_camel_case_types, reason = "its name in C")]
+pub struct ovs_tin {
+    _private: [u8; 0],
+}
+
 /// The field `elevation` (ft or m): of one plane: its height at the origin of the axes.
 pub const OVS_FINISH_ELEVATION: c_int = 0;
 
@@ -546,6 +642,372 @@ pub unsafe extern "C" fn ovs_survey_free(
     survey: *mut ovs_survey,
 ) {
     unsafe { free(survey) }
+}
+
+pub(crate) static POINTS_TYPE: &RecordType = record_type(OPERATIONS, "points");
+
+/// Every field that is a number, a count or a word, by its place; NaN for the others.
+///
+/// - `values`, `values_len`, out: as many as there is room for.
+/// - OVS_POINTS_POINT_COUNT: how many points there are.
+/// - OVS_POINTS_LEAST_X (ft): least along the first plan axis.
+/// - OVS_POINTS_GREATEST_X (ft): greatest along the first plan axis.
+/// - OVS_POINTS_LEAST_Y (ft): least along the second plan axis.
+/// - OVS_POINTS_GREATEST_Y (ft): greatest along the second plan axis.
+/// - OVS_POINTS_LOWEST (ft): height of the lowest.
+/// - OVS_POINTS_HIGHEST (ft): height of the highest.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_values_us(
+    points: *const ovs_points,
+    values: *mut f64,
+    values_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let values = Numbers::new("values", values, values_len);
+    unsafe { read::values(Holder::Record(POINTS_TYPE, Passed::new("points", points)), System::Us, values, Message::new(msg, msg_len)) }
+}
+
+/// Every field that is a number, a count or a word, by its place; NaN for the others.
+///
+/// - `values`, `values_len`, out: as many as there is room for.
+/// - OVS_POINTS_POINT_COUNT: how many points there are.
+/// - OVS_POINTS_LEAST_X (m): least along the first plan axis.
+/// - OVS_POINTS_GREATEST_X (m): greatest along the first plan axis.
+/// - OVS_POINTS_LEAST_Y (m): least along the second plan axis.
+/// - OVS_POINTS_GREATEST_Y (m): greatest along the second plan axis.
+/// - OVS_POINTS_LOWEST (m): height of the lowest.
+/// - OVS_POINTS_HIGHEST (m): height of the highest.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_values_si(
+    points: *const ovs_points,
+    values: *mut f64,
+    values_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let values = Numbers::new("values", values, values_len);
+    unsafe { read::values(Holder::Record(POINTS_TYPE, Passed::new("points", points)), System::Si, values, Message::new(msg, msg_len)) }
+}
+
+/// How many rows a field that is a table has.
+///
+/// - OVS_POINTS_POINTS: the points.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_field_rows(
+    points: *const ovs_points,
+    field: c_int,
+    rows: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    unsafe { read::rows(Holder::Record(POINTS_TYPE, Passed::new("points", points)), field, rows, Message::new(msg, msg_len)) }
+}
+
+/// A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+///
+/// - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+/// - OVS_POINTS_POINTS_NAME: its name.
+/// - OVS_POINTS_POINTS_X (ft): along the first plan axis.
+/// - OVS_POINTS_POINTS_Y (ft): along the second, a quarter turn to the left of it.
+/// - OVS_POINTS_POINTS_ELEVATION (ft): height.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_field_column_us(
+    points: *const ovs_points,
+    field: c_int,
+    column: c_int,
+    cells: *mut f64,
+    cells_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let cells = Numbers::new("cells", cells, cells_len);
+    unsafe { read::column(Holder::Record(POINTS_TYPE, Passed::new("points", points)), field, column, System::Us, cells, Message::new(msg, msg_len)) }
+}
+
+/// A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+///
+/// - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+/// - OVS_POINTS_POINTS_NAME: its name.
+/// - OVS_POINTS_POINTS_X (m): along the first plan axis.
+/// - OVS_POINTS_POINTS_Y (m): along the second, a quarter turn to the left of it.
+/// - OVS_POINTS_POINTS_ELEVATION (m): height.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_field_column_si(
+    points: *const ovs_points,
+    field: c_int,
+    column: c_int,
+    cells: *mut f64,
+    cells_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let cells = Numbers::new("cells", cells, cells_len);
+    unsafe { read::column(Holder::Record(POINTS_TYPE, Passed::new("points", points)), field, column, System::Si, cells, Message::new(msg, msg_len)) }
+}
+
+/// A text, or a word, of a field that is a table; OVS_EMPTY_CELL where that row has none.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_field_column_text(
+    points: *const ovs_points,
+    field: c_int,
+    column: c_int,
+    row: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("text", text, text_len, needed);
+    unsafe { read::column_text(Holder::Record(POINTS_TYPE, Passed::new("points", points)), [field, column, row], out, Message::new(msg, msg_len)) }
+}
+
+/// Writes the record as JSON, from which it comes back the same to the bit.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_to_json(
+    points: *const ovs_points,
+    json: *mut c_char,
+    json_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("json", json, json_len, needed);
+    unsafe { read::to_json(POINTS_TYPE, Passed::new("points", points), out, Message::new(msg, msg_len)) }
+}
+
+/// Makes the record from its JSON; every quantity in it is a text with its unit.
+///
+/// - `status`, out: the status of the call; may be null.
+///
+/// Returns the record, or null.
+/// Example: {"unit": "ft", "x": [1, 11, 11, 1, 5], "y": [1, 1, 9, 9, 4], "elevation": [99.20, 99.15, 99.25, 99.22, 99.16], "name": ["A", "B", "C", "D", null]}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_from_json(
+    json: *const c_char,
+    json_len: c_int,
+    status: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_points {
+    let text = TextIn::new("json", json, json_len);
+    unsafe { read::from_json(POINTS_TYPE, text, status, Message::new(msg, msg_len)) }
+}
+
+/// A result of an answer that is such a record, as a pointer of its own.
+///
+/// - `status`, out: the status of the call; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_answer_record_points(
+    answer: *const ovs_answer,
+    result: c_int,
+    status: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_points {
+    let answer = Passed::new("answer", answer);
+    unsafe { read::record(POINTS_TYPE, answer, result, status, Message::new(msg, msg_len)) }
+}
+
+/// Frees the record; null is nothing.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_free(
+    points: *mut ovs_points,
+) {
+    unsafe { free(points) }
+}
+
+pub(crate) static TIN_TYPE: &RecordType = record_type(OPERATIONS, "tin");
+
+/// Every field that is a number, a count or a word, by its place; NaN for the others.
+///
+/// - `values`, `values_len`, out: as many as there is room for.
+/// - OVS_TIN_POINT_COUNT: how many points there are.
+/// - OVS_TIN_FACE_COUNT: how many faces there are.
+/// - OVS_TIN_LOWEST (ft): height of the lowest point.
+/// - OVS_TIN_HIGHEST (ft): height of the highest point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_tin_values_us(
+    tin: *const ovs_tin,
+    values: *mut f64,
+    values_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let values = Numbers::new("values", values, values_len);
+    unsafe { read::values(Holder::Record(TIN_TYPE, Passed::new("tin", tin)), System::Us, values, Message::new(msg, msg_len)) }
+}
+
+/// Every field that is a number, a count or a word, by its place; NaN for the others.
+///
+/// - `values`, `values_len`, out: as many as there is room for.
+/// - OVS_TIN_POINT_COUNT: how many points there are.
+/// - OVS_TIN_FACE_COUNT: how many faces there are.
+/// - OVS_TIN_LOWEST (m): height of the lowest point.
+/// - OVS_TIN_HIGHEST (m): height of the highest point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_tin_values_si(
+    tin: *const ovs_tin,
+    values: *mut f64,
+    values_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let values = Numbers::new("values", values, values_len);
+    unsafe { read::values(Holder::Record(TIN_TYPE, Passed::new("tin", tin)), System::Si, values, Message::new(msg, msg_len)) }
+}
+
+/// A field that is a text, or a word.
+///
+/// - OVS_TIN_NAME: its name.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_tin_field_text(
+    tin: *const ovs_tin,
+    field: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("text", text, text_len, needed);
+    unsafe { read::text(Holder::Record(TIN_TYPE, Passed::new("tin", tin)), field, out, Message::new(msg, msg_len)) }
+}
+
+/// How many rows a field that is a table has.
+///
+/// - OVS_TIN_POINTS: the points.
+/// - OVS_TIN_FACES: the faces.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_tin_field_rows(
+    tin: *const ovs_tin,
+    field: c_int,
+    rows: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    unsafe { read::rows(Holder::Record(TIN_TYPE, Passed::new("tin", tin)), field, rows, Message::new(msg, msg_len)) }
+}
+
+/// A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+///
+/// - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+/// - OVS_TIN_POINTS_NAME: its name.
+/// - OVS_TIN_POINTS_X (ft): along the first plan axis.
+/// - OVS_TIN_POINTS_Y (ft): along the second, a quarter turn to the left of it.
+/// - OVS_TIN_POINTS_ELEVATION (ft): height.
+/// - OVS_TIN_FACES_A: its first corner: the number of a point, the first being 0.
+/// - OVS_TIN_FACES_B: its second corner.
+/// - OVS_TIN_FACES_C: its third corner.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_tin_field_column_us(
+    tin: *const ovs_tin,
+    field: c_int,
+    column: c_int,
+    cells: *mut f64,
+    cells_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let cells = Numbers::new("cells", cells, cells_len);
+    unsafe { read::column(Holder::Record(TIN_TYPE, Passed::new("tin", tin)), field, column, System::Us, cells, Message::new(msg, msg_len)) }
+}
+
+/// A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+///
+/// - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+/// - OVS_TIN_POINTS_NAME: its name.
+/// - OVS_TIN_POINTS_X (m): along the first plan axis.
+/// - OVS_TIN_POINTS_Y (m): along the second, a quarter turn to the left of it.
+/// - OVS_TIN_POINTS_ELEVATION (m): height.
+/// - OVS_TIN_FACES_A: its first corner: the number of a point, the first being 0.
+/// - OVS_TIN_FACES_B: its second corner.
+/// - OVS_TIN_FACES_C: its third corner.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_tin_field_column_si(
+    tin: *const ovs_tin,
+    field: c_int,
+    column: c_int,
+    cells: *mut f64,
+    cells_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let cells = Numbers::new("cells", cells, cells_len);
+    unsafe { read::column(Holder::Record(TIN_TYPE, Passed::new("tin", tin)), field, column, System::Si, cells, Message::new(msg, msg_len)) }
+}
+
+/// A text, or a word, of a field that is a table; OVS_EMPTY_CELL where that row has none.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_tin_field_column_text(
+    tin: *const ovs_tin,
+    field: c_int,
+    column: c_int,
+    row: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("text", text, text_len, needed);
+    unsafe { read::column_text(Holder::Record(TIN_TYPE, Passed::new("tin", tin)), [field, column, row], out, Message::new(msg, msg_len)) }
+}
+
+/// Writes the record as JSON, from which it comes back the same to the bit.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_tin_to_json(
+    tin: *const ovs_tin,
+    json: *mut c_char,
+    json_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("json", json, json_len, needed);
+    unsafe { read::to_json(TIN_TYPE, Passed::new("tin", tin), out, Message::new(msg, msg_len)) }
+}
+
+/// Makes the record from its JSON; every quantity in it is a text with its unit.
+///
+/// - `status`, out: the status of the call; may be null.
+///
+/// Returns the record, or null.
+/// Example: {"name": "old floor", "points": {"unit": "ft", "x": [1, 11, 11, 1], "y": [1, 1, 9, 9], "elevation": [99.20, 99.15, 99.25, 99.22]}, "faces": [[0, 1, 2], [0, 2, 3]]}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_tin_from_json(
+    json: *const c_char,
+    json_len: c_int,
+    status: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_tin {
+    let text = TextIn::new("json", json, json_len);
+    unsafe { read::from_json(TIN_TYPE, text, status, Message::new(msg, msg_len)) }
+}
+
+/// A result of an answer that is such a record, as a pointer of its own.
+///
+/// - `status`, out: the status of the call; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_answer_record_tin(
+    answer: *const ovs_answer,
+    result: c_int,
+    status: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_tin {
+    let answer = Passed::new("answer", answer);
+    unsafe { read::record(TIN_TYPE, answer, result, status, Message::new(msg, msg_len)) }
+}
+
+/// Frees the record; null is nothing.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_tin_free(
+    tin: *mut ovs_tin,
+) {
+    unsafe { free(tin) }
 }
 
 pub(crate) static FINISH_TYPE: &RecordType = record_type(OPERATIONS, "finish");

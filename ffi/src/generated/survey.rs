@@ -3,13 +3,13 @@
 //! Made from the table of operations: change the table and run `cargo run -p overslab-tests`.
 
 use crate::answer::ovs_answer;
-use crate::border::{Given, Input, Message, Notes, Numbers, Output, Passed, Request, TextOut, record, row, scalar};
+use crate::border::{BytesIn, Given, Input, Message, Notes, Numbers, Output, Passed, Request, TextOut, record, row, scalar};
 use crate::border::scalar::Arrays;
 use overslab::operation::Operation;
 use overslab::operations::OPERATIONS;
 use overslab::quantity::System;
-use std::ffi::{c_char, c_int};
-use super::records::{OUTLINE_TYPE, SURVEY_TYPE, ovs_outline, ovs_survey};
+use std::ffi::{c_char, c_int, c_uchar};
+use super::records::{OUTLINE_TYPE, POINTS_TYPE, SURVEY_TYPE, ovs_outline, ovs_points, ovs_survey};
 
 /// The result `misclosure` (in or mm): found less known where the line closes.
 pub const OVS_LEVEL_BOOK_MISCLOSURE: c_int = 0;
@@ -528,6 +528,240 @@ pub const OVS_BENCHMARK_RECHECK_FOLLOWS_SHARED_OUT: c_int = 1;
 
 /// The word `shoot_again`.
 pub const OVS_BENCHMARK_RECHECK_FOLLOWS_SHOOT_AGAIN: c_int = 2;
+
+/// The result `points`: the points.
+pub const OVS_READ_POINTS_POINTS: c_int = 0;
+
+/// The result `format`: what the file is.
+pub const OVS_READ_POINTS_FORMAT: c_int = 1;
+
+/// The result `unit`: the unit of its numbers, where all have one.
+pub const OVS_READ_POINTS_UNIT: c_int = 2;
+
+/// The result `left_out`: points of the file that were not used.
+pub const OVS_READ_POINTS_LEFT_OUT: c_int = 3;
+
+/// The column `reason` of `left_out`: why.
+pub const OVS_READ_POINTS_LEFT_OUT_REASON: c_int = 0;
+
+/// The column `count` of `left_out`: how many.
+pub const OVS_READ_POINTS_LEFT_OUT_COUNT: c_int = 1;
+
+/// How many results there are.
+pub const OVS_READ_POINTS_RESULTS: c_int = 4;
+
+/// The word `csv`.
+pub const OVS_READ_POINTS_FORMAT_CSV: c_int = 0;
+
+/// The word `xyz`.
+pub const OVS_READ_POINTS_FORMAT_XYZ: c_int = 1;
+
+/// The word `ply`.
+pub const OVS_READ_POINTS_FORMAT_PLY: c_int = 2;
+
+/// The word `las`.
+pub const OVS_READ_POINTS_FORMAT_LAS: c_int = 3;
+
+/// The word `e57`.
+pub const OVS_READ_POINTS_FORMAT_E57: c_int = 4;
+
+/// The word `landxml`.
+pub const OVS_READ_POINTS_FORMAT_LANDXML: c_int = 5;
+
+/// The word `m`.
+pub const OVS_READ_POINTS_UNIT_M: c_int = 0;
+
+/// The word `cm`.
+pub const OVS_READ_POINTS_UNIT_CM: c_int = 1;
+
+/// The word `mm`.
+pub const OVS_READ_POINTS_UNIT_MM: c_int = 2;
+
+/// The word `ft`.
+pub const OVS_READ_POINTS_UNIT_FT: c_int = 3;
+
+/// The word `us_survey_ft`.
+pub const OVS_READ_POINTS_UNIT_US_SURVEY_FT: c_int = 4;
+
+/// The word `in`.
+pub const OVS_READ_POINTS_UNIT_IN: c_int = 5;
+
+/// The word `yd`.
+pub const OVS_READ_POINTS_UNIT_YD: c_int = 6;
+
+/// The word `no`.
+pub const OVS_READ_POINTS_OVERRULE_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_READ_POINTS_OVERRULE_YES: c_int = 1;
+
+/// The word `no`.
+pub const OVS_READ_POINTS_GROUND_ONLY_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_READ_POINTS_GROUND_ONLY_YES: c_int = 1;
+
+/// The word `not_finite`.
+pub const OVS_READ_POINTS_LEFT_OUT_REASON_NOT_FINITE: c_int = 0;
+
+/// The word `too_far`.
+pub const OVS_READ_POINTS_LEFT_OUT_REASON_TOO_FAR: c_int = 1;
+
+/// The word `not_shot`.
+pub const OVS_READ_POINTS_LEFT_OUT_REASON_NOT_SHOT: c_int = 2;
+
+/// The word `no_height`.
+pub const OVS_READ_POINTS_LEFT_OUT_REASON_NO_HEIGHT: c_int = 3;
+
+/// The word `invalid`.
+pub const OVS_READ_POINTS_LEFT_OUT_REASON_INVALID: c_int = 4;
+
+/// The word `withheld`.
+pub const OVS_READ_POINTS_LEFT_OUT_REASON_WITHHELD: c_int = 5;
+
+/// The word `noise`.
+pub const OVS_READ_POINTS_LEFT_OUT_REASON_NOISE: c_int = 6;
+
+/// The word `not_ground`.
+pub const OVS_READ_POINTS_LEFT_OUT_REASON_NOT_GROUND: c_int = 7;
+
+/// The result `tin`: the surface.
+pub const OVS_READ_SURFACE_TIN: c_int = 0;
+
+/// The result `format`: what the file is.
+pub const OVS_READ_SURFACE_FORMAT: c_int = 1;
+
+/// The result `unit`: the unit of its numbers, where all have one.
+pub const OVS_READ_SURFACE_UNIT: c_int = 2;
+
+/// The result `left_out`: points of the file that were not used.
+pub const OVS_READ_SURFACE_LEFT_OUT: c_int = 3;
+
+/// The column `reason` of `left_out`: why.
+pub const OVS_READ_SURFACE_LEFT_OUT_REASON: c_int = 0;
+
+/// The column `count` of `left_out`: how many.
+pub const OVS_READ_SURFACE_LEFT_OUT_COUNT: c_int = 1;
+
+/// How many results there are.
+pub const OVS_READ_SURFACE_RESULTS: c_int = 4;
+
+/// The word `csv`.
+pub const OVS_READ_SURFACE_FORMAT_CSV: c_int = 0;
+
+/// The word `xyz`.
+pub const OVS_READ_SURFACE_FORMAT_XYZ: c_int = 1;
+
+/// The word `ply`.
+pub const OVS_READ_SURFACE_FORMAT_PLY: c_int = 2;
+
+/// The word `las`.
+pub const OVS_READ_SURFACE_FORMAT_LAS: c_int = 3;
+
+/// The word `e57`.
+pub const OVS_READ_SURFACE_FORMAT_E57: c_int = 4;
+
+/// The word `landxml`.
+pub const OVS_READ_SURFACE_FORMAT_LANDXML: c_int = 5;
+
+/// The word `m`.
+pub const OVS_READ_SURFACE_UNIT_M: c_int = 0;
+
+/// The word `cm`.
+pub const OVS_READ_SURFACE_UNIT_CM: c_int = 1;
+
+/// The word `mm`.
+pub const OVS_READ_SURFACE_UNIT_MM: c_int = 2;
+
+/// The word `ft`.
+pub const OVS_READ_SURFACE_UNIT_FT: c_int = 3;
+
+/// The word `us_survey_ft`.
+pub const OVS_READ_SURFACE_UNIT_US_SURVEY_FT: c_int = 4;
+
+/// The word `in`.
+pub const OVS_READ_SURFACE_UNIT_IN: c_int = 5;
+
+/// The word `yd`.
+pub const OVS_READ_SURFACE_UNIT_YD: c_int = 6;
+
+/// The word `no`.
+pub const OVS_READ_SURFACE_OVERRULE_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_READ_SURFACE_OVERRULE_YES: c_int = 1;
+
+/// The word `not_finite`.
+pub const OVS_READ_SURFACE_LEFT_OUT_REASON_NOT_FINITE: c_int = 0;
+
+/// The word `too_far`.
+pub const OVS_READ_SURFACE_LEFT_OUT_REASON_TOO_FAR: c_int = 1;
+
+/// The word `not_shot`.
+pub const OVS_READ_SURFACE_LEFT_OUT_REASON_NOT_SHOT: c_int = 2;
+
+/// The word `no_height`.
+pub const OVS_READ_SURFACE_LEFT_OUT_REASON_NO_HEIGHT: c_int = 3;
+
+/// The word `invalid`.
+pub const OVS_READ_SURFACE_LEFT_OUT_REASON_INVALID: c_int = 4;
+
+/// The word `withheld`.
+pub const OVS_READ_SURFACE_LEFT_OUT_REASON_WITHHELD: c_int = 5;
+
+/// The word `noise`.
+pub const OVS_READ_SURFACE_LEFT_OUT_REASON_NOISE: c_int = 6;
+
+/// The word `not_ground`.
+pub const OVS_READ_SURFACE_LEFT_OUT_REASON_NOT_GROUND: c_int = 7;
+
+/// The word `laser`.
+pub const OVS_SURVEY_FROM_POINTS_INSTRUMENT_LASER: c_int = 0;
+
+/// The word `optical_hundredths`.
+pub const OVS_SURVEY_FROM_POINTS_INSTRUMENT_OPTICAL_HUNDREDTHS: c_int = 1;
+
+/// The word `optical_eighths`.
+pub const OVS_SURVEY_FROM_POINTS_INSTRUMENT_OPTICAL_EIGHTHS: c_int = 2;
+
+/// The word `optical_sixteenths`.
+pub const OVS_SURVEY_FROM_POINTS_INSTRUMENT_OPTICAL_SIXTEENTHS: c_int = 3;
+
+/// The word `optical_millimetres`.
+pub const OVS_SURVEY_FROM_POINTS_INSTRUMENT_OPTICAL_MILLIMETRES: c_int = 4;
+
+/// The word `string`.
+pub const OVS_SURVEY_FROM_POINTS_INSTRUMENT_STRING: c_int = 5;
+
+/// The word `water`.
+pub const OVS_SURVEY_FROM_POINTS_INSTRUMENT_WATER: c_int = 6;
+
+/// The word `trowelled`.
+pub const OVS_SURVEY_FROM_POINTS_TEXTURE_TROWELLED: c_int = 0;
+
+/// The word `broomed`.
+pub const OVS_SURVEY_FROM_POINTS_TEXTURE_BROOMED: c_int = 1;
+
+/// The word `scaled`.
+pub const OVS_SURVEY_FROM_POINTS_TEXTURE_SCALED: c_int = 2;
+
+/// The word `rough`.
+pub const OVS_SURVEY_FROM_POINTS_TEXTURE_ROUGH: c_int = 3;
+
+/// The word `no`.
+pub const OVS_SURVEY_FROM_POINTS_BEYOND_ALLOWED_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_SURVEY_FROM_POINTS_BEYOND_ALLOWED_YES: c_int = 1;
+
+/// The word `refuse`.
+pub const OVS_SURVEY_FROM_POINTS_OUTSIDE_REFUSE: c_int = 0;
+
+/// The word `use`.
+pub const OVS_SURVEY_FROM_POINTS_OUTSIDE_USE: c_int = 1;
+
+/// The word `leave_out`.
+pub const OVS_SURVEY_FROM_POINTS_OUTSIDE_LEAVE_OUT: c_int = 2;
 
 static ROD_ELEVATION: &Operation = row(OPERATIONS, "rod_elevation");
 
@@ -2522,5 +2756,573 @@ pub unsafe extern "C" fn ovs_benchmark_recheck_si_why(
         (1, Given::Number(again_m)),
     ];
     let request = Request::new(BENCHMARK_RECHECK, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static POINTS_FROM_TABLE: &Operation = row(OPERATIONS, "points_from_table");
+
+/// Points with heights from a table, in any axes: to be thinned, moved or made into the surface of the old slab.
+///
+/// Equation: none: the points as they are given.
+/// Taken for granted: nothing.
+///
+/// - `points_x_ft` (ft): along the first plan axis; at least -3280839895.01 ft, at most 3280839895.01 ft.
+/// - `points_y_ft` (ft): along the second, a quarter turn to the left of it; at least -3280839895.01 ft, at most
+///   3280839895.01 ft.
+/// - `points_elevation_ft` (ft): height; at least -3280839895.01 ft, at most 3280839895.01 ft.
+/// - `points_rows`: the points: how many rows, each a point; at least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `points`: its name; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: Points with heights, in the axes of where they came from: of a file, a scan or a
+/// total station.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_LENGTH_MISMATCH, OVS_KEY_MISSING.
+/// Since 0.1.0.
+/// Example, as JSON: {"points":{"x":["1 ft","11 ft","11 ft","1 ft","5 ft"],"y":["1 ft","1 ft","9 ft","9 ft","4 ft"],"elevation":["99.20 ft","99.15 ft","99.25 ft","99.22 ft","99.16 ft"],"name":["A","B","C","D",null]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_from_table_us(
+    points_x_ft: *const f64,
+    points_y_ft: *const f64,
+    points_elevation_ft: *const f64,
+    points_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_points {
+    let given = [
+        (0, Given::Table(points_rows, &[(0, Input::Numbers(points_x_ft)), (1, Input::Numbers(points_y_ft)), (2, Input::Numbers(points_elevation_ft))])),
+    ];
+    let request = Request::new(POINTS_FROM_TABLE, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, POINTS_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Points with heights from a table, in any axes: to be thinned, moved or made into the surface of the old slab.
+///
+/// Equation: none: the points as they are given.
+/// Taken for granted: nothing.
+///
+/// - `points_x_m` (m): along the first plan axis; at least -1000000000 m, at most 1000000000 m.
+/// - `points_y_m` (m): along the second, a quarter turn to the left of it; at least -1000000000 m, at most
+///   1000000000 m.
+/// - `points_elevation_m` (m): height; at least -1000000000 m, at most 1000000000 m.
+/// - `points_rows`: the points: how many rows, each a point; at least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `points`: its name; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: Points with heights, in the axes of where they came from: of a file, a scan or a
+/// total station.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_LENGTH_MISMATCH, OVS_KEY_MISSING.
+/// Since 0.1.0.
+/// Example, as JSON: {"points":{"x":["1 ft","11 ft","11 ft","1 ft","5 ft"],"y":["1 ft","1 ft","9 ft","9 ft","4 ft"],"elevation":["99.20 ft","99.15 ft","99.25 ft","99.22 ft","99.16 ft"],"name":["A","B","C","D",null]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_from_table_si(
+    points_x_m: *const f64,
+    points_y_m: *const f64,
+    points_elevation_m: *const f64,
+    points_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_points {
+    let given = [
+        (0, Given::Table(points_rows, &[(0, Input::Numbers(points_x_m)), (1, Input::Numbers(points_y_m)), (2, Input::Numbers(points_elevation_m))])),
+    ];
+    let request = Request::new(POINTS_FROM_TABLE, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, POINTS_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_points_from_table_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_from_table_us_why(
+    points_x_ft: *const f64,
+    points_y_ft: *const f64,
+    points_elevation_ft: *const f64,
+    points_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(points_rows, &[(0, Input::Numbers(points_x_ft)), (1, Input::Numbers(points_y_ft)), (2, Input::Numbers(points_elevation_ft))])),
+    ];
+    let request = Request::new(POINTS_FROM_TABLE, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_points_from_table_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_from_table_si_why(
+    points_x_m: *const f64,
+    points_y_m: *const f64,
+    points_elevation_m: *const f64,
+    points_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(points_rows, &[(0, Input::Numbers(points_x_m)), (1, Input::Numbers(points_y_m)), (2, Input::Numbers(points_elevation_m))])),
+    ];
+    let request = Request::new(POINTS_FROM_TABLE, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static READ_POINTS: &Operation = row(OPERATIONS, "read_points");
+
+/// Points out of the bytes of a file: CSV, XYZ, PLY, LAS or LAZ, E57, LandXML.
+///
+/// Equation: none: the coordinates of the file, in metres by its unit.
+/// Taken for granted: nothing: what the file does not say must be given, and a file that is cut short is refused.
+///
+/// - `file`, `file_len`: the bytes of the file, as they are.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `format`: what the file is; found from its first bytes where left out; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5
+///     landxml; may be left out.
+///   - `unit`: the unit of its numbers, for a file that does not say it; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+///     in, 6 yd; may be left out.
+///   - `overrule`: whether the unit given holds even where the file says another; 0 no, 1 yes; where left out no,
+///     because a file mostly knows its unit.
+///   - `columns`: what stands in each column of a table, in place of its header: point, y [ft], x [ft], elevation
+///     [in], skip; may be left out.
+///   - `height_of_instrument` (ft): height of the line of sight, for a column of rods; at least -32808.3989501 ft,
+///     at most 32808.3989501 ft; may be left out.
+///   - `ground_only`: whether only points that the file classes as ground are used; 0 no, 1 yes; where left out no,
+///     because few scans are classed.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_READ_POINTS_POINTS: the points.
+///   - OVS_READ_POINTS_FORMAT: what the file is; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5 landxml.
+///   - OVS_READ_POINTS_UNIT: the unit of its numbers, where all have one; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+///     in, 6 yd.
+///   - OVS_READ_POINTS_LEFT_OUT: points of the file that were not used.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KEY_MISSING,
+/// OVS_CONTRADICTION, OVS_NULL_POINTER, OVS_FORMAT_UNKNOWN, OVS_FILE_BROKEN, OVS_COLUMN_MISSING.
+/// Since 0.1.0.
+/// Example, as JSON: {"file":"point,x [ft],y [ft],elevation [ft]\nA,1,1,99.20\nB,11,1,99.15\nC,11,9,99.25\nD,1,9,99.22\n"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_read_points_us(
+    file: *const c_uchar,
+    file_len: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Bytes(BytesIn::new("file", file, file_len))),
+    ];
+    let request = Request::new(READ_POINTS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Points out of the bytes of a file: CSV, XYZ, PLY, LAS or LAZ, E57, LandXML.
+///
+/// Equation: none: the coordinates of the file, in metres by its unit.
+/// Taken for granted: nothing: what the file does not say must be given, and a file that is cut short is refused.
+///
+/// - `file`, `file_len`: the bytes of the file, as they are.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `format`: what the file is; found from its first bytes where left out; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5
+///     landxml; may be left out.
+///   - `unit`: the unit of its numbers, for a file that does not say it; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+///     in, 6 yd; may be left out.
+///   - `overrule`: whether the unit given holds even where the file says another; 0 no, 1 yes; where left out no,
+///     because a file mostly knows its unit.
+///   - `columns`: what stands in each column of a table, in place of its header: point, y [ft], x [ft], elevation
+///     [in], skip; may be left out.
+///   - `height_of_instrument` (m): height of the line of sight, for a column of rods; at least -10000 m, at most
+///     10000 m; may be left out.
+///   - `ground_only`: whether only points that the file classes as ground are used; 0 no, 1 yes; where left out no,
+///     because few scans are classed.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_READ_POINTS_POINTS: the points.
+///   - OVS_READ_POINTS_FORMAT: what the file is; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5 landxml.
+///   - OVS_READ_POINTS_UNIT: the unit of its numbers, where all have one; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+///     in, 6 yd.
+///   - OVS_READ_POINTS_LEFT_OUT: points of the file that were not used.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KEY_MISSING,
+/// OVS_CONTRADICTION, OVS_NULL_POINTER, OVS_FORMAT_UNKNOWN, OVS_FILE_BROKEN, OVS_COLUMN_MISSING.
+/// Since 0.1.0.
+/// Example, as JSON: {"file":"point,x [ft],y [ft],elevation [ft]\nA,1,1,99.20\nB,11,1,99.15\nC,11,9,99.25\nD,1,9,99.22\n"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_read_points_si(
+    file: *const c_uchar,
+    file_len: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Bytes(BytesIn::new("file", file, file_len))),
+    ];
+    let request = Request::new(READ_POINTS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_read_points_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_read_points_us_why(
+    file: *const c_uchar,
+    file_len: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Bytes(BytesIn::new("file", file, file_len))),
+    ];
+    let request = Request::new(READ_POINTS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_read_points_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_read_points_si_why(
+    file: *const c_uchar,
+    file_len: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Bytes(BytesIn::new("file", file, file_len))),
+    ];
+    let request = Request::new(READ_POINTS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static READ_SURFACE: &Operation = row(OPERATIONS, "read_surface");
+
+/// A triangulated surface out of the bytes of a file, with the faces that it has there: LandXML, PLY.
+///
+/// Equation: none: the points and faces of the file, in metres by its unit.
+/// Taken for granted: nothing: what the file does not say must be given, and a file that is cut short is refused.
+///
+/// - `file`, `file_len`: the bytes of the file, as they are.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `format`: what the file is; found from its first bytes where left out; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5
+///     landxml; may be left out.
+///   - `unit`: the unit of its numbers, for a file that does not say it; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+///     in, 6 yd; may be left out.
+///   - `overrule`: whether the unit given holds even where the file says another; 0 no, 1 yes; where left out no,
+///     because a file mostly knows its unit.
+///   - `surface`: its name, for a file with several; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_READ_SURFACE_TIN: the surface.
+///   - OVS_READ_SURFACE_FORMAT: what the file is; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5 landxml.
+///   - OVS_READ_SURFACE_UNIT: the unit of its numbers, where all have one; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+///     in, 6 yd.
+///   - OVS_READ_SURFACE_LEFT_OUT: points of the file that were not used.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_WORD_UNKNOWN, OVS_NULL_POINTER, OVS_FILE_SHORT, OVS_SURFACE_UNCLEAR.
+/// Since 0.1.0.
+/// Example, as JSON: {"file":"ply\nformat ascii 1.0\nelement vertex 4\nproperty float x\nproperty float y\nproperty float z\nelement face 2\nproperty list uchar int vertex_indices\nend_header\n1 1 30.2\n5 1 30.1\n5 4 30.2\n1 4 30.2\n3 0 1 2\n3 0 2 3\n","unit":"m"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_read_surface_us(
+    file: *const c_uchar,
+    file_len: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Bytes(BytesIn::new("file", file, file_len))),
+    ];
+    let request = Request::new(READ_SURFACE, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// A triangulated surface out of the bytes of a file, with the faces that it has there: LandXML, PLY.
+///
+/// Equation: none: the points and faces of the file, in metres by its unit.
+/// Taken for granted: nothing: what the file does not say must be given, and a file that is cut short is refused.
+///
+/// - `file`, `file_len`: the bytes of the file, as they are.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `format`: what the file is; found from its first bytes where left out; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5
+///     landxml; may be left out.
+///   - `unit`: the unit of its numbers, for a file that does not say it; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+///     in, 6 yd; may be left out.
+///   - `overrule`: whether the unit given holds even where the file says another; 0 no, 1 yes; where left out no,
+///     because a file mostly knows its unit.
+///   - `surface`: its name, for a file with several; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_READ_SURFACE_TIN: the surface.
+///   - OVS_READ_SURFACE_FORMAT: what the file is; 0 csv, 1 xyz, 2 ply, 3 las, 4 e57, 5 landxml.
+///   - OVS_READ_SURFACE_UNIT: the unit of its numbers, where all have one; 0 m, 1 cm, 2 mm, 3 ft, 4 us_survey_ft, 5
+///     in, 6 yd.
+///   - OVS_READ_SURFACE_LEFT_OUT: points of the file that were not used.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_WORD_UNKNOWN, OVS_NULL_POINTER, OVS_FILE_SHORT, OVS_SURFACE_UNCLEAR.
+/// Since 0.1.0.
+/// Example, as JSON: {"file":"ply\nformat ascii 1.0\nelement vertex 4\nproperty float x\nproperty float y\nproperty float z\nelement face 2\nproperty list uchar int vertex_indices\nend_header\n1 1 30.2\n5 1 30.1\n5 4 30.2\n1 4 30.2\n3 0 1 2\n3 0 2 3\n","unit":"m"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_read_surface_si(
+    file: *const c_uchar,
+    file_len: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Bytes(BytesIn::new("file", file, file_len))),
+    ];
+    let request = Request::new(READ_SURFACE, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_read_surface_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_read_surface_us_why(
+    file: *const c_uchar,
+    file_len: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Bytes(BytesIn::new("file", file, file_len))),
+    ];
+    let request = Request::new(READ_SURFACE, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_read_surface_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_read_surface_si_why(
+    file: *const c_uchar,
+    file_len: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Bytes(BytesIn::new("file", file, file_len))),
+    ];
+    let request = Request::new(READ_SURFACE, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static SURVEY_FROM_POINTS: &Operation = row(OPERATIONS, "survey_from_points");
+
+/// The surface of the old slab through points, each a shot: of a file, a scan or a table.
+///
+/// Equation: Delaunay triangles, each plane; shots on one circle are filled from their mean.
+/// Taken for granted: the points are in the axes and the datum of the job; the slab is plane between neighbouring
+/// points.
+///
+/// - `outline`: the plan edge of the work.
+/// - `points`: the points.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+///     one.
+///   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+///     because most old slabs are.
+///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+///     no, because heights that far out are a guess.
+///   - `outside`: what becomes of points more than 6 in outside the outline; 0 refuse, 1 use, 2 leave_out; where
+///     left out refuse, because a point outside may be a slip.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_SHOT_OUTSIDE, OVS_TOO_FEW_SHOTS,
+/// OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: reading and texture deviations behind the site words: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"points":{"unit":"ft","x":[1,11,11,1,5],"y":[1,1,9,9,4],"elevation":[99.2,99.15,99.25,99.22,99.16]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_points_us(
+    outline: *const ovs_outline,
+    points: *const ovs_points,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Record(Passed::new("points", points))),
+    ];
+    let request = Request::new(SURVEY_FROM_POINTS, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The surface of the old slab through points, each a shot: of a file, a scan or a table.
+///
+/// Equation: Delaunay triangles, each plane; shots on one circle are filled from their mean.
+/// Taken for granted: the points are in the axes and the datum of the job; the slab is plane between neighbouring
+/// points.
+///
+/// - `outline`: the plan edge of the work.
+/// - `points`: the points.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+///     one.
+///   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+///     because most old slabs are.
+///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+///     no, because heights that far out are a guess.
+///   - `outside`: what becomes of points more than 6 in outside the outline; 0 refuse, 1 use, 2 leave_out; where
+///     left out refuse, because a point outside may be a slip.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_SHOT_OUTSIDE, OVS_TOO_FEW_SHOTS,
+/// OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: reading and texture deviations behind the site words: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"points":{"unit":"ft","x":[1,11,11,1,5],"y":[1,1,9,9,4],"elevation":[99.2,99.15,99.25,99.22,99.16]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_points_si(
+    outline: *const ovs_outline,
+    points: *const ovs_points,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Record(Passed::new("points", points))),
+    ];
+    let request = Request::new(SURVEY_FROM_POINTS, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_survey_from_points_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_points_us_why(
+    outline: *const ovs_outline,
+    points: *const ovs_points,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Record(Passed::new("points", points))),
+    ];
+    let request = Request::new(SURVEY_FROM_POINTS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_survey_from_points_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_points_si_why(
+    outline: *const ovs_outline,
+    points: *const ovs_points,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Record(Passed::new("points", points))),
+    ];
+    let request = Request::new(SURVEY_FROM_POINTS, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }

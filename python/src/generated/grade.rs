@@ -594,6 +594,854 @@ fn finish_at_least(
 }
 
 
+static FINISH_FROM_FACETS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "finish_from_facets"),
+    class: "Finish",
+    answer: crate::answers::record,
+};
+
+/// A finish of several facets over corners with heights, which they share, so that they meet at valleys and ridges.
+///
+/// Rule: z = a + b x + c y through the corners of each facet.
+/// Takes for granted: the corners of a facet are in one plane within 1e-6 ft; a warped one is split
+///     into triangles.
+///
+/// Args:
+///     corners: the corners; a table of at least 3 rows, each a corner that facets share, with the
+///         columns
+///         name: its name, by which facets call it; else they use its number from 1 on; a text; may be
+///             left out
+///         x: distance from the left [ft | m]; a finite number
+///         y: distance from the front [ft | m]; a finite number
+///         elevation: height of the finish there [ft | m]; at least -32808.3989501 ft, at most
+///             32808.3989501 ft (at least -10000 m, at most 10000 m)
+///     facets: the facets; a table of at least 1 row, each a facet over some of the corners, with the
+///         columns
+///         corners: names or numbers of its corners in order round it, commas between; a text
+///         name: its name; a text; may be left out
+///         falls_to: what it falls to: an edge, a valley, a drain; a text; may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Finish: The new top surface: one plane, or facets that meet. It has notes, basis and taken
+///         besides.
+///
+/// Raises:
+///     GradeError: the corners of a facet are not in one plane (FACET_WARPED); two facets lie over one
+///         another (FACETS_OVERLAP); no corner has this name or number (CORNER_UNKNOWN); the corners of
+///         a facet bound no area that could be struck off (FACET_SHAPE)
+///     FormError: the list is empty (EMPTY_LIST)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import finish_from_facets
+///     >>> answer = finish_from_facets(
+///     ...     corners={
+///     ...         "name": ["A", "B", "C", "D", "drain"],
+///     ...         "x": ["0 ft", "20 ft", "20 ft", "0 ft", "8 ft"],
+///     ...         "y": ["0 ft", "0 ft", "16 ft", "16 ft", "6 ft"],
+///     ...         "elevation": ["100 ft", "100 ft", "100 ft", "100 ft", "99.9 ft"],
+///     ...     },
+///     ...     facets={
+///     ...         "name": ["front", "right", "back", "left"],
+///     ...         "corners": ["A, B, drain", "B, C, drain", "C, D, drain", "D, A, drain"],
+///     ...         "falls_to": ["drain", "drain", "drain", "drain"],
+///     ...     },
+///     ... )
+///     >>> round(answer.fall_in_per_ft, 4)
+///     0.2
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (corners, facets, *, units=crate::units::Units(None)), text_signature = "(corners, facets, *, units=None)")]
+fn finish_from_facets(
+    py: Python<'_>,
+    corners: &Bound<'_, PyAny>,
+    facets: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FINISH_FROM_FACETS, &[Some(corners), Some(facets)], units)
+}
+
+
+static FINISH_FROM_PLANES: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "finish_from_planes"),
+    class: "Finish",
+    answer: crate::answers::record,
+};
+
+/// A finish of several facets, each with the plane through three heights of its own, checked to meet.
+///
+/// Rule: z = a + b x + c y through the heights of each facet.
+/// Takes for granted: facets that share an edge have one height along it.
+///
+/// Args:
+///     corners: the corners of all facets; a table of at least 3 rows, each a corner of one facet, in
+///         order round it, with the columns
+///         facet: the facet it is of; a text
+///         x: distance from the left [ft | m]; a finite number
+///         y: distance from the front [ft | m]; a finite number
+///         elevation: height of the finish there, at three corners of each facet or more [ft | m]; at
+///             least -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m);
+///             may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Finish: The new top surface: one plane, or facets that meet. It has notes, basis and taken
+///         besides.
+///
+/// Raises:
+///     GradeError: two facets have different heights along the edge they share (FACETS_APART); the
+///         corners of a facet bound no area that could be struck off (FACET_SHAPE)
+///     FormError: a required value is missing (KEY_MISSING)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import finish_from_planes
+///     >>> answer = finish_from_planes(
+///     ...     corners={
+///     ...         "facet": ["left", "left", "left", "left", "right", "right", "right", "right"],
+///     ...         "x": ["0 ft", "10 ft", "10 ft", "0 ft", "10 ft", "20 ft", "20 ft", "10 ft"],
+///     ...         "y": ["0 ft", "0 ft", "16 ft", "16 ft", "0 ft", "0 ft", "16 ft", "16 ft"],
+///     ...         "elevation": [
+///     ...             "100 ft",
+///     ...             "99.9 ft",
+///     ...             "99.9 ft",
+///     ...             None,
+///     ...             "99.9 ft",
+///     ...             "100.1 ft",
+///     ...             None,
+///     ...             "99.9 ft",
+///     ...         ],
+///     ...     },
+///     ... )
+///     >>> round(answer.fall_in_per_ft, 4)
+///     0.24
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (corners, *, units=crate::units::Units(None)), text_signature = "(corners, *, units=None)")]
+fn finish_from_planes(
+    py: Python<'_>,
+    corners: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FINISH_FROM_PLANES, &[Some(corners)], units)
+}
+
+
+static FINISH_TO_VALLEY: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "finish_to_valley"),
+    class: "Finish",
+    answer: crate::answers::record,
+};
+
+/// Two planes that fall to a valley across the work; the valley may fall along its length.
+///
+/// Rule: both planes hold the line; square to it they rise or fall by their own falls.
+/// Takes for granted: left and right are seen from the first point of the valley looking to the second.
+///
+/// Args:
+///     survey: the old slab with its outline; a Survey
+///     valley: two points of the valley; a table of at least 1 row, each a point of the finish, with
+///         the columns
+///         x: distance from the left [ft | m]; a finite number
+///         y: distance from the front [ft | m]; a finite number
+///         elevation: height there [ft | m]; at least -32808.3989501 ft, at most 32808.3989501 ft (at
+///             least -10000 m, at most 10000 m)
+///     fall: fall to the valley, square to it [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least
+///         0 %, at most 100 %)
+///     right_fall: fall on the right, where it is another [in/ft | %]; at least 0 in/ft, at most 12
+///         in/ft (at least 0 %, at most 100 %); may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Finish: The new top surface: one plane, or facets that meet. It has notes, basis and taken
+///         besides.
+///
+/// Raises:
+///     GradeError: a line or a place of the finish lies outside the work (OFF_WORK); the finish is not
+///         determined by what was given (FINISH_UNDETERMINED)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import finish_to_valley
+///     >>> answer = finish_to_valley(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     valley={
+///     ...         "x": ["10 ft", "10 ft"],
+///     ...         "y": ["0 ft", "32 ft"],
+///     ...         "elevation": ["99.5 ft", "99.7 ft"],
+///     ...     },
+///     ...     fall="1/8 in/ft",
+///     ... )
+///     >>> round(answer.fall_in_per_ft, 4)
+///     0.1458
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, valley, fall, *, right_fall=None, units=crate::units::Units(None)), text_signature = "(survey, valley, fall, *, right_fall=None, units=None)")]
+fn finish_to_valley(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    valley: &Bound<'_, PyAny>,
+    fall: &Bound<'_, PyAny>,
+    right_fall: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FINISH_TO_VALLEY, &[Some(survey), Some(valley), Some(fall), right_fall], units)
+}
+
+
+static FINISH_CROWN: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "finish_crown"),
+    class: "Finish",
+    answer: crate::answers::record,
+};
+
+/// A crown: two planes that fall away from a ridge across the work; the ridge may fall along its length.
+///
+/// Rule: both planes hold the line; square to it they rise or fall by their own falls.
+/// Takes for granted: left and right are seen from the first point of the ridge looking to the second.
+///
+/// Args:
+///     survey: the old slab with its outline; a Survey
+///     ridge: two points of the ridge; a table of at least 1 row, each a point of the finish, with the
+///         columns
+///         x: distance from the left [ft | m]; a finite number
+///         y: distance from the front [ft | m]; a finite number
+///         elevation: height there [ft | m]; at least -32808.3989501 ft, at most 32808.3989501 ft (at
+///             least -10000 m, at most 10000 m)
+///     fall: fall away from the ridge, square to it [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at
+///         least 0 %, at most 100 %)
+///     right_fall: fall on the right, where it is another [in/ft | %]; at least 0 in/ft, at most 12
+///         in/ft (at least 0 %, at most 100 %); may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Finish: The new top surface: one plane, or facets that meet. It has notes, basis and taken
+///         besides.
+///
+/// Raises:
+///     GradeError: a line or a place of the finish lies outside the work (OFF_WORK)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+///         quantity (UNIT_WRONG)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import finish_crown
+///     >>> answer = finish_crown(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     ridge={
+///     ...         "x": ["10 ft", "10 ft"],
+///     ...         "y": ["0 ft", "32 ft"],
+///     ...         "elevation": ["99.8 ft", "99.8 ft"],
+///     ...     },
+///     ...     fall="1/8 in/ft",
+///     ...     right_fall="1/4 in/ft",
+///     ... )
+///     >>> round(answer.fall_in_per_ft, 4)
+///     0.25
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, ridge, fall, *, right_fall=None, units=crate::units::Units(None)), text_signature = "(survey, ridge, fall, *, right_fall=None, units=None)")]
+fn finish_crown(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    ridge: &Bound<'_, PyAny>,
+    fall: &Bound<'_, PyAny>,
+    right_fall: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FINISH_CROWN, &[Some(survey), Some(ridge), Some(fall), right_fall], units)
+}
+
+
+static FINISH_TO_TRENCH: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "finish_to_trench"),
+    class: "Finish",
+    answer: crate::answers::record,
+};
+
+/// Planes that fall to a trench drain: two to one across the work, or one to a trench along an edge, inside it.
+///
+/// Rule: the planes hold the rims of the trench, which is level across, and rise from them by their own
+///     falls.
+/// Takes for granted: left and right are seen from the first point of the trench looking to the second;
+///     an edge's trench starts where the edge does.
+///
+/// Args:
+///     survey: the old slab with its outline; a Survey
+///     fall: fall to the trench, square to it [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least
+///         0 %, at most 100 %)
+///     trench: two points of the middle of the trench, at the height of its rims; a table of at least 1
+///         row, each a point of the finish, with the columns; may be left out
+///         x: distance from the left [ft | m]; a finite number
+///         y: distance from the front [ft | m]; a finite number
+///         elevation: height there [ft | m]; at least -32808.3989501 ft, at most 32808.3989501 ft (at
+///             least -10000 m, at most 10000 m)
+///     edge: in place of the points: the edge the trench lies along; a text; may be left out
+///     elevation: along an edge: height of the rims where it starts [ft | m]; at least -32808.3989501
+///         ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); may be left out
+///     elevation_end: along an edge: height of the rims where it ends, where the trench is not level
+///         [ft | m]; at least -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most
+///         10000 m); may be left out
+///     width: width from rim to rim [in | mm]; at least 0 in, at most 1200 in (at least 0 mm, at most
+///         30480 mm); where it is not given 0 in is taken: a slot
+///     right_fall: fall on the right, where it is another [in/ft | %]; at least 0 in/ft, at most 12
+///         in/ft (at least 0 %, at most 100 %); may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Finish: The new top surface: one plane, or facets that meet. It has notes, basis and taken
+///         besides.
+///
+/// Raises:
+///     GradeError: the finish is not determined by what was given (FINISH_UNDETERMINED); the finish is
+///         given in two ways (FINISH_TWICE)
+///     FormError: two values say the same thing differently (CONTRADICTION)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import finish_to_trench
+///     >>> answer = finish_to_trench(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     trench={
+///     ...         "x": ["0 ft", "20 ft"],
+///     ...         "y": ["16 ft", "16 ft"],
+///     ...         "elevation": ["99.6 ft", "99.5 ft"],
+///     ...     },
+///     ...     width="6 in",
+///     ...     fall="1/8 in/ft",
+///     ... )
+///     >>> round(answer.fall_in_per_ft, 4)
+///     0.1387
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, fall, *, trench=None, edge=None, elevation=None, elevation_end=None, width=None, right_fall=None, units=crate::units::Units(None)), text_signature = "(survey, fall, *, trench=None, edge=None, elevation=None, elevation_end=None, width=None, right_fall=None, units=None)")]
+fn finish_to_trench(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    fall: &Bound<'_, PyAny>,
+    trench: Option<&Bound<'_, PyAny>>,
+    edge: Option<&Bound<'_, PyAny>>,
+    elevation: Option<&Bound<'_, PyAny>>,
+    elevation_end: Option<&Bound<'_, PyAny>>,
+    width: Option<&Bound<'_, PyAny>>,
+    right_fall: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FINISH_TO_TRENCH, &[Some(survey), trench, edge, elevation, elevation_end, width, Some(fall), right_fall], units)
+}
+
+
+static FINISH_TO_DRAIN: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "finish_to_drain"),
+    class: "Finish",
+    answer: crate::answers::record,
+};
+
+/// Planes that fall from a level perimeter to an area drain, one from each run of the outline.
+///
+/// Rule: each plane holds its run at the perimeter's height and the drain at its own; drain = perimeter
+///     - fall x way of the water.
+/// Takes for granted: every corner of the outline can be seen from the drain; holes take nothing away;
+///     give the drain's height or a fall.
+///
+/// Args:
+///     survey: the old slab with its outline; a Survey
+///     x: middle of the drain, from the left [ft | m]; a finite number
+///     y: middle of the drain, from the front [ft | m]; a finite number
+///     elevation: height of the finish all along the outer edges [ft | m]; at least -32808.3989501 ft,
+///         at most 32808.3989501 ft (at least -10000 m, at most 10000 m)
+///     drain_elevation: height of the drain [ft | m]; at least -32808.3989501 ft, at most 32808.3989501
+///         ft (at least -10000 m, at most 10000 m); may be left out
+///     fall: fall to the drain, in place of its height [in/ft | %]; at least 0 in/ft, at most 12 in/ft
+///         (at least 0 %, at most 100 %); may be left out
+///     along: the way the fall is meant along: from the farthest corner or from the nearest place; one
+///         of "longest", "shortest"; where it is not given longest is taken: the fall is then met
+///         everywhere
+///     rim_x: size of the drain's level rim along x; none for a point [in | mm]; at least 0 in, at most
+///         1200 in (at least 0 mm, at most 30480 mm); may be left out
+///     rim_y: its size along y, where it is not square [in | mm]; at least 0 in, at most 1200 in (at
+///         least 0 mm, at most 30480 mm); may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Finish: The new top surface: one plane, or facets that meet. It has notes, basis and taken
+///         besides.
+///
+/// Raises:
+///     GradeError: a line or a place of the finish lies outside the work (OFF_WORK); a corner of the
+///         work cannot be seen from the drain (CORNER_UNSEEN); the finish is not determined by what was
+///         given (FINISH_UNDETERMINED); the finish is given in two ways (FINISH_TWICE)
+///     FormError: two values say the same thing differently (CONTRADICTION); the word is not one of the
+///         choices (WORD_UNKNOWN)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import finish_to_drain
+///     >>> answer = finish_to_drain(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     x="10 ft",
+///     ...     y="14 ft",
+///     ...     elevation="99.7 ft",
+///     ...     fall="1/8 in/ft",
+///     ...     rim_x="12 in",
+///     ... )
+///     >>> round(answer.fall_in_per_ft, 4)
+///     0.262
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, x, y, elevation, *, drain_elevation=None, fall=None, along=None, rim_x=None, rim_y=None, units=crate::units::Units(None)), text_signature = "(survey, x, y, elevation, *, drain_elevation=None, fall=None, along=None, rim_x=None, rim_y=None, units=None)")]
+fn finish_to_drain(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    x: &Bound<'_, PyAny>,
+    y: &Bound<'_, PyAny>,
+    elevation: &Bound<'_, PyAny>,
+    drain_elevation: Option<&Bound<'_, PyAny>>,
+    fall: Option<&Bound<'_, PyAny>>,
+    along: Option<&Bound<'_, PyAny>>,
+    rim_x: Option<&Bound<'_, PyAny>>,
+    rim_y: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FINISH_TO_DRAIN, &[Some(survey), Some(x), Some(y), Some(elevation), drain_elevation, fall, along, rim_x, rim_y], units)
+}
+
+
+static FINISH_WITH_STRIP: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "finish_with_strip"),
+    class: "Finish",
+    answer: crate::answers::record,
+};
+
+/// A finish with a strip along an edge that has a fall of its own and meets it: a curb, an apron.
+///
+/// Rule: the strip holds the finish's height along its inner line; square to the edge it has its own
+///     fall.
+/// Takes for granted: the strip takes everything within its width of the line of the edge.
+///
+/// Args:
+///     survey: the old slab with the edge; a Survey
+///     finish: the finish without the strip; a Finish
+///     edge: name of the edge; a text
+///     width: width of the strip [ft | m]; at least 0 ft, at most 100 ft (at least 0 m, at most 30.48
+///         m)
+///     fall: fall of the strip, square to the edge [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at
+///         least 0 %, at most 100 %)
+///     toward: what the strip falls to: the edge as an apron, the floor as a curb; one of "edge",
+///         "floor"
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Finish: The new top surface: one plane, or facets that meet. It has notes, basis and taken
+///         besides.
+///
+/// Raises:
+///     GradeError: no edge of the outline has this name (EDGE_UNKNOWN)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///     FormError: the word is not one of the choices (WORD_UNKNOWN)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import finish_with_strip
+///     >>> answer = finish_with_strip(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     finish={"level": "99.7 ft"},
+///     ...     edge="front",
+///     ...     width="2 ft",
+///     ...     fall="1/2 in/ft",
+///     ...     toward="edge",
+///     ... )
+///     >>> round(answer.fall_in_per_ft, 4)
+///     0.5
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, edge, width, fall, toward, *, units=crate::units::Units(None)), text_signature = "(survey, finish, edge, width, fall, toward, *, units=None)")]
+fn finish_with_strip(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    edge: &Bound<'_, PyAny>,
+    width: &Bound<'_, PyAny>,
+    fall: &Bound<'_, PyAny>,
+    toward: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FINISH_WITH_STRIP, &[Some(survey), Some(finish), Some(edge), Some(width), Some(fall), Some(toward)], units)
+}
+
+
+static FINISH_RAISED: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "finish_raised"),
+    class: "FinishRaised",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(FinishRaised))?.into_any()),
+};
+
+/// Any finish lifted or lowered as a whole to where it just leaves a least thickness everywhere between the shots.
+///
+/// Rule: raised by = greatest of (old slab + least + margin - finish), at shots and wherever triangles
+///     and facets cut one another.
+/// Takes for granted: ground beyond the shots is extended, not measured: it does not bind.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     finish: the finish as drawn; a Finish
+///     least: least thickness [in | mm]; at least 0 in, at most 120 in (at least 0 mm, at most 3048 mm)
+///     margin: margin on the least thickness [in | mm]; at least 0 in, at most 120 in (at least 0 mm,
+///         at most 3048 mm); may be left out
+///     round: the lift is rounded up to whole steps of this, so that heights given in steps stay so [in
+///         | mm]; at least 0 in, at most 12 in (at least 0 mm, at most 304.8 mm); may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     FinishRaised, with the attributes
+///         finish: the finish
+///         raised_by_in, raised_by_mm: how far it was lifted; below zero where it was lowered [in | mm]
+///         at_x_ft, at_x_m: the place that fixes it, from the left [ft | m]
+///         at_y_ft, at_y_m: the place that fixes it, from the front [ft | m]
+///         at_shot: the shot there
+///         at_facet: the facet there
+///         rounded_by_in, rounded_by_mm: how much of the lift is rounding [in | mm]
+///     and notes, basis and taken.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///     FormError: the list is empty (EMPTY_LIST)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import finish_raised
+///     >>> answer = finish_raised(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     finish={"level": "99.3 ft"},
+///     ...     least="3 in",
+///     ...     margin="3/8 in",
+///     ...     round="1/8 in",
+///     ... )
+///     >>> round(answer.raised_by_in, 4)
+///     4.125
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, least, *, margin=None, round=None, units=crate::units::Units(None)), text_signature = "(survey, finish, least, *, margin=None, round=None, units=None)")]
+fn finish_raised(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    least: &Bound<'_, PyAny>,
+    margin: Option<&Bound<'_, PyAny>>,
+    round: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FINISH_RAISED, &[Some(survey), Some(finish), Some(least), margin, round], units)
+}
+
+/// What `finish_raised` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct FinishRaised;
+
+#[pymethods]
+impl FinishRaised {
+    /// The finish.
+    #[getter]
+    fn get_finish<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// How far it was lifted; below zero where it was lowered [in].
+    #[getter]
+    fn get_raised_by_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// How far it was lifted; below zero where it was lowered [mm].
+    #[getter]
+    fn get_raised_by_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// The place that fixes it, from the left [ft].
+    #[getter]
+    fn get_at_x_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// The place that fixes it, from the left [m].
+    #[getter]
+    fn get_at_x_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// The place that fixes it, from the front [ft].
+    #[getter]
+    fn get_at_y_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// The place that fixes it, from the front [m].
+    #[getter]
+    fn get_at_y_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// The shot there.
+    #[getter]
+    fn get_at_shot<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// The facet there.
+    #[getter]
+    fn get_at_facet<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// How much of the lift is rounding [in].
+    #[getter]
+    fn get_rounded_by_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Us)
+    }
+    /// How much of the lift is rounding [mm].
+    #[getter]
+    fn get_rounded_by_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Si)
+    }
+}
+
+static FINISH_FACETS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "finish_facets"),
+    class: "FinishFacets",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(FinishFacets))?.into_any()),
+};
+
+/// The facets of a finish: the fall of each, which way it drains and over to what, its area and its corners.
+///
+/// Rule: fall = sqrt(rise_x^2 + rise_y^2); water runs against the rise.
+/// Takes for granted: one plane has no facets to list.
+///
+/// Args:
+///     finish: the finish; a Finish
+///     survey: the work: areas are then of the part inside it; a Survey; may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     FinishFacets, with the attributes
+///         facets: the facets, a table of facets
+///         corners: their corners, a table of corners
+///     and notes, basis and taken.
+///
+/// Raises:
+///     GradeError: the finish is given in two ways (FINISH_TWICE); the corners of a facet bound no area
+///         that could be struck off (FACET_SHAPE)
+///     FormError: the list is empty (EMPTY_LIST)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import finish_facets
+///     >>> answer = finish_facets(
+///     ...     finish={
+///     ...         "corners": [
+///     ...             {"name": "A", "x": "0 ft", "y": "0 ft", "elevation": "100 ft"},
+///     ...             {"name": "B", "x": "20 ft", "y": "0 ft", "elevation": "99.9 ft"},
+///     ...             {"name": "C", "x": "20 ft", "y": "16 ft", "elevation": "99.9 ft"},
+///     ...             {"name": "D", "x": "0 ft", "y": "16 ft", "elevation": "100 ft"},
+///     ...         ],
+///     ...         "facets": [{"name": "floor", "corners": ["A", "B", "C", "D"]}],
+///     ...     },
+///     ... )
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (finish, *, survey=None, units=crate::units::Units(None)), text_signature = "(finish, *, survey=None, units=None)")]
+fn finish_facets(
+    py: Python<'_>,
+    finish: &Bound<'_, PyAny>,
+    survey: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FINISH_FACETS, &[Some(finish), survey], units)
+}
+
+/// What `finish_facets` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct FinishFacets;
+
+#[pymethods]
+impl FinishFacets {
+    /// The facets, a table of facets.
+    #[getter]
+    fn get_facets<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Their corners, a table of corners.
+    #[getter]
+    fn get_corners<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+}
+
 static THICKNESS: crate::answers::RecordRow = crate::answers::RecordRow {
     operation: crate::rows::operation(overslab::operations::OPERATIONS, "thickness"),
     class: "Thickness",
@@ -604,7 +1452,7 @@ static THICKNESS: crate::answers::RecordRow = crate::answers::RecordRow {
 ///
 /// Rule: net = integral of (finish - old slab); fill = its positive part; high = its negative part;
 ///     mean = net / area.
-/// Takes for granted: old slab plane over each triangle, finish one plane.
+/// Takes for granted: old slab plane over each triangle, finish plane over each facet.
 ///
 /// Args:
 ///     survey: the old slab; a Survey
@@ -629,12 +1477,15 @@ static THICKNESS: crate::answers::RecordRow = crate::answers::RecordRow {
 ///         greatest_x_ft, greatest_x_m: where it is, from the left [ft | m]
 ///         greatest_y_ft, greatest_y_m: where it is, from the front [ft | m]
 ///         thinner_ft2, thinner_m2: area thinner than the depth asked about [ft2 | m2]
+///         least_facet: the facet where it is thinnest
+///         greatest_facet: the facet where it is thickest
 ///     and notes, basis and taken.
 ///
 /// Raises:
 ///     FormError: the key is not known (KEY_UNKNOWN); the value is of another kind than the port takes
 ///         (KIND_MISMATCH)
-///     GradeError: the finish is given in two ways (FINISH_TWICE)
+///     GradeError: the finish is given in two ways (FINISH_TWICE); a part of the work is under no facet
+///         (FACETS_LEAVE_HOLE)
 ///     QuantityError: a number stands without its unit (UNIT_MISSING)
 ///
 /// Basis:
@@ -824,6 +1675,16 @@ impl Thickness {
     fn get_thinner_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
         slf.as_super().get().field(slf.py(), 12, overslab::quantity::System::Si)
     }
+    /// The facet where it is thinnest.
+    #[getter]
+    fn get_least_facet<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 13, overslab::quantity::System::Us)
+    }
+    /// The facet where it is thickest.
+    #[getter]
+    fn get_greatest_facet<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 14, overslab::quantity::System::Us)
+    }
 }
 
 static SECOND_LOOK: crate::answers::RecordRow = crate::answers::RecordRow {
@@ -985,7 +1846,7 @@ impl Finish {
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&FALL, &DROP, &TRIANGULAR_PRISM];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&FINISH_LEVEL, &FINISH_FROM_POINTS, &FINISH_TO_EDGE, &FINISH_AT_LEAST, &THICKNESS, &SECOND_LOOK];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&FINISH_LEVEL, &FINISH_FROM_POINTS, &FINISH_TO_EDGE, &FINISH_AT_LEAST, &FINISH_FROM_FACETS, &FINISH_FROM_PLANES, &FINISH_TO_VALLEY, &FINISH_CROWN, &FINISH_TO_TRENCH, &FINISH_TO_DRAIN, &FINISH_WITH_STRIP, &FINISH_RAISED, &FINISH_FACETS, &THICKNESS, &SECOND_LOOK];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "finish", class: |py| py.get_type::<Finish>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Finish))?.into_any()) }];
@@ -1005,6 +1866,17 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(self::finish_from_points, module)?)?;
     module.add_function(wrap_pyfunction!(self::finish_to_edge, module)?)?;
     module.add_function(wrap_pyfunction!(self::finish_at_least, module)?)?;
+    module.add_function(wrap_pyfunction!(self::finish_from_facets, module)?)?;
+    module.add_function(wrap_pyfunction!(self::finish_from_planes, module)?)?;
+    module.add_function(wrap_pyfunction!(self::finish_to_valley, module)?)?;
+    module.add_function(wrap_pyfunction!(self::finish_crown, module)?)?;
+    module.add_function(wrap_pyfunction!(self::finish_to_trench, module)?)?;
+    module.add_function(wrap_pyfunction!(self::finish_to_drain, module)?)?;
+    module.add_function(wrap_pyfunction!(self::finish_with_strip, module)?)?;
+    module.add_function(wrap_pyfunction!(self::finish_raised, module)?)?;
+    module.add_class::<FinishRaised>()?;
+    module.add_function(wrap_pyfunction!(self::finish_facets, module)?)?;
+    module.add_class::<FinishFacets>()?;
     module.add_function(wrap_pyfunction!(self::thickness, module)?)?;
     module.add_class::<Thickness>()?;
     module.add_function(wrap_pyfunction!(self::second_look, module)?)?;

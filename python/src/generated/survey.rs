@@ -1358,6 +1358,326 @@ impl BenchmarkRecheck {
     }
 }
 
+static POINTS_FROM_TABLE: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "points_from_table"),
+    class: "Points",
+    answer: crate::answers::record,
+};
+
+/// Points with heights from a table, in any axes: to be thinned, moved or made into the surface of the old slab.
+///
+/// Rule: none: the points as they are given.
+/// Takes for granted: nothing.
+///
+/// Args:
+///     points: the points; a table of at least 1 row, each a point, with the columns
+///         x: along the first plan axis [ft | m]; at least -3280839895.01 ft, at most 3280839895.01 ft
+///             (at least -1000000000 m, at most 1000000000 m)
+///         y: along the second, a quarter turn to the left of it [ft | m]; at least -3280839895.01 ft,
+///             at most 3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+///         elevation: height [ft | m]; at least -3280839895.01 ft, at most 3280839895.01 ft (at least
+///             -1000000000 m, at most 1000000000 m)
+///         name: its name; a text; may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Points: Points with heights, in the axes of where they came from: of a file, a scan or a total
+///         station. It has notes, basis and taken besides.
+///
+/// Raises:
+///     FormError: the list is empty (EMPTY_LIST); a required value is missing (KEY_MISSING); lists that
+///         belong together differ in length (LENGTH_MISMATCH)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Example:
+///     >>> from overslab.survey import points_from_table
+///     >>> answer = points_from_table(
+///     ...     points={
+///     ...         "x": ["1 ft", "11 ft", "11 ft", "1 ft", "5 ft"],
+///     ...         "y": ["1 ft", "1 ft", "9 ft", "9 ft", "4 ft"],
+///     ...         "elevation": ["99.20 ft", "99.15 ft", "99.25 ft", "99.22 ft", "99.16 ft"],
+///     ...         "name": ["A", "B", "C", "D", None],
+///     ...     },
+///     ... )
+///     >>> answer.point_count
+///     5
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (points, *, units=crate::units::Units(None)), text_signature = "(points, *, units=None)")]
+fn points_from_table(
+    py: Python<'_>,
+    points: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &POINTS_FROM_TABLE, &[Some(points)], units)
+}
+
+
+static READ_POINTS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "read_points"),
+    class: "ReadPoints",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(ReadPoints))?.into_any()),
+};
+
+/// Points out of the bytes of a file: CSV, XYZ, PLY, LAS or LAZ, E57, LandXML.
+///
+/// Rule: none: the coordinates of the file, in metres by its unit.
+/// Takes for granted: nothing: what the file does not say must be given, and a file that is cut short
+///     is refused.
+///
+/// Args:
+///     file: the bytes of the file; bytes, or a text: its UTF-8, or base64: and the bytes in base64
+///     format: what the file is; found from its first bytes where left out; one of "csv", "xyz", "ply",
+///         "las", "e57", "landxml"; may be left out
+///     unit: the unit of its numbers, for a file that does not say it; one of "m", "cm", "mm", "ft",
+///         "us_survey_ft", "in", "yd"; may be left out
+///     overrule: whether the unit given holds even where the file says another; one of "no", "yes";
+///         where it is not given no is taken: a file mostly knows its unit
+///     columns: what stands in each column of a table, in place of its header: point, y [ft], x [ft],
+///         elevation [in], skip; a text; may be left out
+///     height_of_instrument: height of the line of sight, for a column of rods [ft | m]; at least
+///         -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); may be
+///         left out
+///     ground_only: whether only points that the file classes as ground are used; one of "no", "yes";
+///         where it is not given no is taken: few scans are classed
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     ReadPoints, with the attributes
+///         points: the points
+///         format: what the file is: csv, xyz, ply, las, e57, landxml
+///         unit: the unit of its numbers, where all have one: m, cm, mm, ft, us_survey_ft, in, yd
+///         left_out: points of the file that were not used, a table of left_out
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: the format of the file is not known (FORMAT_UNKNOWN); a column that is needed is not
+///         there (COLUMN_MISSING); two values say the same thing differently (CONTRADICTION); the word
+///         is not one of the choices (WORD_UNKNOWN); the file breaks the rules of its format
+///         (FILE_BROKEN); a required value is missing (KEY_MISSING)
+///     QuantityError: a number stands without its unit (UNIT_MISSING)
+///
+/// Example:
+///     >>> from overslab.survey import read_points
+///     >>> answer = read_points(
+///     ...     file="point,x [ft],y [ft],elevation [ft]\nA,1,1,99.20\nB,11,1,99.15\nC,11,9,99.25\nD,1,9,99.22\n",
+///     ... )
+///     >>> answer.format
+///     'csv'
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (file, *, format=None, unit=None, overrule=None, columns=None, height_of_instrument=None, ground_only=None, units=crate::units::Units(None)), text_signature = "(file, *, format=None, unit=None, overrule=None, columns=None, height_of_instrument=None, ground_only=None, units=None)")]
+fn read_points(
+    py: Python<'_>,
+    file: &Bound<'_, PyAny>,
+    format: Option<&Bound<'_, PyAny>>,
+    unit: Option<&Bound<'_, PyAny>>,
+    overrule: Option<&Bound<'_, PyAny>>,
+    columns: Option<&Bound<'_, PyAny>>,
+    height_of_instrument: Option<&Bound<'_, PyAny>>,
+    ground_only: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &READ_POINTS, &[Some(file), format, unit, overrule, columns, height_of_instrument, ground_only], units)
+}
+
+/// What `read_points` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.survey")]
+pub(crate) struct ReadPoints;
+
+#[pymethods]
+impl ReadPoints {
+    /// The points.
+    #[getter]
+    fn get_points<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// What the file is: csv, xyz, ply, las, e57, landxml.
+    #[getter]
+    fn get_format<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// The unit of its numbers, where all have one: m, cm, mm, ft, us_survey_ft, in, yd.
+    #[getter]
+    fn get_unit<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Points of the file that were not used, a table of left_out.
+    #[getter]
+    fn get_left_out<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+}
+
+static READ_SURFACE: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "read_surface"),
+    class: "ReadSurface",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(ReadSurface))?.into_any()),
+};
+
+/// A triangulated surface out of the bytes of a file, with the faces that it has there: LandXML, PLY.
+///
+/// Rule: none: the points and faces of the file, in metres by its unit.
+/// Takes for granted: nothing: what the file does not say must be given, and a file that is cut short
+///     is refused.
+///
+/// Args:
+///     file: the bytes of the file; bytes, or a text: its UTF-8, or base64: and the bytes in base64
+///     format: what the file is; found from its first bytes where left out; one of "csv", "xyz", "ply",
+///         "las", "e57", "landxml"; may be left out
+///     unit: the unit of its numbers, for a file that does not say it; one of "m", "cm", "mm", "ft",
+///         "us_survey_ft", "in", "yd"; may be left out
+///     overrule: whether the unit given holds even where the file says another; one of "no", "yes";
+///         where it is not given no is taken: a file mostly knows its unit
+///     surface: its name, for a file with several; a text; may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     ReadSurface, with the attributes
+///         tin: the surface
+///         format: what the file is: csv, xyz, ply, las, e57, landxml
+///         unit: the unit of its numbers, where all have one: m, cm, mm, ft, us_survey_ft, in, yd
+///         left_out: points of the file that were not used, a table of left_out
+///     and notes, basis and taken.
+///
+/// Raises:
+///     SurveyError: the file does not hold exactly one surface of that name (SURFACE_UNCLEAR)
+///     FormError: the file ends before what it states is there (FILE_SHORT)
+///     QuantityError: a number stands without its unit (UNIT_MISSING)
+///
+/// Example:
+///     >>> from overslab.survey import read_surface
+///     >>> answer = read_surface(
+///     ...     file="ply\nformat ascii 1.0\nelement vertex 4\nproperty float x\nproperty float y\nproperty float z\nelement face 2\nproperty list uchar int vertex_indices\nend_header\n1 1 30.2\n5 1 30.1\n5 4 30.2\n1 4 30.2\n3 0 1 2\n3 0 2 3\n",
+///     ...     unit="m",
+///     ... )
+///     >>> answer.format
+///     'ply'
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (file, *, format=None, unit=None, overrule=None, surface=None, units=crate::units::Units(None)), text_signature = "(file, *, format=None, unit=None, overrule=None, surface=None, units=None)")]
+fn read_surface(
+    py: Python<'_>,
+    file: &Bound<'_, PyAny>,
+    format: Option<&Bound<'_, PyAny>>,
+    unit: Option<&Bound<'_, PyAny>>,
+    overrule: Option<&Bound<'_, PyAny>>,
+    surface: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &READ_SURFACE, &[Some(file), format, unit, overrule, surface], units)
+}
+
+/// What `read_surface` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.survey")]
+pub(crate) struct ReadSurface;
+
+#[pymethods]
+impl ReadSurface {
+    /// The surface.
+    #[getter]
+    fn get_tin<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// What the file is: csv, xyz, ply, las, e57, landxml.
+    #[getter]
+    fn get_format<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// The unit of its numbers, where all have one: m, cm, mm, ft, us_survey_ft, in, yd.
+    #[getter]
+    fn get_unit<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Points of the file that were not used, a table of left_out.
+    #[getter]
+    fn get_left_out<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+}
+
+static SURVEY_FROM_POINTS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "survey_from_points"),
+    class: "Survey",
+    answer: crate::answers::record,
+};
+
+/// The surface of the old slab through points, each a shot: of a file, a scan or a table.
+///
+/// Rule: Delaunay triangles, each plane; shots on one circle are filled from their mean.
+/// Takes for granted: the points are in the axes and the datum of the job; the slab is plane between
+///     neighbouring points.
+///
+/// Args:
+///     outline: the plan edge of the work; an Outline
+///     points: the points; a Points
+///     instrument: what the readings were taken with; one of "laser", "optical_hundredths",
+///         "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"; where it
+///         is not given laser is taken: most crews have one
+///     texture: what the old floor feels like; one of "trowelled", "broomed", "scaled", "rough"; where
+///         it is not given broomed is taken: most old slabs are
+///     beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
+///         where it is not given no is taken: heights that far out are a guess
+///     outside: what becomes of points more than 6 in outside the outline; one of "refuse", "use",
+///         "leave_out"; where it is not given refuse is taken: a point outside may be a slip
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Survey: The surveyed old slab: outline, shots and the surface through them. It has notes, basis
+///         and taken besides.
+///
+/// Raises:
+///     SurveyError: too few shots for a surface (TOO_FEW_SHOTS); a shot lies outside the outline
+///         (SHOT_OUTSIDE)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE); a number stands without its unit
+///         (UNIT_MISSING)
+///     FormError: the word is not one of the choices (WORD_UNKNOWN)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///     reading and texture deviations behind the site words: common practice, no source
+///
+/// Example:
+///     >>> from overslab.survey import survey_from_points
+///     >>> answer = survey_from_points(
+///     ...     outline={
+///     ...         "sides": [
+///     ...             {"length": "12 ft"},
+///     ...             {"length": "10 ft"},
+///     ...             {"length": "12 ft"},
+///     ...             {"length": "10 ft"},
+///     ...         ],
+///     ...     },
+///     ...     points={
+///     ...         "unit": "ft",
+///     ...         "x": [1, 11, 11, 1, 5],
+///     ...         "y": [1, 1, 9, 9, 4],
+///     ...         "elevation": [99.2, 99.15, 99.25, 99.22, 99.16],
+///     ...     },
+///     ... )
+///     >>> round(answer.area_ft2, 4)
+///     120.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (outline, points, *, instrument=None, texture=None, beyond_allowed=None, outside=None, units=crate::units::Units(None)), text_signature = "(outline, points, *, instrument=None, texture=None, beyond_allowed=None, outside=None, units=None)")]
+fn survey_from_points(
+    py: Python<'_>,
+    outline: &Bound<'_, PyAny>,
+    points: &Bound<'_, PyAny>,
+    instrument: Option<&Bound<'_, PyAny>>,
+    texture: Option<&Bound<'_, PyAny>>,
+    beyond_allowed: Option<&Bound<'_, PyAny>>,
+    outside: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &SURVEY_FROM_POINTS, &[Some(outline), Some(points), instrument, texture, beyond_allowed, outside], units)
+}
+
+
 /// The plan edge of the work, with holes and named edges.
 #[pyclass(frozen, extends = crate::records::Record, module = "overslab.survey")]
 pub(crate) struct Outline;
@@ -1584,14 +1904,145 @@ impl Survey {
     }
 }
 
+/// Points with heights, in the axes of where they came from: of a file, a scan or a total station.
+#[pyclass(frozen, extends = crate::records::Record, module = "overslab.survey")]
+pub(crate) struct Points;
+
+#[pymethods]
+impl Points {
+    /// How many points there are.
+    #[getter]
+    fn get_point_count<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Least along the first plan axis [ft].
+    #[getter]
+    fn get_least_x_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Least along the first plan axis [m].
+    #[getter]
+    fn get_least_x_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// Greatest along the first plan axis [ft].
+    #[getter]
+    fn get_greatest_x_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Greatest along the first plan axis [m].
+    #[getter]
+    fn get_greatest_x_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// Least along the second plan axis [ft].
+    #[getter]
+    fn get_least_y_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// Least along the second plan axis [m].
+    #[getter]
+    fn get_least_y_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// Greatest along the second plan axis [ft].
+    #[getter]
+    fn get_greatest_y_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// Greatest along the second plan axis [m].
+    #[getter]
+    fn get_greatest_y_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Si)
+    }
+    /// Height of the lowest [ft].
+    #[getter]
+    fn get_lowest_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// Height of the lowest [m].
+    #[getter]
+    fn get_lowest_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Si)
+    }
+    /// Height of the highest [ft].
+    #[getter]
+    fn get_highest_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Us)
+    }
+    /// Height of the highest [m].
+    #[getter]
+    fn get_highest_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Si)
+    }
+    /// The points, a table of points.
+    #[getter]
+    fn get_points<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 7, overslab::quantity::System::Us)
+    }
+}
+
+/// A triangulated surface as it was handed over: points, and the faces between them.
+#[pyclass(frozen, extends = crate::records::Record, module = "overslab.survey")]
+pub(crate) struct Tin;
+
+#[pymethods]
+impl Tin {
+    /// Its name.
+    #[getter]
+    fn get_name<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// How many points there are.
+    #[getter]
+    fn get_point_count<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// How many faces there are.
+    #[getter]
+    fn get_face_count<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Height of the lowest point [ft].
+    #[getter]
+    fn get_lowest_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// Height of the lowest point [m].
+    #[getter]
+    fn get_lowest_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// Height of the highest point [ft].
+    #[getter]
+    fn get_highest_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// Height of the highest point [m].
+    #[getter]
+    fn get_highest_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Si)
+    }
+    /// The points, a table of points.
+    #[getter]
+    fn get_points<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// The faces, a table of faces.
+    #[getter]
+    fn get_faces<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Us)
+    }
+}
+
 /// The scalar rows.
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&ROD_ELEVATION];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&LEVEL_BOOK, &OUTLINE_FROM_CORNERS, &OUTLINE_FROM_SIDES, &SURVEY_FROM_SHOTS, &SURVEY_FROM_GRID, &SURVEY_FROM_RODS, &SURVEY_TRIANGLES, &SURVEY_SUSPECTS, &SURVEY_WITHOUT, &SURVEY_COVERAGE, &TWO_PEG_TEST, &BENCHMARK_RECHECK];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&LEVEL_BOOK, &OUTLINE_FROM_CORNERS, &OUTLINE_FROM_SIDES, &SURVEY_FROM_SHOTS, &SURVEY_FROM_GRID, &SURVEY_FROM_RODS, &SURVEY_TRIANGLES, &SURVEY_SUSPECTS, &SURVEY_WITHOUT, &SURVEY_COVERAGE, &TWO_PEG_TEST, &BENCHMARK_RECHECK, &POINTS_FROM_TABLE, &READ_POINTS, &READ_SURFACE, &SURVEY_FROM_POINTS];
 
 /// The classes of records.
-pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "outline", class: |py| py.get_type::<Outline>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Outline))?.into_any()) }, crate::records::RecordClass { name: "survey", class: |py| py.get_type::<Survey>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Survey))?.into_any()) }];
+pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "outline", class: |py| py.get_type::<Outline>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Outline))?.into_any()) }, crate::records::RecordClass { name: "survey", class: |py| py.get_type::<Survey>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Survey))?.into_any()) }, crate::records::RecordClass { name: "points", class: |py| py.get_type::<Points>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Points))?.into_any()) }, crate::records::RecordClass { name: "tin", class: |py| py.get_type::<Tin>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Tin))?.into_any()) }];
 
 /// Puts functions and classes into the native module.
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
@@ -1616,7 +2067,15 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<TwoPegTest>()?;
     module.add_function(wrap_pyfunction!(self::benchmark_recheck, module)?)?;
     module.add_class::<BenchmarkRecheck>()?;
+    module.add_function(wrap_pyfunction!(self::points_from_table, module)?)?;
+    module.add_function(wrap_pyfunction!(self::read_points, module)?)?;
+    module.add_class::<ReadPoints>()?;
+    module.add_function(wrap_pyfunction!(self::read_surface, module)?)?;
+    module.add_class::<ReadSurface>()?;
+    module.add_function(wrap_pyfunction!(self::survey_from_points, module)?)?;
     module.add_class::<Outline>()?;
     module.add_class::<Survey>()?;
+    module.add_class::<Points>()?;
+    module.add_class::<Tin>()?;
     Ok(())
 }
