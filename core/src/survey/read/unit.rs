@@ -44,7 +44,7 @@ impl FileUnit {
     #[must_use]
     pub fn metres(self, number: f64) -> f64 {
         let unit = match self {
-            Self::Metre => &length::unit::meter,
+            Self::Metre => return number,
             Self::Centimetre => &length::unit::centimeter,
             Self::Millimetre => &length::unit::millimeter,
             Self::Foot => &length::unit::foot,
