@@ -11,6 +11,9 @@ use crate::survey::trust::suspects;
 /// Shots within this of the least thickness fix the grade together, in metres: 1/8 in, what is set out on site.
 const TOGETHER: f64 = crate::quantity::units::INCH / 8.0;
 
+/// A drop of less than this is not told, in metres: 1/16 in.
+const TOLD: f64 = crate::quantity::units::INCH / 16.0;
+
 /// A shot with the least thickness over it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct GoverningShot {
@@ -80,10 +83,10 @@ pub fn second_look(survey: &Survey, finish: &Finish) -> SecondLook {
 impl GoverningShot {
     fn sentence(&self, together: usize, suspicion: Option<&str>) -> String {
         let fixes = if together == 1 { "alone fixes the grade" } else { "fixes the grade with others" };
-        let mut text = format!("{} {fixes}: {} over it", self.name, feet_and_inches(self.thickness, 8));
-        if self.drop_without.base() > 0.0 {
+        let mut text = format!("{} {fixes}: {} over it", self.name, feet_and_inches(self.thickness, 16));
+        if self.drop_without.base() >= TOLD {
             let saved = number_in(self.saved, &volume::unit::cubic_yard, 2);
-            let drop = feet_and_inches(self.drop_without, 8);
+            let drop = feet_and_inches(self.drop_without, 16);
             text += &format!(", without it the new floor could drop {drop} and save {saved}");
         }
         match suspicion {

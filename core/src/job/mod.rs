@@ -40,13 +40,16 @@ mod taken;
 mod text;
 
 pub use file::{JOB, JobFile};
-pub use finish::FinishDemand;
+pub use finish::{
+    AreaDrainInput, FacetsInput, FinishDemand, FinishPointInput, LineInput, StripInput, TrenchInput,
+};
 pub use input::{
     AboutInput, AllowanceInput, ElevationsInput, ExtraInput, Job, LimitInput, LimitPlaceInput, OrderInput,
     SCHEMA_VERSION,
 };
 pub use report::{
-    EdgeHeights, FallReport, FinishReport, FitReport, LevelReport, Measure, OldFloor, OrderLine, OrderReport,
-    PlaceReport, Report, RoundingReport, SaidBasis, SaidNote, TakenReport, ThicknessReport,
+    EdgeHeights, FacetReport, FallReport, FinishReport, FitReport, GoverningReport, LevelReport, LookAgain,
+    Measure, OldFloor, OrderLine, OrderReport, PlaceHeight, PlaceReport, Report, RoundingReport, SaidBasis,
+    SaidNote, SuspectReport, TakenReport, ThicknessReport,
 };
 pub use schema::{job_schema, report_schema};

@@ -17,25 +17,55 @@ pub struct FinishReport {
     pub falls_to: Option<String>,
     /// The fall.
     pub fall: FallReport,
+    /// The planes it is made of, where there are several.
+    pub facets: Vec<FacetReport>,
     /// Heights along the edges of the outline.
     pub edges: Vec<EdgeHeights>,
+    /// Heights of other places: the drain, the ends of a valley.
+    pub places: Vec<PlaceHeight>,
 }
 
 /// The fall against guidance.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct FallReport {
-    /// The fall.
+    /// The fall; of several planes the least, level rims left out.
     pub fall: Measure,
-    /// Height lost over the run of the floor.
+    /// The steepest, where planes differ.
+    pub steepest: Option<Measure>,
+    /// Highest less lowest of the floor.
     pub drop: Measure,
-    /// The run.
-    pub run: Measure,
+    /// The run over which it is lost, for one plane.
+    pub run: Option<Measure>,
     /// The published guidance it is held against.
     pub guidance: Measure,
     /// Whether it meets the guidance.
     pub meets_guidance: bool,
     /// The judgement in words, with both bases named.
     pub text: String,
+}
+
+/// One plane of the finish.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct FacetReport {
+    /// Its name.
+    pub name: String,
+    /// What it falls to.
+    pub falls_to: Option<String>,
+    /// Its fall.
+    pub fall: Measure,
+}
+
+/// The height of the finish at one place.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct PlaceHeight {
+    /// What is there.
+    pub name: String,
+    /// Where it is.
+    pub at: PlaceReport,
+    /// The rod there, with the instrument of the first set-up; none without a level.
+    pub rod: Option<Measure>,
+    /// The elevation.
+    pub elevation: Measure,
 }
 
 /// Heights of the finish along one edge.

@@ -1,13 +1,17 @@
 //! The report of a job, for a program: every number with its unit in both systems and as it is printed.
 
 mod finish;
+mod look_again;
 mod measure;
 mod old_floor;
 mod order;
 mod said;
 mod thickness;
 
-pub use finish::{EdgeHeights, FallReport, FinishReport, FitReport, RoundingReport};
+pub use finish::{
+    EdgeHeights, FacetReport, FallReport, FinishReport, FitReport, PlaceHeight, RoundingReport,
+};
+pub use look_again::{GoverningReport, LookAgain, SuspectReport};
 pub use measure::{Measure, PlaceReport};
 pub use old_floor::{LevelReport, OldFloor};
 pub use order::{OrderLine, OrderReport};
@@ -35,6 +39,8 @@ pub struct Report {
     pub thickness: ThicknessReport,
     /// Doors, sills and other heights to keep to.
     pub fits: Vec<FitReport>,
+    /// What to look at again before ordering.
+    pub look_again: LookAgain,
     /// What to order.
     pub order: OrderReport,
     /// What rounding and margin cost, where least thickness decides.

@@ -10,40 +10,79 @@ use crate::job::say;
 use crate::quantity::{Length, Slope, Typed};
 use crate::survey::Survey;
 
+/// A rim flatter than this is level: it holds a drain, water runs over it.
+const LEVEL: f64 = 1.0e-9;
+
 impl Job {
     pub(super) fn fall_report(&self, survey: &Survey, finish: &Finish) -> Result<FallReport> {
-        let corners = survey.outline().corners().iter().map(|corner| corner.place());
-        let depths = match &self.finish.falls_to {
-            Some(edge) => {
-                let facing = Facing::edge(survey.outline(), edge)?;
-                corners.map(|place| facing.inward(place)).collect::<Vec<_>>()
-            }
-            None => along_the_fall(finish, corners),
+        let (fall, steepest) = falls(finish);
+        let run = match finish.plane() {
+            Some(plane) => Some(self.run(survey, plane)?),
+            None => None,
         };
-        let run = depths.iter().copied().fold(f64::NEG_INFINITY, f64::max)
-            - depths.iter().copied().fold(f64::INFINITY, f64::min);
-        let run = if finish.fall().base() > 0.0 { run } else { 0.0 };
-        let drop = Length::from_base(run * finish.fall().base());
-        let meets = finish.fall().base() >= GUIDANCE * (1.0 - 1.0e-9);
+        let drop = match run {
+            Some(run) => run * fall.base(),
+            None => relief(survey, finish),
+        };
+        let meets = fall.base() >= GUIDANCE * (1.0 - 1.0e-9);
         Ok(FallReport {
-            fall: say::fall(finish.fall()),
-            drop: say::thickness(drop),
-            run: say::distance(Length::from_base(run)),
+            fall: say::fall(fall),
+            steepest: (steepest.base() > fall.base() * (1.0 + 1.0e-6)).then(|| say::fall(steepest)),
+            drop: say::thickness(Length::from_base(drop)),
+            run: run.map(|run| say::distance(Length::from_base(run))),
             guidance: say::fall(Slope::from_base(GUIDANCE)),
             meets_guidance: meets,
-            text: fall_words(finish.fall(), meets),
+            text: fall_words(fall, meets),
         })
+    }
+
+    /// How far the floor goes in the direction of its fall.
+    fn run(&self, survey: &Survey, plane: &Plane) -> Result<f64> {
+        if plane.steepest() <= 0.0 {
+            return Ok(0.0);
+        }
+        let corners = survey.outline().corners().iter().map(|corner| corner.place());
+        let depths: Vec<f64> = match &self.finish.falls_to {
+            Some(edge) => {
+                let facing = Facing::edge(survey.outline(), edge)?;
+                corners.map(|place| facing.inward(place)).collect()
+            }
+            None => {
+                corners.map(|place| (place.x * plane.b() + place.y * plane.c()) / plane.steepest()).collect()
+            }
+        };
+        let (low, high) = ends(depths.into_iter());
+        Ok(high - low)
     }
 }
 
-/// Places measured along the direction of the fall.
-fn along_the_fall(finish: &Finish, corners: impl Iterator<Item = Point>) -> Vec<f64> {
-    // Of facets the steepest tells.
-    let steepest = finish.planes().max_by(|a, b| a.steepest().total_cmp(&b.steepest()));
-    let along = |place: Point, plane: &Plane| {
-        (place.x * plane.b() + place.y * plane.c()) / plane.steepest().max(f64::MIN_POSITIVE)
+/// The least and the steepest fall of the planes of a finish, level ones left out unless all are.
+fn falls(finish: &Finish) -> (Slope, Slope) {
+    let falls = finish.planes().map(Plane::steepest).filter(|&fall| fall > LEVEL);
+    let (least, steepest) = ends(falls);
+    if least > steepest {
+        return (Slope::from_base(0.0), Slope::from_base(0.0));
+    }
+    (Slope::from_base(least), Slope::from_base(steepest))
+}
+
+/// Highest less lowest of facets, over the corners of the work and those of the facets inside it.
+fn relief(survey: &Survey, finish: &Finish) -> f64 {
+    let region = survey.outline().region();
+    let facets = finish.facets().iter().flat_map(|facet| facet.region().outer().corners());
+    let corners = region.outer().corners().iter().chain(facets.filter(|&&place| region.contains(place)));
+    let height = |place: &Point| {
+        let elevation = finish.height_at(Length::from_base(place.x), Length::from_base(place.y));
+        elevation.map(Typed::base)
     };
-    steepest.map_or_else(Vec::new, |plane| corners.map(|place| along(place, plane)).collect())
+    let (low, high) = ends(corners.filter_map(height));
+    (high - low).max(0.0)
+}
+
+/// The least and the greatest.
+fn ends(numbers: impl Iterator<Item = f64>) -> (f64, f64) {
+    numbers
+        .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), number| (low.min(number), high.max(number)))
 }
 
 fn fall_words(fall: Slope, meets: bool) -> String {

@@ -1,15 +1,18 @@
 //! The finish of a job, the heights along its edges, and what rounding and margin cost.
 
 use crate::failure::Result;
-use crate::grade::finish::Finish;
+use crate::grade::finish::{Facet, Finish};
 use crate::grade::thickness::Thickness;
 use crate::job::finish::Made;
 use crate::job::heights::{Heights, RodWords};
 use crate::job::input::Job;
-use crate::job::report::{EdgeHeights, FallReport, FinishReport, Measure, RoundingReport};
+use crate::job::report::{
+    EdgeHeights, FacetReport, FallReport, FinishReport, Measure, PlaceHeight, RoundingReport,
+};
 use crate::job::say;
 use crate::quantity::{Length, Typed, Volume};
 use crate::survey::Survey;
+use crate::survey::old_slab::SlabPlace;
 use crate::survey::outline::Corner;
 
 impl Job {
@@ -27,7 +30,9 @@ impl Job {
             fixed_at: made.governing.as_ref().map(|governing| say::place(&governing.at)),
             falls_to: self.finish.falls_to.clone(),
             fall,
+            facets: facets(&made.finish),
             edges: edges(survey, &made.finish, heights, RodWords::coarse),
+            places: self.places(&made.finish, heights),
         }
     }
 
@@ -57,6 +62,33 @@ impl Job {
     }
 }
 
+impl Job {
+    /// Heights that a crew sets out beside those along the edges.
+    fn places(&self, finish: &Finish, heights: Heights) -> Vec<PlaceHeight> {
+        let one = |(name, x, y): (String, Length, Length)| {
+            let elevation = finish.height_at(x, y)?;
+            let at = say::place(&SlabPlace { x, y, elevation, shot: None });
+            Some(PlaceHeight {
+                name,
+                at,
+                rod: heights.rod(elevation, RodWords::coarse),
+                elevation: say::height(elevation),
+            })
+        };
+        self.finish.places().into_iter().filter_map(one).collect()
+    }
+}
+
+/// The planes of a finish that has several.
+fn facets(finish: &Finish) -> Vec<FacetReport> {
+    let one = |(index, facet): (usize, &Facet)| FacetReport {
+        name: finish.facet_name(index),
+        falls_to: facet.falls_to().map(str::to_owned),
+        fall: say::fall(facet.fall()),
+    };
+    finish.facets().iter().enumerate().map(one).collect()
+}
+
 /// Heights of a finish along every edge, as rods from the first set-up where there is one.
 fn edges(
     survey: &Survey,
@@ -69,6 +101,10 @@ fn edges(
         let runs = outline.edge(name).ok()?;
         let (from, to) = (runs.first()?.from(), runs.last()?.to());
         let height = |corner: Corner| finish.height_at(corner.x, corner.y);
+        // The whole ring of a hole has neither start nor end.
+        if from.place() == to.place() {
+            return None;
+        }
         let (low, high) = (height(from)?, height(to)?);
         let level = runs.iter().all(|run| match (height(run.from()), height(run.to())) {
             (Some(from), Some(to)) => (from - to).base().abs() < 1.0e-6,

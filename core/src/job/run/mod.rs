@@ -3,6 +3,7 @@
 mod fall;
 mod finish;
 mod fits;
+mod look_again;
 mod old_floor;
 mod order;
 mod survey;
@@ -74,6 +75,7 @@ impl Job {
             finish: self.finish_report(survey, &made, heights, fall),
             thickness: self.thickness_report(survey, &thickness),
             fits,
+            look_again: look_again::look_again(survey, &made.finish)?,
             order: self.order_report(&order, thickness.fill),
             rounding: self.rounding_report(survey, &made, heights, thickness.net)?,
             taken: taken(self, survey, &facts, order.net),

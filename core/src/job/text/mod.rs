@@ -1,5 +1,6 @@
 //! The report as plain text for the site: one label and one idea to a line, fractions in eighths.
 
+mod look_again;
 mod order;
 mod surface;
 
@@ -23,6 +24,7 @@ impl Report {
         surface::new_floor(&mut page, self);
         surface::thickness(&mut page, self);
         surface::fits(&mut page, self);
+        look_again::look_again(&mut page, self);
         order::order(&mut page, self);
         order::rounding(&mut page, self);
         page.section("FALL", &self.finish.fall.text);

@@ -1,7 +1,7 @@
 //! The old floor, the new floor, and what lies between.
 
 use super::Page;
-use crate::job::{EdgeHeights, Report};
+use crate::job::{EdgeHeights, FinishReport, Report};
 
 pub(super) fn old_floor(page: &mut Page, report: &Report) {
     let floor = &report.old_floor;
@@ -31,24 +31,18 @@ pub(super) fn old_floor(page: &mut Page, report: &Report) {
 
 pub(super) fn new_floor(page: &mut Page, report: &Report) {
     let finish = &report.finish;
-    let fall = &finish.fall;
     let mut words = Vec::new();
     if let (Some(least), Some(margin)) = (&finish.least, &finish.margin) {
         words.push(format!("Least {} + {} margin.", least.text, margin.text));
     }
-    match &finish.falls_to {
-        Some(edge) => words.push(format!(
-            "Falls {} in {} ({}) to the {edge}.",
-            fall.drop.text, fall.run.text, fall.fall.text
-        )),
-        None if fall.drop.us > 0.0 => {
-            words.push(format!("Falls {} in {} ({}).", fall.drop.text, fall.run.text, fall.fall.text));
-        }
-        None => words.push("Level: water may stand.".to_owned()),
-    }
+    words.push(falls(finish));
     page.section("NEW FLOOR", &words.join(" "));
     for edge in &finish.edges {
         page.line(&edge_line(edge));
+    }
+    for place in &finish.places {
+        let (kind, height) = place.rod.as_ref().map_or(("elevation", &place.elevation), |rod| ("rod", rod));
+        page.line(&format!("{:<12} {kind} {}, {}", place.name, height.text, place.at.text));
     }
     if let Some(level) = &report.level {
         page.line(&format!(
@@ -56,8 +50,27 @@ pub(super) fn new_floor(page: &mut Page, report: &Report) {
             level.benchmark, level.rod.text
         ));
     }
-    if let Some(at) = &finish.fixed_at {
-        page.line(&format!("The height is fixed at {}: read it again before you order.", at.text));
+    // A shot that fixes the height is named under what to look at again.
+    if let Some(at) = finish.fixed_at.as_ref().filter(|at| at.shot.is_none()) {
+        page.line(&format!("The height is fixed at {}.", at.text));
+    }
+}
+
+/// How the floor falls, in a sentence.
+fn falls(finish: &FinishReport) -> String {
+    let fall = &finish.fall;
+    if fall.drop.us <= 0.0 {
+        return "Level: water may stand.".to_owned();
+    }
+    let (drop, each) = (&fall.drop.text, &fall.fall.text);
+    let planes = finish.facets.iter().filter(|facet| facet.fall.us > 0.0).count();
+    let to = finish.falls_to.as_ref().map(|edge| format!(" to the {edge}")).unwrap_or_default();
+    match (&fall.run, &fall.steepest) {
+        (Some(run), _) => format!("Falls {drop} in {} ({each}){to}.", run.text),
+        (None, Some(steepest)) => {
+            format!("Falls {drop} in {planes} planes, {each} to {}.", steepest.text)
+        }
+        (None, None) => format!("Falls {drop} in {planes} planes, each {each}."),
     }
 }
 
