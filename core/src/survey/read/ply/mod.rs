@@ -1,4 +1,4 @@
-//! PLY: vertices and faces, as text or in either binary order. Vertices may have any scalar type; what stands beside x, y and z is
+//! PLY: vertices and faces, as text or in either binary order. Vertices may have any scalar type; what stands beside x, y, z is
 //! passed over. Faces of more than three corners are cut by a fan from their first corner, if they are convex.
 
 mod body;
