@@ -106,14 +106,15 @@ def test_predictions_without_the_shot(seed: int) -> None:
     judged = [roughness(off, variance, taken) for off, variance in tried]
     owns = np.array([own for own, _ in judged])
     # Which of the floors it is settled on is told by the roughness.
-    chosen = int(np.argmin(np.abs(owns - answer.roughness_m if hasattr(answer, "roughness_m") else owns - answer.roughness_mm / 1000)))
+    chosen = int(np.argmin(np.abs(owns - answer.roughness_mm / 1000)))
     assert owns[chosen] == pytest.approx(answer.roughness_mm / 1000, rel=1e-9)
     off, variance = tried[chosen]
     assert np.asarray(table["off_mm"]) == pytest.approx(1000 * off[numbers], abs=1e-7)
     assert np.asarray(table["deviation_mm"]) == pytest.approx(1000 * owns[chosen] * np.sqrt(variance[numbers]), rel=1e-9)
     # And whoever is no suspect is within the limit, whoever is one beyond it.
     deviation = owns[chosen] * np.sqrt(variance)
-    limit = np.maximum(0.5 * INCH + deviation**2 * np.log(5) / INCH, 2 * deviation)
+    likelier = 0.5 * INCH + deviation**2 * np.log(5) / INCH
+    limit = np.maximum(np.minimum(likelier, np.maximum(INCH, 4 * deviation)), 2 * deviation)
     assert np.array_equal(np.abs(off) <= limit, taken)
 
 

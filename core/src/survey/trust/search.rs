@@ -18,6 +18,9 @@ const ODDS: f64 = 5.0;
 /// Nothing nearer to its prediction than so many deviations is looked at again.
 const LEAST_DEVIATIONS: f64 = 2.0;
 
+/// And everything farther from it than so many is, however rough the floor: one slip of a metre alone makes it look rough.
+const MOST_DEVIATIONS: f64 = 4.0;
+
 /// No more than this share of the shots is set aside: beyond it the book has no neighbours to trust.
 const MOST_SHARE: f64 = 1.0 / 3.0;
 
@@ -47,7 +50,9 @@ impl Found {
 
 /// How far off a place must be to be looked at again: where a slip by so much is likelier than chance by the odds.
 pub(super) fn limit(deviation: f64, slip: f64) -> f64 {
-    (0.5 * slip + deviation * deviation * ODDS.ln() / slip).max(LEAST_DEVIATIONS * deviation)
+    let likelier = 0.5 * slip + deviation * deviation * ODDS.ln() / slip;
+    let most = slip.max(MOST_DEVIATIONS * deviation);
+    likelier.min(most).max(LEAST_DEVIATIONS * deviation)
 }
 
 /// Searches a floor for places that are off by about `slip` or more; `words` is the deviation that the words of the site stand for.

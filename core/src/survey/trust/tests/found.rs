@@ -23,7 +23,7 @@ struct Tally {
 fn planted_slips_are_found_and_named() {
     let (mut great, mut small) = (Tally::default(), [Tally::default(); 3]);
     let (mut books, mut clean, mut innocent) = ([0_usize; 3], [0_usize; 3], [0_usize; 3]);
-    for seed in 1..=BOOKS {
+    for seed in (1..=BOOKS).map(|seed| (seed + 250) % BOOKS + 1) {
         let mut varied = Varied::new(seed);
         let book = Book::invented(&mut varied);
         let texture = (book.texture as usize).min(2);
