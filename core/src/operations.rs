@@ -10,6 +10,7 @@ pub static OPERATIONS: &[&Operation] = &[
     &survey::operations::OUTLINE_FROM_CORNERS,
     &survey::operations::OUTLINE_FROM_SIDES,
     &survey::operations::SURVEY_FROM_SHOTS,
+    &survey::operations::SURVEY_FROM_FACES,
     &survey::operations::SURVEY_FROM_GRID,
     &survey::operations::SURVEY_FROM_RODS,
     &survey::operations::SURVEY_TRIANGLES,

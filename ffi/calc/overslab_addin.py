@@ -69,6 +69,7 @@ OPERATIONS = (
     ("ovsFinishWithStrip", "finish_with_strip"),
     ("ovsFinishRaised", "finish_raised"),
     ("ovsFinishFacets", "finish_facets"),
+    ("ovsSurveyFromFaces", "survey_from_faces"),
 )
 SYSTEMS = ("us", "si")
 

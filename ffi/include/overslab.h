@@ -330,6 +330,31 @@
 #define OVS_NOT_BASE64 110
 
 /**
+ * Status: a triangle has a corner that is none of the points.
+ */
+#define OVS_FACE_POINT_UNKNOWN 120
+
+/**
+ * Status: a triangle has no area in plan.
+ */
+#define OVS_FACE_FLAT 121
+
+/**
+ * Status: two triangles overlap.
+ */
+#define OVS_FACES_OVERLAP 122
+
+/**
+ * Status: a point lies in a triangle or on its side.
+ */
+#define OVS_POINT_IN_FACE 123
+
+/**
+ * Status: three triangles share one side.
+ */
+#define OVS_EDGE_OF_THREE 124
+
+/**
  * Status: the corners of a facet are not in one plane.
  */
 #define OVS_FACET_WARPED 130
@@ -478,6 +503,16 @@
  * Note: points outside the outline were left out.
  */
 #define OVS_NOTE_POINTS_OUTSIDE 25
+
+/**
+ * Note: points that no triangle has as a corner were left out.
+ */
+#define OVS_NOTE_POINTS_UNUSED 30
+
+/**
+ * Note: the old slab has a step along a line of shots.
+ */
+#define OVS_NOTE_STEP 31
 
 /**
  * Note: too few shots to judge one by the others.
@@ -1022,6 +1057,71 @@
 /**
  * The word `laser`.
  */
+#define OVS_SURVEY_FROM_FACES_INSTRUMENT_LASER 0
+
+/**
+ * The word `optical_hundredths`.
+ */
+#define OVS_SURVEY_FROM_FACES_INSTRUMENT_OPTICAL_HUNDREDTHS 1
+
+/**
+ * The word `optical_eighths`.
+ */
+#define OVS_SURVEY_FROM_FACES_INSTRUMENT_OPTICAL_EIGHTHS 2
+
+/**
+ * The word `optical_sixteenths`.
+ */
+#define OVS_SURVEY_FROM_FACES_INSTRUMENT_OPTICAL_SIXTEENTHS 3
+
+/**
+ * The word `optical_millimetres`.
+ */
+#define OVS_SURVEY_FROM_FACES_INSTRUMENT_OPTICAL_MILLIMETRES 4
+
+/**
+ * The word `string`.
+ */
+#define OVS_SURVEY_FROM_FACES_INSTRUMENT_STRING 5
+
+/**
+ * The word `water`.
+ */
+#define OVS_SURVEY_FROM_FACES_INSTRUMENT_WATER 6
+
+/**
+ * The word `trowelled`.
+ */
+#define OVS_SURVEY_FROM_FACES_TEXTURE_TROWELLED 0
+
+/**
+ * The word `broomed`.
+ */
+#define OVS_SURVEY_FROM_FACES_TEXTURE_BROOMED 1
+
+/**
+ * The word `scaled`.
+ */
+#define OVS_SURVEY_FROM_FACES_TEXTURE_SCALED 2
+
+/**
+ * The word `rough`.
+ */
+#define OVS_SURVEY_FROM_FACES_TEXTURE_ROUGH 3
+
+/**
+ * The word `no`.
+ */
+#define OVS_SURVEY_FROM_FACES_BEYOND_ALLOWED_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_SURVEY_FROM_FACES_BEYOND_ALLOWED_YES 1
+
+/**
+ * The word `laser`.
+ */
 #define OVS_SURVEY_FROM_GRID_INSTRUMENT_LASER 0
 
 /**
@@ -1083,6 +1183,16 @@
  * The word `yes`.
  */
 #define OVS_SURVEY_FROM_GRID_BEYOND_ALLOWED_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_SURVEY_FROM_GRID_STEPS_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_SURVEY_FROM_GRID_STEPS_YES 1
 
 /**
  * The word `laser`.
@@ -1148,6 +1258,16 @@
  * The word `yes`.
  */
 #define OVS_SURVEY_FROM_RODS_BEYOND_ALLOWED_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_SURVEY_FROM_RODS_STEPS_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_SURVEY_FROM_RODS_STEPS_YES 1
 
 /**
  * The result `triangles`: the triangles.
@@ -3990,6 +4110,160 @@ int ovs_survey_from_shots_si_why(const ovs_outline *outline,
                                  int *needed);
 
 /**
+ * The surface of the old slab over given triangles, which are kept as they are: what a triangulated file brings.
+ *
+ * Equation: each triangle is plane; what lies between triangles and their hull counts as unsurveyed.
+ * Taken for granted: triangles meet at whole sides; they may go on beyond the outline; points at no triangle are
+ * left out.
+ *
+ * - `outline`: the plan edge of the work.
+ * - `points_x_ft` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `points_y_ft` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `points_elevation_ft` (ft): height above the job datum; at least -32808.3989501 ft, at most 32808.3989501 ft.
+ * - `points_rows`: the points: how many rows, each a point of the old slab; at least 3.
+ * - `faces_first`: the number of one point; from 1 to 2147483647.
+ * - `faces_second`: the number of another; from 1 to 2147483647.
+ * - `faces_third`: the number of the third; from 1 to 2147483647.
+ * - `faces_rows`: the triangles: how many rows, each a triangle by the numbers of its three points, either way
+ *   round; the first point is number 1; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `points`: its name; may be left out.
+ *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+ *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+ *     one.
+ *   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+ *     because most old slabs are.
+ *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+ *     no, because heights that far out are a guess.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_NULL_POINTER,
+ * OVS_FACE_POINT_UNKNOWN, OVS_FACE_FLAT, OVS_FACES_OVERLAP.
+ * Basis: plane and solid geometry: derived.
+ * Basis: reading and texture deviations behind the site words: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"points":{"x":["0 ft","13 ft","13 ft","0 ft"],"y":["0 ft","0 ft","10 ft","10 ft"],"elevation":["99.20 ft","99.15 ft","99.25 ft","99.22 ft"]},"faces":{"first":[1,1],"second":[2,3],"third":[3,4]}}
+ */
+ovs_survey *ovs_survey_from_faces_us(const ovs_outline *outline,
+                                     const double *points_x_ft,
+                                     const double *points_y_ft,
+                                     const double *points_elevation_ft,
+                                     int points_rows,
+                                     const int *faces_first,
+                                     const int *faces_second,
+                                     const int *faces_third,
+                                     int faces_rows,
+                                     const char *options_json,
+                                     int options_len,
+                                     int *status,
+                                     int *notes,
+                                     int notes_len,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * The surface of the old slab over given triangles, which are kept as they are: what a triangulated file brings.
+ *
+ * Equation: each triangle is plane; what lies between triangles and their hull counts as unsurveyed.
+ * Taken for granted: triangles meet at whole sides; they may go on beyond the outline; points at no triangle are
+ * left out.
+ *
+ * - `outline`: the plan edge of the work.
+ * - `points_x_m` (m): distance from the left; at least -100000 m, at most 100000 m.
+ * - `points_y_m` (m): distance from the front; at least -100000 m, at most 100000 m.
+ * - `points_elevation_m` (m): height above the job datum; at least -10000 m, at most 10000 m.
+ * - `points_rows`: the points: how many rows, each a point of the old slab; at least 3.
+ * - `faces_first`: the number of one point; from 1 to 2147483647.
+ * - `faces_second`: the number of another; from 1 to 2147483647.
+ * - `faces_third`: the number of the third; from 1 to 2147483647.
+ * - `faces_rows`: the triangles: how many rows, each a triangle by the numbers of its three points, either way
+ *   round; the first point is number 1; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `points`: its name; may be left out.
+ *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+ *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+ *     one.
+ *   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+ *     because most old slabs are.
+ *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+ *     no, because heights that far out are a guess.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_NULL_POINTER,
+ * OVS_FACE_POINT_UNKNOWN, OVS_FACE_FLAT, OVS_FACES_OVERLAP.
+ * Basis: plane and solid geometry: derived.
+ * Basis: reading and texture deviations behind the site words: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"points":{"x":["0 ft","13 ft","13 ft","0 ft"],"y":["0 ft","0 ft","10 ft","10 ft"],"elevation":["99.20 ft","99.15 ft","99.25 ft","99.22 ft"]},"faces":{"first":[1,1],"second":[2,3],"third":[3,4]}}
+ */
+ovs_survey *ovs_survey_from_faces_si(const ovs_outline *outline,
+                                     const double *points_x_m,
+                                     const double *points_y_m,
+                                     const double *points_elevation_m,
+                                     int points_rows,
+                                     const int *faces_first,
+                                     const int *faces_second,
+                                     const int *faces_third,
+                                     int faces_rows,
+                                     const char *options_json,
+                                     int options_len,
+                                     int *status,
+                                     int *notes,
+                                     int notes_len,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * Why ovs_survey_from_faces_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_from_faces_us_why(const ovs_outline *outline,
+                                 const double *points_x_ft,
+                                 const double *points_y_ft,
+                                 const double *points_elevation_ft,
+                                 int points_rows,
+                                 const int *faces_first,
+                                 const int *faces_second,
+                                 const int *faces_third,
+                                 int faces_rows,
+                                 const char *options_json,
+                                 int options_len,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
+ * Why ovs_survey_from_faces_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_from_faces_si_why(const ovs_outline *outline,
+                                 const double *points_x_m,
+                                 const double *points_y_m,
+                                 const double *points_elevation_m,
+                                 int points_rows,
+                                 const int *faces_first,
+                                 const int *faces_second,
+                                 const int *faces_third,
+                                 int faces_rows,
+                                 const char *options_json,
+                                 int options_len,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
  * The surface of the old slab through a grid of elevations, rows and columns spaced from two walls.
  *
  * Equation: each cell is four triangles about the mean of its corners.
@@ -4012,6 +4286,8 @@ int ovs_survey_from_shots_si_why(const ovs_outline *outline,
  *     because most old slabs are.
  *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
  *     no, because heights that far out are a guess.
+ *   - `steps`: whether a row or column given twice, one after the other, is the two sides of a step; 0 no, 1 yes;
+ *     where left out no, because a distance written twice is more often a slip.
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
@@ -4062,6 +4338,8 @@ ovs_survey *ovs_survey_from_grid_us(const ovs_outline *outline,
  *     because most old slabs are.
  *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
  *     no, because heights that far out are a guess.
+ *   - `steps`: whether a row or column given twice, one after the other, is the two sides of a step; 0 no, 1 yes;
+ *     where left out no, because a distance written twice is more often a slip.
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
@@ -4154,6 +4432,8 @@ int ovs_survey_from_grid_si_why(const ovs_outline *outline,
  *     because most old slabs are.
  *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
  *     no, because heights that far out are a guess.
+ *   - `steps`: whether a row or column given twice, one after the other, is the two sides of a step; 0 no, 1 yes;
+ *     where left out no, because a distance written twice is more often a slip.
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
@@ -4210,6 +4490,8 @@ ovs_survey *ovs_survey_from_rods_us(const ovs_outline *outline,
  *     because most old slabs are.
  *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
  *     no, because heights that far out are a guess.
+ *   - `steps`: whether a row or column given twice, one after the other, is the two sides of a step; 0 no, 1 yes;
+ *     where left out no, because a distance written twice is more often a slip.
  * - `status`, out: the status of the call; may be null.
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *

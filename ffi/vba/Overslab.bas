@@ -598,6 +598,46 @@ Public Function OVS_SURVEY_FROM_SHOTS_SI_GET(ByVal result As Variant, ByVal outl
     OVS_SURVEY_FROM_SHOTS_SI_GET = Called("survey_from_shots", "si", "get", result, Array(outline, shots, instrument, texture, beyond_allowed))
 End Function
 
+' The surface of the old slab over given triangles, which are kept as they are: what a triangulated file brings.
+' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives
+' points: the points; a range with the columns x_ft, y_ft, elevation_ft, [name]
+' faces: the triangles; a range with the columns first, second, third
+' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
+' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
+' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' Gives survey (the surveyed old slab).
+Public Function OVS_SURVEY_FROM_FACES_US(ByVal outline As Variant, ByVal points As Variant, ByVal faces As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_FACES_US = Called("survey_from_faces", "us", "value", "", Array(outline, points, faces, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_FACES_US_WHY(ByVal outline As Variant, ByVal points As Variant, ByVal faces As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_FACES_US_WHY = Called("survey_from_faces", "us", "why", "", Array(outline, points, faces, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_FACES_US_GET(ByVal result As Variant, ByVal outline As Variant, ByVal points As Variant, ByVal faces As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_FACES_US_GET = Called("survey_from_faces", "us", "get", result, Array(outline, points, faces, instrument, texture, beyond_allowed))
+End Function
+
+' The surface of the old slab over given triangles, which are kept as they are: what a triangulated file brings.
+' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives
+' points: the points; a range with the columns x_m, y_m, elevation_m, [name]
+' faces: the triangles; a range with the columns first, second, third
+' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
+' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
+' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' Gives survey (the surveyed old slab).
+Public Function OVS_SURVEY_FROM_FACES_SI(ByVal outline As Variant, ByVal points As Variant, ByVal faces As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_FACES_SI = Called("survey_from_faces", "si", "value", "", Array(outline, points, faces, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_FACES_SI_WHY(ByVal outline As Variant, ByVal points As Variant, ByVal faces As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_FACES_SI_WHY = Called("survey_from_faces", "si", "why", "", Array(outline, points, faces, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_FACES_SI_GET(ByVal result As Variant, ByVal outline As Variant, ByVal points As Variant, ByVal faces As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_FACES_SI_GET = Called("survey_from_faces", "si", "get", result, Array(outline, points, faces, instrument, texture, beyond_allowed))
+End Function
+
 ' The surface of the old slab through a grid of elevations, rows and columns spaced from two walls.
 ' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives
 ' columns: the grid columns from the left wall; a range with the columns x_ft
@@ -606,17 +646,18 @@ End Function
 ' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
 ' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
 ' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' steps: whether a row or column given twice, one after the other, is the two sides of a step; no or yes; left out: no, because a distance written twice is more often a slip
 ' Gives survey (the surveyed old slab).
-Public Function OVS_SURVEY_FROM_GRID_US(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
-    OVS_SURVEY_FROM_GRID_US = Called("survey_from_grid", "us", "value", "", Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed))
+Public Function OVS_SURVEY_FROM_GRID_US(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal steps As Variant) As Variant
+    OVS_SURVEY_FROM_GRID_US = Called("survey_from_grid", "us", "value", "", Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed, steps))
 End Function
 
-Public Function OVS_SURVEY_FROM_GRID_US_WHY(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
-    OVS_SURVEY_FROM_GRID_US_WHY = Called("survey_from_grid", "us", "why", "", Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed))
+Public Function OVS_SURVEY_FROM_GRID_US_WHY(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal steps As Variant) As Variant
+    OVS_SURVEY_FROM_GRID_US_WHY = Called("survey_from_grid", "us", "why", "", Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed, steps))
 End Function
 
-Public Function OVS_SURVEY_FROM_GRID_US_GET(ByVal result As Variant, ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
-    OVS_SURVEY_FROM_GRID_US_GET = Called("survey_from_grid", "us", "get", result, Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed))
+Public Function OVS_SURVEY_FROM_GRID_US_GET(ByVal result As Variant, ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal steps As Variant) As Variant
+    OVS_SURVEY_FROM_GRID_US_GET = Called("survey_from_grid", "us", "get", result, Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed, steps))
 End Function
 
 ' The surface of the old slab through a grid of elevations, rows and columns spaced from two walls.
@@ -627,17 +668,18 @@ End Function
 ' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
 ' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
 ' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' steps: whether a row or column given twice, one after the other, is the two sides of a step; no or yes; left out: no, because a distance written twice is more often a slip
 ' Gives survey (the surveyed old slab).
-Public Function OVS_SURVEY_FROM_GRID_SI(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
-    OVS_SURVEY_FROM_GRID_SI = Called("survey_from_grid", "si", "value", "", Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed))
+Public Function OVS_SURVEY_FROM_GRID_SI(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal steps As Variant) As Variant
+    OVS_SURVEY_FROM_GRID_SI = Called("survey_from_grid", "si", "value", "", Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed, steps))
 End Function
 
-Public Function OVS_SURVEY_FROM_GRID_SI_WHY(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
-    OVS_SURVEY_FROM_GRID_SI_WHY = Called("survey_from_grid", "si", "why", "", Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed))
+Public Function OVS_SURVEY_FROM_GRID_SI_WHY(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal steps As Variant) As Variant
+    OVS_SURVEY_FROM_GRID_SI_WHY = Called("survey_from_grid", "si", "why", "", Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed, steps))
 End Function
 
-Public Function OVS_SURVEY_FROM_GRID_SI_GET(ByVal result As Variant, ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
-    OVS_SURVEY_FROM_GRID_SI_GET = Called("survey_from_grid", "si", "get", result, Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed))
+Public Function OVS_SURVEY_FROM_GRID_SI_GET(ByVal result As Variant, ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal elevations As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal steps As Variant) As Variant
+    OVS_SURVEY_FROM_GRID_SI_GET = Called("survey_from_grid", "si", "get", result, Array(outline, columns, rows, elevations, instrument, texture, beyond_allowed, steps))
 End Function
 
 ' The surface of the old slab through a grid of rod readings from one set-up.
@@ -650,17 +692,18 @@ End Function
 ' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
 ' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
 ' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' steps: whether a row or column given twice, one after the other, is the two sides of a step; no or yes; left out: no, because a distance written twice is more often a slip
 ' Gives survey (the surveyed old slab).
-Public Function OVS_SURVEY_FROM_RODS_US(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_ft As Variant, ByVal backsight_ft As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
-    OVS_SURVEY_FROM_RODS_US = Called("survey_from_rods", "us", "value", "", Array(outline, columns, rows, rods, benchmark_ft, backsight_ft, instrument, texture, beyond_allowed))
+Public Function OVS_SURVEY_FROM_RODS_US(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_ft As Variant, ByVal backsight_ft As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal steps As Variant) As Variant
+    OVS_SURVEY_FROM_RODS_US = Called("survey_from_rods", "us", "value", "", Array(outline, columns, rows, rods, benchmark_ft, backsight_ft, instrument, texture, beyond_allowed, steps))
 End Function
 
-Public Function OVS_SURVEY_FROM_RODS_US_WHY(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_ft As Variant, ByVal backsight_ft As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
-    OVS_SURVEY_FROM_RODS_US_WHY = Called("survey_from_rods", "us", "why", "", Array(outline, columns, rows, rods, benchmark_ft, backsight_ft, instrument, texture, beyond_allowed))
+Public Function OVS_SURVEY_FROM_RODS_US_WHY(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_ft As Variant, ByVal backsight_ft As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal steps As Variant) As Variant
+    OVS_SURVEY_FROM_RODS_US_WHY = Called("survey_from_rods", "us", "why", "", Array(outline, columns, rows, rods, benchmark_ft, backsight_ft, instrument, texture, beyond_allowed, steps))
 End Function
 
-Public Function OVS_SURVEY_FROM_RODS_US_GET(ByVal result As Variant, ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_ft As Variant, ByVal backsight_ft As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
-    OVS_SURVEY_FROM_RODS_US_GET = Called("survey_from_rods", "us", "get", result, Array(outline, columns, rows, rods, benchmark_ft, backsight_ft, instrument, texture, beyond_allowed))
+Public Function OVS_SURVEY_FROM_RODS_US_GET(ByVal result As Variant, ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_ft As Variant, ByVal backsight_ft As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal steps As Variant) As Variant
+    OVS_SURVEY_FROM_RODS_US_GET = Called("survey_from_rods", "us", "get", result, Array(outline, columns, rows, rods, benchmark_ft, backsight_ft, instrument, texture, beyond_allowed, steps))
 End Function
 
 ' The surface of the old slab through a grid of rod readings from one set-up.
@@ -673,21 +716,22 @@ End Function
 ' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
 ' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
 ' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' steps: whether a row or column given twice, one after the other, is the two sides of a step; no or yes; left out: no, because a distance written twice is more often a slip
 ' Gives survey (the surveyed old slab).
-Public Function OVS_SURVEY_FROM_RODS_SI(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_m As Variant, ByVal backsight_m As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
-    OVS_SURVEY_FROM_RODS_SI = Called("survey_from_rods", "si", "value", "", Array(outline, columns, rows, rods, benchmark_m, backsight_m, instrument, texture, beyond_allowed))
+Public Function OVS_SURVEY_FROM_RODS_SI(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_m As Variant, ByVal backsight_m As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal steps As Variant) As Variant
+    OVS_SURVEY_FROM_RODS_SI = Called("survey_from_rods", "si", "value", "", Array(outline, columns, rows, rods, benchmark_m, backsight_m, instrument, texture, beyond_allowed, steps))
 End Function
 
-Public Function OVS_SURVEY_FROM_RODS_SI_WHY(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_m As Variant, ByVal backsight_m As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
-    OVS_SURVEY_FROM_RODS_SI_WHY = Called("survey_from_rods", "si", "why", "", Array(outline, columns, rows, rods, benchmark_m, backsight_m, instrument, texture, beyond_allowed))
+Public Function OVS_SURVEY_FROM_RODS_SI_WHY(ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_m As Variant, ByVal backsight_m As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal steps As Variant) As Variant
+    OVS_SURVEY_FROM_RODS_SI_WHY = Called("survey_from_rods", "si", "why", "", Array(outline, columns, rows, rods, benchmark_m, backsight_m, instrument, texture, beyond_allowed, steps))
 End Function
 
-Public Function OVS_SURVEY_FROM_RODS_SI_GET(ByVal result As Variant, ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_m As Variant, ByVal backsight_m As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
-    OVS_SURVEY_FROM_RODS_SI_GET = Called("survey_from_rods", "si", "get", result, Array(outline, columns, rows, rods, benchmark_m, backsight_m, instrument, texture, beyond_allowed))
+Public Function OVS_SURVEY_FROM_RODS_SI_GET(ByVal result As Variant, ByVal outline As Variant, ByVal columns As Variant, ByVal rows As Variant, ByVal rods As Variant, ByVal benchmark_m As Variant, ByVal backsight_m As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal steps As Variant) As Variant
+    OVS_SURVEY_FROM_RODS_SI_GET = Called("survey_from_rods", "si", "get", result, Array(outline, columns, rows, rods, benchmark_m, backsight_m, instrument, texture, beyond_allowed, steps))
 End Function
 
 ' The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' Gives triangles (the triangles).
 Public Function OVS_SURVEY_TRIANGLES_US(ByVal survey As Variant) As Variant
     OVS_SURVEY_TRIANGLES_US = Called("survey_triangles", "us", "value", "", Array(survey))
@@ -702,7 +746,7 @@ Public Function OVS_SURVEY_TRIANGLES_US_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' Gives triangles (the triangles).
 Public Function OVS_SURVEY_TRIANGLES_SI(ByVal survey As Variant) As Variant
     OVS_SURVEY_TRIANGLES_SI = Called("survey_triangles", "si", "value", "", Array(survey))
@@ -717,7 +761,7 @@ Public Function OVS_SURVEY_TRIANGLES_SI_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' The shots that do not go with their neighbours, with the slip each looks like; nothing is changed. On a thousand invented books with one planted slip every one of 6 in or more is found and its kind named, an inch in nine of ten; three of ten books without a slip name some shot.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' rod: how the rod is graduated; without it the readings tell; inches, tenths, metric or unknown; may be left out
 ' Gives suspects (the suspects, the farthest off first), judged (how many shots were judged), roughness_in (standard deviation that each shot has for itself: reading, texture and small waves), graduation (how the rod is graduated).
 Public Function OVS_SURVEY_SUSPECTS_US(ByVal survey As Variant, Optional ByVal rod As Variant) As Variant
@@ -733,7 +777,7 @@ Public Function OVS_SURVEY_SUSPECTS_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' The shots that do not go with their neighbours, with the slip each looks like; nothing is changed. On a thousand invented books with one planted slip every one of 6 in or more is found and its kind named, an inch in nine of ten; three of ten books without a slip name some shot.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' rod: how the rod is graduated; without it the readings tell; inches, tenths, metric or unknown; may be left out
 ' Gives suspects (the suspects, the farthest off first), judged (how many shots were judged), roughness_mm (standard deviation that each shot has for itself: reading, texture and small waves), graduation (how the rod is graduated).
 Public Function OVS_SURVEY_SUSPECTS_SI(ByVal survey As Variant, Optional ByVal rod As Variant) As Variant
@@ -749,7 +793,7 @@ Public Function OVS_SURVEY_SUSPECTS_SI_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' The old slab without the shots named; the others keep their names.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' leave_out: the shots to leave out; a range with the columns name
 ' Gives survey (the old slab without them).
 Public Function OVS_SURVEY_WITHOUT_US(ByVal survey As Variant, ByVal leave_out As Variant) As Variant
@@ -765,7 +809,7 @@ Public Function OVS_SURVEY_WITHOUT_US_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' The old slab without the shots named; the others keep their names.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' leave_out: the shots to leave out; a range with the columns name
 ' Gives survey (the old slab without them).
 Public Function OVS_SURVEY_WITHOUT_SI(ByVal survey As Variant, ByVal leave_out As Variant) As Variant
@@ -781,7 +825,7 @@ Public Function OVS_SURVEY_WITHOUT_SI_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' How much of the work lies too far from any shot, and where the next shots belong.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' near_ft: how near a shot should be to every place (ft); at least 0.0416666666667 ft, at most 328.083989501 ft; left out: 6 ft, because a grid of 8 ft leaves no place farther, common practice, no source
 ' most: how many places for more shots to tell; a whole number from 0 to 500; left out: 12, because an hour's work
 ' Gives area_ft2 (area of the work), uncovered_ft2 (area farther than that from every shot), share_percent (its share of the work), beyond_ft2 (area beyond the last shots), unsurveyed_ft2 (area in triangles that leave the outline), farthest_ft (the farthest any place is from a shot), farthest_x_ft (where it is, from the left), farthest_y_ft (where it is, from the front), next (where the next shots belong, until every place is near enough).
@@ -798,7 +842,7 @@ Public Function OVS_SURVEY_COVERAGE_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' How much of the work lies too far from any shot, and where the next shots belong.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' near_m: how near a shot should be to every place (m); at least 0.0127 m, at most 100 m; left out: 6 ft, because a grid of 8 ft leaves no place farther, common practice, no source
 ' most: how many places for more shots to tell; a whole number from 0 to 500; left out: 12, because an hour's work
 ' Gives area_m2 (area of the work), uncovered_m2 (area farther than that from every shot), share_percent (its share of the work), beyond_m2 (area beyond the last shots), unsurveyed_m2 (area in triangles that leave the outline), farthest_m (the farthest any place is from a shot), farthest_x_m (where it is, from the left), farthest_y_m (where it is, from the front), next (where the next shots belong, until every place is near enough).
@@ -1241,7 +1285,7 @@ Public Function OVS_FINISH_FROM_POINTS_SI_GET(ByVal result As Variant, ByVal poi
 End Function
 
 ' The plane finish that stands level along an edge and falls square to it.
-' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' edge: name of the edge; a text
 ' elevation_ft: height of the finish at the edge (ft); at least -32808.3989501 ft, at most 32808.3989501 ft
 ' fall_in_per_ft: fall towards the edge (in/ft); at least 0 in/ft, at most 12 in/ft
@@ -1259,7 +1303,7 @@ Public Function OVS_FINISH_TO_EDGE_US_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' The plane finish that stands level along an edge and falls square to it.
-' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' edge: name of the edge; a text
 ' elevation_m: height of the finish at the edge (m); at least -10000 m, at most 10000 m
 ' fall_percent: fall towards the edge (%); at least 0 %, at most 100 %
@@ -1277,7 +1321,7 @@ Public Function OVS_FINISH_TO_EDGE_SI_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' least_in: least thickness (in); at least 0 in, at most 120 in
 ' edge: the edge it falls to; none for a level finish; a text; may be left out
 ' fall_in_per_ft: fall towards the edge (in/ft); at least 0 in/ft, at most 12 in/ft; left out: 1/8 in/ft, because the least for a well-finished floor
@@ -1298,7 +1342,7 @@ Public Function OVS_FINISH_AT_LEAST_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' least_mm: least thickness (mm); at least 0 mm, at most 3048 mm
 ' edge: the edge it falls to; none for a level finish; a text; may be left out
 ' fall_percent: fall towards the edge (%); at least 0 %, at most 100 %; left out: 1/8 in/ft, because the least for a well-finished floor
@@ -1381,7 +1425,7 @@ Public Function OVS_FINISH_FROM_PLANES_SI_GET(ByVal result As Variant, ByVal cor
 End Function
 
 ' Two planes that fall to a valley across the work; the valley may fall along its length.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' valley: two points of the valley; a range with the columns x_ft, y_ft, elevation_ft
 ' fall_in_per_ft: fall to the valley, square to it (in/ft); at least 0 in/ft, at most 12 in/ft
 ' right_fall_in_per_ft: fall on the right, where it is another (in/ft); at least 0 in/ft, at most 12 in/ft; may be left out
@@ -1399,7 +1443,7 @@ Public Function OVS_FINISH_TO_VALLEY_US_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' Two planes that fall to a valley across the work; the valley may fall along its length.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' valley: two points of the valley; a range with the columns x_m, y_m, elevation_m
 ' fall_percent: fall to the valley, square to it (%); at least 0 %, at most 100 %
 ' right_fall_percent: fall on the right, where it is another (%); at least 0 %, at most 100 %; may be left out
@@ -1417,7 +1461,7 @@ Public Function OVS_FINISH_TO_VALLEY_SI_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' A crown: two planes that fall away from a ridge across the work; the ridge may fall along its length.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' ridge: two points of the ridge; a range with the columns x_ft, y_ft, elevation_ft
 ' fall_in_per_ft: fall away from the ridge, square to it (in/ft); at least 0 in/ft, at most 12 in/ft
 ' right_fall_in_per_ft: fall on the right, where it is another (in/ft); at least 0 in/ft, at most 12 in/ft; may be left out
@@ -1435,7 +1479,7 @@ Public Function OVS_FINISH_CROWN_US_GET(ByVal result As Variant, ByVal survey As
 End Function
 
 ' A crown: two planes that fall away from a ridge across the work; the ridge may fall along its length.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' ridge: two points of the ridge; a range with the columns x_m, y_m, elevation_m
 ' fall_percent: fall away from the ridge, square to it (%); at least 0 %, at most 100 %
 ' right_fall_percent: fall on the right, where it is another (%); at least 0 %, at most 100 %; may be left out
@@ -1453,7 +1497,7 @@ Public Function OVS_FINISH_CROWN_SI_GET(ByVal result As Variant, ByVal survey As
 End Function
 
 ' Planes that fall to a trench drain: two to one across the work, or one to a trench along an edge, inside it.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' trench: two points of the middle of the trench, at the height of its rims; a range with the columns x_ft, y_ft, elevation_ft; may be left out
 ' edge: in place of the points: the edge the trench lies along; a text; may be left out
 ' elevation_ft: along an edge: height of the rims where it starts (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; may be left out
@@ -1475,7 +1519,7 @@ Public Function OVS_FINISH_TO_TRENCH_US_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' Planes that fall to a trench drain: two to one across the work, or one to a trench along an edge, inside it.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' trench: two points of the middle of the trench, at the height of its rims; a range with the columns x_m, y_m, elevation_m; may be left out
 ' edge: in place of the points: the edge the trench lies along; a text; may be left out
 ' elevation_m: along an edge: height of the rims where it starts (m); at least -10000 m, at most 10000 m; may be left out
@@ -1497,7 +1541,7 @@ Public Function OVS_FINISH_TO_TRENCH_SI_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' Planes that fall from a level perimeter to an area drain, one from each run of the outline.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' x_ft: middle of the drain, from the left (ft); any finite number
 ' y_ft: middle of the drain, from the front (ft); any finite number
 ' elevation_ft: height of the finish all along the outer edges (ft); at least -32808.3989501 ft, at most 32808.3989501 ft
@@ -1520,7 +1564,7 @@ Public Function OVS_FINISH_TO_DRAIN_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' Planes that fall from a level perimeter to an area drain, one from each run of the outline.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' x_m: middle of the drain, from the left (m); any finite number
 ' y_m: middle of the drain, from the front (m); any finite number
 ' elevation_m: height of the finish all along the outer edges (m); at least -10000 m, at most 10000 m
@@ -1543,7 +1587,7 @@ Public Function OVS_FINISH_TO_DRAIN_SI_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' A finish with a strip along an edge that has a fall of its own and meets it: a curb, an apron.
-' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' finish: the finish without the strip; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' edge: name of the edge; a text
 ' width_ft: width of the strip (ft); at least 0 ft, at most 100 ft
@@ -1563,7 +1607,7 @@ Public Function OVS_FINISH_WITH_STRIP_US_GET(ByVal result As Variant, ByVal surv
 End Function
 
 ' A finish with a strip along an edge that has a fall of its own and meets it: a curb, an apron.
-' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' finish: the finish without the strip; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' edge: name of the edge; a text
 ' width_m: width of the strip (m); at least 0 m, at most 30.48 m
@@ -1583,7 +1627,7 @@ Public Function OVS_FINISH_WITH_STRIP_SI_GET(ByVal result As Variant, ByVal surv
 End Function
 
 ' Any finish lifted or lowered as a whole to where it just leaves a least thickness everywhere between the shots.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' finish: the finish as drawn; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' least_in: least thickness (in); at least 0 in, at most 120 in
 ' margin_in: margin on the least thickness (in); at least 0 in, at most 120 in; may be left out
@@ -1602,7 +1646,7 @@ Public Function OVS_FINISH_RAISED_US_GET(ByVal result As Variant, ByVal survey A
 End Function
 
 ' Any finish lifted or lowered as a whole to where it just leaves a least thickness everywhere between the shots.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' finish: the finish as drawn; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' least_mm: least thickness (mm); at least 0 mm, at most 3048 mm
 ' margin_mm: margin on the least thickness (mm); at least 0 mm, at most 3048 mm; may be left out
@@ -1622,7 +1666,7 @@ End Function
 
 ' The facets of a finish: the fall of each, which way it drains and over to what, its area and its corners.
 ' finish: the finish; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
-' survey: the work: areas are then of the part inside it; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives; may be left out
+' survey: the work: areas are then of the part inside it; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives; may be left out
 ' Gives facets (the facets), corners (their corners).
 Public Function OVS_FINISH_FACETS_US(ByVal finish As Variant, Optional ByVal survey As Variant) As Variant
     OVS_FINISH_FACETS_US = Called("finish_facets", "us", "value", "", Array(finish, survey))
@@ -1638,7 +1682,7 @@ End Function
 
 ' The facets of a finish: the fall of each, which way it drains and over to what, its area and its corners.
 ' finish: the finish; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
-' survey: the work: areas are then of the part inside it; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives; may be left out
+' survey: the work: areas are then of the part inside it; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives; may be left out
 ' Gives facets (the facets), corners (their corners).
 Public Function OVS_FINISH_FACETS_SI(ByVal finish As Variant, Optional ByVal survey As Variant) As Variant
     OVS_FINISH_FACETS_SI = Called("finish_facets", "si", "value", "", Array(finish, survey))
@@ -1653,7 +1697,7 @@ Public Function OVS_FINISH_FACETS_SI_GET(ByVal result As Variant, ByVal finish A
 End Function
 
 ' The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' thinner_than_in: the area thinner than this is told (in); at least -3937.00787402 in, at most 3937.00787402 in; may be left out
 ' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives; may be left out
@@ -1671,7 +1715,7 @@ Public Function OVS_THICKNESS_US_GET(ByVal result As Variant, ByVal survey As Va
 End Function
 
 ' The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' thinner_than_mm: the area thinner than this is told (mm); at least -100000 mm, at most 100000 mm; may be left out
 ' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives; may be left out
@@ -1689,7 +1733,7 @@ Public Function OVS_THICKNESS_SI_GET(ByVal result As Variant, ByVal survey As Va
 End Function
 
 ' The shots with the least thickness over them: they fix the grade and are looked at again, suspects or not.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' Gives governing (the shots that fix the grade), drop_without_all_in (how far the finish could drop without all of them).
 Public Function OVS_SECOND_LOOK_US(ByVal survey As Variant, ByVal finish As Variant) As Variant
@@ -1705,7 +1749,7 @@ Public Function OVS_SECOND_LOOK_US_GET(ByVal result As Variant, ByVal survey As 
 End Function
 
 ' The shots with the least thickness over them: they fix the grade and are looked at again, suspects or not.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' Gives governing (the shots that fix the grade), drop_without_all_mm (how far the finish could drop without all of them).
 Public Function OVS_SECOND_LOOK_SI(ByVal survey As Variant, ByVal finish As Variant) As Variant
@@ -1928,7 +1972,7 @@ End Function
 
 ' The report of a whole job: its main figures, as text for the site, and as JSON for a program.
 ' job: the job; a range of path, value, unit, as OVS_JOB_FROM_TEXT_US gives
-' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives; may be left out
+' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives; may be left out
 ' Gives ordered_yd3 (concrete to order), figured_yd3 (net volume of all parts and allowances), loads (truck loads), net_yd3 (volume of the floor, net), least_in (least thickness between the shots), greatest_in (greatest thickness), mean_in (mean thickness), text (the report for the site), json (the report as JSON).
 Public Function OVS_REPORT_US(ByVal job As Variant, Optional ByVal survey As Variant) As Variant
     OVS_REPORT_US = Called("report", "us", "value", "", Array(job, survey))
@@ -1944,7 +1988,7 @@ End Function
 
 ' The report of a whole job: its main figures, as text for the site, and as JSON for a program.
 ' job: the job; a range of path, value, unit, as OVS_JOB_FROM_TEXT_SI gives
-' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives; may be left out
+' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives; may be left out
 ' Gives ordered_m3 (concrete to order), figured_m3 (net volume of all parts and allowances), loads (truck loads), net_m3 (volume of the floor, net), least_mm (least thickness between the shots), greatest_mm (greatest thickness), mean_mm (mean thickness), text (the report for the site), json (the report as JSON).
 Public Function OVS_REPORT_SI(ByVal job As Variant, Optional ByVal survey As Variant) As Variant
     OVS_REPORT_SI = Called("report", "si", "value", "", Array(job, survey))

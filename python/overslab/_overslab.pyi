@@ -23,6 +23,7 @@ from overslab.survey import LevelBook as LevelBook
 from overslab.survey import outline_from_corners as outline_from_corners
 from overslab.survey import outline_from_sides as outline_from_sides
 from overslab.survey import survey_from_shots as survey_from_shots
+from overslab.survey import survey_from_faces as survey_from_faces
 from overslab.survey import survey_from_grid as survey_from_grid
 from overslab.survey import survey_from_rods as survey_from_rods
 from overslab.survey import survey_triangles as survey_triangles

@@ -71,6 +71,11 @@ class SurveyError(OverslabError, ValueError):
     53 REGION_OUTSIDE: a zone leaves the surveyed outline.
     106 SURFACE_UNCLEAR: the file does not hold exactly one surface of that name.
     107 NO_POINTS: the file holds no point that can be used.
+    120 FACE_POINT_UNKNOWN: a triangle has a corner that is none of the points.
+    121 FACE_FLAT: a triangle has no area in plan.
+    122 FACES_OVERLAP: two triangles overlap.
+    123 POINT_IN_FACE: a point lies in a triangle or on its side.
+    124 EDGE_OF_THREE: three triangles share one side.
     140 SHOT_UNKNOWN: no shot of the survey has this name.
     """
 

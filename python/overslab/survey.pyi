@@ -22,6 +22,7 @@ __all__ = [
     "outline_from_corners",
     "outline_from_sides",
     "survey_from_shots",
+    "survey_from_faces",
     "survey_from_grid",
     "survey_from_rods",
     "survey_triangles",
@@ -716,6 +717,84 @@ def survey_from_shots(
     Since 0.1.0.
     """
 
+def survey_from_faces(
+    outline: Outline | RecordLike,
+    points: Table,
+    faces: Table,
+    *,
+    instrument: Literal["laser", "optical_hundredths", "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"] | None = None,
+    texture: Literal["trowelled", "broomed", "scaled", "rough"] | None = None,
+    beyond_allowed: Literal["no", "yes"] | None = None,
+    units: Units | None = None,
+) -> Survey:
+    r"""The surface of the old slab over given triangles, which are kept as they are: what a triangulated file brings.
+
+    Rule: each triangle is plane; what lies between triangles and their hull counts as unsurveyed.
+    Takes for granted: triangles meet at whole sides; they may go on beyond the outline; points at no
+        triangle are left out.
+
+    Args:
+        outline: the plan edge of the work; an Outline
+        points: the points; a table of at least 3 rows, each a point of the old slab, with the columns
+            x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m)
+            y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+                (at least -100000 m, at most 100000 m)
+            elevation: height above the job datum [ft | m]; at least -32808.3989501 ft, at most
+                32808.3989501 ft (at least -10000 m, at most 10000 m)
+            name: its name; a text; may be left out
+        faces: the triangles; a table of at least 1 row, each a triangle by the numbers of its three
+            points, either way round; the first point is number 1, with the columns
+            first: the number of one point; a whole number from 1 to 2147483647
+            second: the number of another; a whole number from 1 to 2147483647
+            third: the number of the third; a whole number from 1 to 2147483647
+        instrument: what the readings were taken with; one of "laser", "optical_hundredths",
+            "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"; where it
+            is not given laser is taken: most crews have one
+        texture: what the old floor feels like; one of "trowelled", "broomed", "scaled", "rough"; where
+            it is not given broomed is taken: most old slabs are
+        beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
+            where it is not given no is taken: heights that far out are a guess
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Survey: The surveyed old slab: outline, shots and the surface through them. It has notes, basis
+            and taken besides.
+
+    Raises:
+        SurveyError: a triangle has a corner that is none of the points (FACE_POINT_UNKNOWN); a triangle
+            has no area in plan (FACE_FLAT); two triangles overlap (FACES_OVERLAP)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+        FormError: the list is empty (EMPTY_LIST)
+
+    Basis:
+        plane and solid geometry: derived
+        reading and texture deviations behind the site words: common practice, no source
+
+    Example:
+        >>> from overslab.survey import survey_from_faces
+        >>> answer = survey_from_faces(
+        ...     outline={
+        ...         "sides": [
+        ...             {"length": "12 ft"},
+        ...             {"length": "10 ft"},
+        ...             {"length": "12 ft"},
+        ...             {"length": "10 ft"},
+        ...         ],
+        ...     },
+        ...     points={
+        ...         "x": ["0 ft", "13 ft", "13 ft", "0 ft"],
+        ...         "y": ["0 ft", "0 ft", "10 ft", "10 ft"],
+        ...         "elevation": ["99.20 ft", "99.15 ft", "99.25 ft", "99.22 ft"],
+        ...     },
+        ...     faces={"first": [1, 1], "second": [2, 3], "third": [3, 4]},
+        ... )
+        >>> round(answer.area_ft2, 4)
+        120.0
+
+    Since 0.1.0.
+    """
+
 def survey_from_grid(
     outline: Outline | RecordLike,
     columns: Table,
@@ -725,6 +804,7 @@ def survey_from_grid(
     instrument: Literal["laser", "optical_hundredths", "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"] | None = None,
     texture: Literal["trowelled", "broomed", "scaled", "rough"] | None = None,
     beyond_allowed: Literal["no", "yes"] | None = None,
+    steps: Literal["no", "yes"] | None = None,
     units: Units | None = None,
 ) -> Survey:
     r"""The surface of the old slab through a grid of elevations, rows and columns spaced from two walls.
@@ -753,6 +833,9 @@ def survey_from_grid(
             it is not given broomed is taken: most old slabs are
         beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
             where it is not given no is taken: heights that far out are a guess
+        steps: whether a row or column given twice, one after the other, is the two sides of a step; one
+            of "no", "yes"; where it is not given no is taken: a distance written twice is more often a
+            slip
         units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
 
     Returns:
@@ -810,6 +893,7 @@ def survey_from_rods(
     instrument: Literal["laser", "optical_hundredths", "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"] | None = None,
     texture: Literal["trowelled", "broomed", "scaled", "rough"] | None = None,
     beyond_allowed: Literal["no", "yes"] | None = None,
+    steps: Literal["no", "yes"] | None = None,
     units: Units | None = None,
 ) -> Survey:
     r"""The surface of the old slab through a grid of rod readings from one set-up.
@@ -842,6 +926,9 @@ def survey_from_rods(
             it is not given broomed is taken: most old slabs are
         beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
             where it is not given no is taken: heights that far out are a guess
+        steps: whether a row or column given twice, one after the other, is the two sides of a step; one
+            of "no", "yes"; where it is not given no is taken: a distance written twice is more often a
+            slip
         units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
 
     Returns:

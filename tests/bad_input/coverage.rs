@@ -5,9 +5,8 @@ use overslab::failure::{Code, Family};
 use std::collections::HashSet;
 
 /// Codes that no input of the file can make.
-const ELSEWHERE: [(Code, &str); 3] = [
+const ELSEWHERE: [(Code, &str); 2] = [
     (Code::ZeroRefused, "only a sheet cannot tell an empty cell from a zero: see operation::sheet"),
-    (Code::NotACount, "no public operation takes a count or a table with one: see the test-only operations"),
     (Code::FormatNotBuilt, "every reader is built in where this runs: see survey::read"),
 ];
 

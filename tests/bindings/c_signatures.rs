@@ -71,6 +71,8 @@ super::c_library::signatures! {
     "ppppipippipi>p": p p p p i p i p p i p i > p;
     "ppppippi>i": p p p p i p p i > i;
     "ppppippipi>p": p p p p i p p i p i > p;
+    "ppppipppipipip>i": p p p p i p p p i p i p i p > i;
+    "ppppipppipippipi>p": p p p p i p p p i p i p p i p i > p;
     "pppppippi>i": p p p p p i p p i > i;
     "ppppppippi>i": p p p p p p i p p i > i;
     "pppppppippi>i": p p p p p p p i p p i > i;

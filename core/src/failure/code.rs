@@ -132,6 +132,11 @@ codes! {
     SurfaceUnclear = 106, "SURFACE_UNCLEAR", Survey, "the file does not hold exactly one surface of that name";
     NoPoints = 107, "NO_POINTS", Survey, "the file holds no point that can be used";
     NotBase64 = 110, "NOT_BASE64", Form, "the text behind base64: is not base64";
+    FacePointUnknown = 120, "FACE_POINT_UNKNOWN", Survey, "a triangle has a corner that is none of the points";
+    FaceFlat = 121, "FACE_FLAT", Survey, "a triangle has no area in plan";
+    FacesOverlap = 122, "FACES_OVERLAP", Survey, "two triangles overlap";
+    PointInFace = 123, "POINT_IN_FACE", Survey, "a point lies in a triangle or on its side";
+    EdgeOfThree = 124, "EDGE_OF_THREE", Survey, "three triangles share one side";
     FacetWarped = 130, "FACET_WARPED", Grade, "the corners of a facet are not in one plane";
     FacetsApart = 131, "FACETS_APART", Grade, "two facets have different heights along the edge they share";
     FacetsOverlap = 132, "FACETS_OVERLAP", Grade, "two facets lie over one another";

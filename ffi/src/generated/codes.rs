@@ -163,6 +163,21 @@ pub const OVS_NO_POINTS: c_int = 107;
 /// Status: the text behind base64: is not base64.
 pub const OVS_NOT_BASE64: c_int = 110;
 
+/// Status: a triangle has a corner that is none of the points.
+pub const OVS_FACE_POINT_UNKNOWN: c_int = 120;
+
+/// Status: a triangle has no area in plan.
+pub const OVS_FACE_FLAT: c_int = 121;
+
+/// Status: two triangles overlap.
+pub const OVS_FACES_OVERLAP: c_int = 122;
+
+/// Status: a point lies in a triangle or on its side.
+pub const OVS_POINT_IN_FACE: c_int = 123;
+
+/// Status: three triangles share one side.
+pub const OVS_EDGE_OF_THREE: c_int = 124;
+
 /// Status: the corners of a facet are not in one plane.
 pub const OVS_FACET_WARPED: c_int = 130;
 
@@ -252,6 +267,12 @@ pub const OVS_NOTE_FILE_DOUBTFUL: c_int = 24;
 
 /// Note: points outside the outline were left out.
 pub const OVS_NOTE_POINTS_OUTSIDE: c_int = 25;
+
+/// Note: points that no triangle has as a corner were left out.
+pub const OVS_NOTE_POINTS_UNUSED: c_int = 30;
+
+/// Note: the old slab has a step along a line of shots.
+pub const OVS_NOTE_STEP: c_int = 31;
 
 /// Note: too few shots to judge one by the others.
 pub const OVS_NOTE_TOO_FEW_TO_JUDGE: c_int = 40;

@@ -117,6 +117,45 @@ pub const OVS_SURVEY_FROM_SHOTS_BEYOND_ALLOWED_NO: c_int = 0;
 pub const OVS_SURVEY_FROM_SHOTS_BEYOND_ALLOWED_YES: c_int = 1;
 
 /// The word `laser`.
+pub const OVS_SURVEY_FROM_FACES_INSTRUMENT_LASER: c_int = 0;
+
+/// The word `optical_hundredths`.
+pub const OVS_SURVEY_FROM_FACES_INSTRUMENT_OPTICAL_HUNDREDTHS: c_int = 1;
+
+/// The word `optical_eighths`.
+pub const OVS_SURVEY_FROM_FACES_INSTRUMENT_OPTICAL_EIGHTHS: c_int = 2;
+
+/// The word `optical_sixteenths`.
+pub const OVS_SURVEY_FROM_FACES_INSTRUMENT_OPTICAL_SIXTEENTHS: c_int = 3;
+
+/// The word `optical_millimetres`.
+pub const OVS_SURVEY_FROM_FACES_INSTRUMENT_OPTICAL_MILLIMETRES: c_int = 4;
+
+/// The word `string`.
+pub const OVS_SURVEY_FROM_FACES_INSTRUMENT_STRING: c_int = 5;
+
+/// The word `water`.
+pub const OVS_SURVEY_FROM_FACES_INSTRUMENT_WATER: c_int = 6;
+
+/// The word `trowelled`.
+pub const OVS_SURVEY_FROM_FACES_TEXTURE_TROWELLED: c_int = 0;
+
+/// The word `broomed`.
+pub const OVS_SURVEY_FROM_FACES_TEXTURE_BROOMED: c_int = 1;
+
+/// The word `scaled`.
+pub const OVS_SURVEY_FROM_FACES_TEXTURE_SCALED: c_int = 2;
+
+/// The word `rough`.
+pub const OVS_SURVEY_FROM_FACES_TEXTURE_ROUGH: c_int = 3;
+
+/// The word `no`.
+pub const OVS_SURVEY_FROM_FACES_BEYOND_ALLOWED_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_SURVEY_FROM_FACES_BEYOND_ALLOWED_YES: c_int = 1;
+
+/// The word `laser`.
 pub const OVS_SURVEY_FROM_GRID_INSTRUMENT_LASER: c_int = 0;
 
 /// The word `optical_hundredths`.
@@ -154,6 +193,12 @@ pub const OVS_SURVEY_FROM_GRID_BEYOND_ALLOWED_NO: c_int = 0;
 
 /// The word `yes`.
 pub const OVS_SURVEY_FROM_GRID_BEYOND_ALLOWED_YES: c_int = 1;
+
+/// The word `no`.
+pub const OVS_SURVEY_FROM_GRID_STEPS_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_SURVEY_FROM_GRID_STEPS_YES: c_int = 1;
 
 /// The word `laser`.
 pub const OVS_SURVEY_FROM_RODS_INSTRUMENT_LASER: c_int = 0;
@@ -193,6 +238,12 @@ pub const OVS_SURVEY_FROM_RODS_BEYOND_ALLOWED_NO: c_int = 0;
 
 /// The word `yes`.
 pub const OVS_SURVEY_FROM_RODS_BEYOND_ALLOWED_YES: c_int = 1;
+
+/// The word `no`.
+pub const OVS_SURVEY_FROM_RODS_STEPS_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_SURVEY_FROM_RODS_STEPS_YES: c_int = 1;
 
 /// The result `triangles`: the triangles.
 pub const OVS_SURVEY_TRIANGLES_TRIANGLES: c_int = 0;
@@ -1520,6 +1571,198 @@ pub unsafe extern "C" fn ovs_survey_from_shots_si_why(
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }
 
+static SURVEY_FROM_FACES: &Operation = row(OPERATIONS, "survey_from_faces");
+
+/// The surface of the old slab over given triangles, which are kept as they are: what a triangulated file brings.
+///
+/// Equation: each triangle is plane; what lies between triangles and their hull counts as unsurveyed.
+/// Taken for granted: triangles meet at whole sides; they may go on beyond the outline; points at no triangle are
+/// left out.
+///
+/// - `outline`: the plan edge of the work.
+/// - `points_x_ft` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `points_y_ft` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `points_elevation_ft` (ft): height above the job datum; at least -32808.3989501 ft, at most 32808.3989501 ft.
+/// - `points_rows`: the points: how many rows, each a point of the old slab; at least 3.
+/// - `faces_first`: the number of one point; from 1 to 2147483647.
+/// - `faces_second`: the number of another; from 1 to 2147483647.
+/// - `faces_third`: the number of the third; from 1 to 2147483647.
+/// - `faces_rows`: the triangles: how many rows, each a triangle by the numbers of its three points, either way
+///   round; the first point is number 1; at least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `points`: its name; may be left out.
+///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+///     one.
+///   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+///     because most old slabs are.
+///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+///     no, because heights that far out are a guess.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_NULL_POINTER,
+/// OVS_FACE_POINT_UNKNOWN, OVS_FACE_FLAT, OVS_FACES_OVERLAP.
+/// Basis: plane and solid geometry: derived.
+/// Basis: reading and texture deviations behind the site words: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"points":{"x":["0 ft","13 ft","13 ft","0 ft"],"y":["0 ft","0 ft","10 ft","10 ft"],"elevation":["99.20 ft","99.15 ft","99.25 ft","99.22 ft"]},"faces":{"first":[1,1],"second":[2,3],"third":[3,4]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_faces_us(
+    outline: *const ovs_outline,
+    points_x_ft: *const f64,
+    points_y_ft: *const f64,
+    points_elevation_ft: *const f64,
+    points_rows: c_int,
+    faces_first: *const c_int,
+    faces_second: *const c_int,
+    faces_third: *const c_int,
+    faces_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(points_rows, &[(0, Input::Numbers(points_x_ft)), (1, Input::Numbers(points_y_ft)), (2, Input::Numbers(points_elevation_ft))])),
+        (2, Given::Table(faces_rows, &[(0, Input::Whole(faces_first)), (1, Input::Whole(faces_second)), (2, Input::Whole(faces_third))])),
+    ];
+    let request = Request::new(SURVEY_FROM_FACES, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The surface of the old slab over given triangles, which are kept as they are: what a triangulated file brings.
+///
+/// Equation: each triangle is plane; what lies between triangles and their hull counts as unsurveyed.
+/// Taken for granted: triangles meet at whole sides; they may go on beyond the outline; points at no triangle are
+/// left out.
+///
+/// - `outline`: the plan edge of the work.
+/// - `points_x_m` (m): distance from the left; at least -100000 m, at most 100000 m.
+/// - `points_y_m` (m): distance from the front; at least -100000 m, at most 100000 m.
+/// - `points_elevation_m` (m): height above the job datum; at least -10000 m, at most 10000 m.
+/// - `points_rows`: the points: how many rows, each a point of the old slab; at least 3.
+/// - `faces_first`: the number of one point; from 1 to 2147483647.
+/// - `faces_second`: the number of another; from 1 to 2147483647.
+/// - `faces_third`: the number of the third; from 1 to 2147483647.
+/// - `faces_rows`: the triangles: how many rows, each a triangle by the numbers of its three points, either way
+///   round; the first point is number 1; at least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `points`: its name; may be left out.
+///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+///     one.
+///   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+///     because most old slabs are.
+///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+///     no, because heights that far out are a guess.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_NULL_POINTER,
+/// OVS_FACE_POINT_UNKNOWN, OVS_FACE_FLAT, OVS_FACES_OVERLAP.
+/// Basis: plane and solid geometry: derived.
+/// Basis: reading and texture deviations behind the site words: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"points":{"x":["0 ft","13 ft","13 ft","0 ft"],"y":["0 ft","0 ft","10 ft","10 ft"],"elevation":["99.20 ft","99.15 ft","99.25 ft","99.22 ft"]},"faces":{"first":[1,1],"second":[2,3],"third":[3,4]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_faces_si(
+    outline: *const ovs_outline,
+    points_x_m: *const f64,
+    points_y_m: *const f64,
+    points_elevation_m: *const f64,
+    points_rows: c_int,
+    faces_first: *const c_int,
+    faces_second: *const c_int,
+    faces_third: *const c_int,
+    faces_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(points_rows, &[(0, Input::Numbers(points_x_m)), (1, Input::Numbers(points_y_m)), (2, Input::Numbers(points_elevation_m))])),
+        (2, Given::Table(faces_rows, &[(0, Input::Whole(faces_first)), (1, Input::Whole(faces_second)), (2, Input::Whole(faces_third))])),
+    ];
+    let request = Request::new(SURVEY_FROM_FACES, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_survey_from_faces_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_faces_us_why(
+    outline: *const ovs_outline,
+    points_x_ft: *const f64,
+    points_y_ft: *const f64,
+    points_elevation_ft: *const f64,
+    points_rows: c_int,
+    faces_first: *const c_int,
+    faces_second: *const c_int,
+    faces_third: *const c_int,
+    faces_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(points_rows, &[(0, Input::Numbers(points_x_ft)), (1, Input::Numbers(points_y_ft)), (2, Input::Numbers(points_elevation_ft))])),
+        (2, Given::Table(faces_rows, &[(0, Input::Whole(faces_first)), (1, Input::Whole(faces_second)), (2, Input::Whole(faces_third))])),
+    ];
+    let request = Request::new(SURVEY_FROM_FACES, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_survey_from_faces_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_faces_si_why(
+    outline: *const ovs_outline,
+    points_x_m: *const f64,
+    points_y_m: *const f64,
+    points_elevation_m: *const f64,
+    points_rows: c_int,
+    faces_first: *const c_int,
+    faces_second: *const c_int,
+    faces_third: *const c_int,
+    faces_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Table(points_rows, &[(0, Input::Numbers(points_x_m)), (1, Input::Numbers(points_y_m)), (2, Input::Numbers(points_elevation_m))])),
+        (2, Given::Table(faces_rows, &[(0, Input::Whole(faces_first)), (1, Input::Whole(faces_second)), (2, Input::Whole(faces_third))])),
+    ];
+    let request = Request::new(SURVEY_FROM_FACES, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
 static SURVEY_FROM_GRID: &Operation = row(OPERATIONS, "survey_from_grid");
 
 /// The surface of the old slab through a grid of elevations, rows and columns spaced from two walls.
@@ -1544,6 +1787,8 @@ static SURVEY_FROM_GRID: &Operation = row(OPERATIONS, "survey_from_grid");
 ///     because most old slabs are.
 ///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
 ///     no, because heights that far out are a guess.
+///   - `steps`: whether a row or column given twice, one after the other, is the two sides of a step; 0 no, 1 yes;
+///     where left out no, because a distance written twice is more often a slip.
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
@@ -1604,6 +1849,8 @@ pub unsafe extern "C" fn ovs_survey_from_grid_us(
 ///     because most old slabs are.
 ///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
 ///     no, because heights that far out are a guess.
+///   - `steps`: whether a row or column given twice, one after the other, is the two sides of a step; 0 no, 1 yes;
+///     where left out no, because a distance written twice is more often a slip.
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
@@ -1728,6 +1975,8 @@ static SURVEY_FROM_RODS: &Operation = row(OPERATIONS, "survey_from_rods");
 ///     because most old slabs are.
 ///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
 ///     no, because heights that far out are a guess.
+///   - `steps`: whether a row or column given twice, one after the other, is the two sides of a step; 0 no, 1 yes;
+///     where left out no, because a distance written twice is more often a slip.
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
@@ -1796,6 +2045,8 @@ pub unsafe extern "C" fn ovs_survey_from_rods_us(
 ///     because most old slabs are.
 ///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
 ///     no, because heights that far out are a guess.
+///   - `steps`: whether a row or column given twice, one after the other, is the two sides of a step; 0 no, 1 yes;
+///     where left out no, because a distance written twice is more often a slip.
 /// - `status`, out: the status of the call; may be null.
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///

@@ -469,6 +469,94 @@ fn survey_from_shots(
 }
 
 
+static SURVEY_FROM_FACES: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "survey_from_faces"),
+    class: "Survey",
+    answer: crate::answers::record,
+};
+
+/// The surface of the old slab over given triangles, which are kept as they are: what a triangulated file brings.
+///
+/// Rule: each triangle is plane; what lies between triangles and their hull counts as unsurveyed.
+/// Takes for granted: triangles meet at whole sides; they may go on beyond the outline; points at no
+///     triangle are left out.
+///
+/// Args:
+///     outline: the plan edge of the work; an Outline
+///     points: the points; a table of at least 3 rows, each a point of the old slab, with the columns
+///         x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+///             least -100000 m, at most 100000 m)
+///         y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+///             (at least -100000 m, at most 100000 m)
+///         elevation: height above the job datum [ft | m]; at least -32808.3989501 ft, at most
+///             32808.3989501 ft (at least -10000 m, at most 10000 m)
+///         name: its name; a text; may be left out
+///     faces: the triangles; a table of at least 1 row, each a triangle by the numbers of its three
+///         points, either way round; the first point is number 1, with the columns
+///         first: the number of one point; a whole number from 1 to 2147483647
+///         second: the number of another; a whole number from 1 to 2147483647
+///         third: the number of the third; a whole number from 1 to 2147483647
+///     instrument: what the readings were taken with; one of "laser", "optical_hundredths",
+///         "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"; where it
+///         is not given laser is taken: most crews have one
+///     texture: what the old floor feels like; one of "trowelled", "broomed", "scaled", "rough"; where
+///         it is not given broomed is taken: most old slabs are
+///     beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
+///         where it is not given no is taken: heights that far out are a guess
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Survey: The surveyed old slab: outline, shots and the surface through them. It has notes, basis
+///         and taken besides.
+///
+/// Raises:
+///     SurveyError: a triangle has a corner that is none of the points (FACE_POINT_UNKNOWN); a triangle
+///         has no area in plan (FACE_FLAT); two triangles overlap (FACES_OVERLAP)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///     FormError: the list is empty (EMPTY_LIST)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///     reading and texture deviations behind the site words: common practice, no source
+///
+/// Example:
+///     >>> from overslab.survey import survey_from_faces
+///     >>> answer = survey_from_faces(
+///     ...     outline={
+///     ...         "sides": [
+///     ...             {"length": "12 ft"},
+///     ...             {"length": "10 ft"},
+///     ...             {"length": "12 ft"},
+///     ...             {"length": "10 ft"},
+///     ...         ],
+///     ...     },
+///     ...     points={
+///     ...         "x": ["0 ft", "13 ft", "13 ft", "0 ft"],
+///     ...         "y": ["0 ft", "0 ft", "10 ft", "10 ft"],
+///     ...         "elevation": ["99.20 ft", "99.15 ft", "99.25 ft", "99.22 ft"],
+///     ...     },
+///     ...     faces={"first": [1, 1], "second": [2, 3], "third": [3, 4]},
+///     ... )
+///     >>> round(answer.area_ft2, 4)
+///     120.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (outline, points, faces, *, instrument=None, texture=None, beyond_allowed=None, units=crate::units::Units(None)), text_signature = "(outline, points, faces, *, instrument=None, texture=None, beyond_allowed=None, units=None)")]
+fn survey_from_faces(
+    py: Python<'_>,
+    outline: &Bound<'_, PyAny>,
+    points: &Bound<'_, PyAny>,
+    faces: &Bound<'_, PyAny>,
+    instrument: Option<&Bound<'_, PyAny>>,
+    texture: Option<&Bound<'_, PyAny>>,
+    beyond_allowed: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &SURVEY_FROM_FACES, &[Some(outline), Some(points), Some(faces), instrument, texture, beyond_allowed], units)
+}
+
+
 static SURVEY_FROM_GRID: crate::answers::RecordRow = crate::answers::RecordRow {
     operation: crate::rows::operation(overslab::operations::OPERATIONS, "survey_from_grid"),
     class: "Survey",
@@ -501,6 +589,9 @@ static SURVEY_FROM_GRID: crate::answers::RecordRow = crate::answers::RecordRow {
 ///         it is not given broomed is taken: most old slabs are
 ///     beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
 ///         where it is not given no is taken: heights that far out are a guess
+///     steps: whether a row or column given twice, one after the other, is the two sides of a step; one
+///         of "no", "yes"; where it is not given no is taken: a distance written twice is more often a
+///         slip
 ///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
 ///
 /// Returns:
@@ -546,7 +637,7 @@ static SURVEY_FROM_GRID: crate::answers::RecordRow = crate::answers::RecordRow {
 ///
 /// Since 0.1.0.
 #[pyfunction]
-#[pyo3(signature = (outline, columns, rows, elevations, *, instrument=None, texture=None, beyond_allowed=None, units=crate::units::Units(None)), text_signature = "(outline, columns, rows, elevations, *, instrument=None, texture=None, beyond_allowed=None, units=None)")]
+#[pyo3(signature = (outline, columns, rows, elevations, *, instrument=None, texture=None, beyond_allowed=None, steps=None, units=crate::units::Units(None)), text_signature = "(outline, columns, rows, elevations, *, instrument=None, texture=None, beyond_allowed=None, steps=None, units=None)")]
 fn survey_from_grid(
     py: Python<'_>,
     outline: &Bound<'_, PyAny>,
@@ -556,9 +647,10 @@ fn survey_from_grid(
     instrument: Option<&Bound<'_, PyAny>>,
     texture: Option<&Bound<'_, PyAny>>,
     beyond_allowed: Option<&Bound<'_, PyAny>>,
+    steps: Option<&Bound<'_, PyAny>>,
     units: crate::units::Units,
 ) -> PyResult<Py<PyAny>> {
-    crate::answers::call(py, &SURVEY_FROM_GRID, &[Some(outline), Some(columns), Some(rows), Some(elevations), instrument, texture, beyond_allowed], units)
+    crate::answers::call(py, &SURVEY_FROM_GRID, &[Some(outline), Some(columns), Some(rows), Some(elevations), instrument, texture, beyond_allowed, steps], units)
 }
 
 
@@ -598,6 +690,9 @@ static SURVEY_FROM_RODS: crate::answers::RecordRow = crate::answers::RecordRow {
 ///         it is not given broomed is taken: most old slabs are
 ///     beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
 ///         where it is not given no is taken: heights that far out are a guess
+///     steps: whether a row or column given twice, one after the other, is the two sides of a step; one
+///         of "no", "yes"; where it is not given no is taken: a distance written twice is more often a
+///         slip
 ///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
 ///
 /// Returns:
@@ -646,7 +741,7 @@ static SURVEY_FROM_RODS: crate::answers::RecordRow = crate::answers::RecordRow {
 ///
 /// Since 0.1.0.
 #[pyfunction]
-#[pyo3(signature = (outline, columns, rows, rods, benchmark, backsight, *, instrument=None, texture=None, beyond_allowed=None, units=crate::units::Units(None)), text_signature = "(outline, columns, rows, rods, benchmark, backsight, *, instrument=None, texture=None, beyond_allowed=None, units=None)")]
+#[pyo3(signature = (outline, columns, rows, rods, benchmark, backsight, *, instrument=None, texture=None, beyond_allowed=None, steps=None, units=crate::units::Units(None)), text_signature = "(outline, columns, rows, rods, benchmark, backsight, *, instrument=None, texture=None, beyond_allowed=None, steps=None, units=None)")]
 fn survey_from_rods(
     py: Python<'_>,
     outline: &Bound<'_, PyAny>,
@@ -658,9 +753,10 @@ fn survey_from_rods(
     instrument: Option<&Bound<'_, PyAny>>,
     texture: Option<&Bound<'_, PyAny>>,
     beyond_allowed: Option<&Bound<'_, PyAny>>,
+    steps: Option<&Bound<'_, PyAny>>,
     units: crate::units::Units,
 ) -> PyResult<Py<PyAny>> {
-    crate::answers::call(py, &SURVEY_FROM_RODS, &[Some(outline), Some(columns), Some(rows), Some(rods), Some(benchmark), Some(backsight), instrument, texture, beyond_allowed], units)
+    crate::answers::call(py, &SURVEY_FROM_RODS, &[Some(outline), Some(columns), Some(rows), Some(rods), Some(benchmark), Some(backsight), instrument, texture, beyond_allowed, steps], units)
 }
 
 
@@ -2039,7 +2135,7 @@ impl Tin {
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&ROD_ELEVATION];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&LEVEL_BOOK, &OUTLINE_FROM_CORNERS, &OUTLINE_FROM_SIDES, &SURVEY_FROM_SHOTS, &SURVEY_FROM_GRID, &SURVEY_FROM_RODS, &SURVEY_TRIANGLES, &SURVEY_SUSPECTS, &SURVEY_WITHOUT, &SURVEY_COVERAGE, &TWO_PEG_TEST, &BENCHMARK_RECHECK, &POINTS_FROM_TABLE, &READ_POINTS, &READ_SURFACE, &SURVEY_FROM_POINTS];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&LEVEL_BOOK, &OUTLINE_FROM_CORNERS, &OUTLINE_FROM_SIDES, &SURVEY_FROM_SHOTS, &SURVEY_FROM_FACES, &SURVEY_FROM_GRID, &SURVEY_FROM_RODS, &SURVEY_TRIANGLES, &SURVEY_SUSPECTS, &SURVEY_WITHOUT, &SURVEY_COVERAGE, &TWO_PEG_TEST, &BENCHMARK_RECHECK, &POINTS_FROM_TABLE, &READ_POINTS, &READ_SURFACE, &SURVEY_FROM_POINTS];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "outline", class: |py| py.get_type::<Outline>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Outline))?.into_any()) }, crate::records::RecordClass { name: "survey", class: |py| py.get_type::<Survey>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Survey))?.into_any()) }, crate::records::RecordClass { name: "points", class: |py| py.get_type::<Points>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Points))?.into_any()) }, crate::records::RecordClass { name: "tin", class: |py| py.get_type::<Tin>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Tin))?.into_any()) }];
@@ -2054,6 +2150,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(self::outline_from_corners, module)?)?;
     module.add_function(wrap_pyfunction!(self::outline_from_sides, module)?)?;
     module.add_function(wrap_pyfunction!(self::survey_from_shots, module)?)?;
+    module.add_function(wrap_pyfunction!(self::survey_from_faces, module)?)?;
     module.add_function(wrap_pyfunction!(self::survey_from_grid, module)?)?;
     module.add_function(wrap_pyfunction!(self::survey_from_rods, module)?)?;
     module.add_function(wrap_pyfunction!(self::survey_triangles, module)?)?;

@@ -1,6 +1,6 @@
 //! Elevations of the old slab, where they were not read with a rod.
 
-use crate::survey::input::{ElevationInput, GridInput};
+use crate::survey::input::{ElevationInput, FacesInput, GridInput};
 use crate::survey::old_slab::{Instrument, Texture};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -15,6 +15,9 @@ pub struct ElevationsInput {
     /// One by one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub shots: Option<Vec<ElevationInput>>,
+    /// Points with the triangles between them, which are kept as they are.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub faces: Option<FacesInput>,
     /// What the readings were taken with.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub instrument: Option<Instrument>,

@@ -24,9 +24,19 @@ impl Job {
             (_, elevations) => elevations.clone().unwrap_or_default(),
         };
         let given = self.survey.is_some();
-        let ElevationsInput { grid, shots, instrument, texture, beyond_allowed, leave_out } = elevations;
-        let input =
-            SurveyInput { outline, level, grid, shots, instrument, texture, beyond_allowed, leave_out };
+        let ElevationsInput { grid, shots, faces, instrument, texture, beyond_allowed, leave_out } =
+            elevations;
+        let input = SurveyInput {
+            outline,
+            level,
+            grid,
+            shots,
+            faces,
+            instrument,
+            texture,
+            beyond_allowed,
+            leave_out,
+        };
         Survey::from_input(&input).map_err(|failure| if given { in_job(failure) } else { failure })
     }
 
@@ -56,6 +66,6 @@ fn missing(path: &str) -> Box<Failure> {
 
 /// The paths of elevations, which stand under `survey` in a job.
 fn in_job(failure: Box<Failure>) -> Box<Failure> {
-    let elevations = ["grid", "shots", "leave_out"].iter().any(|key| failure.path.starts_with(key));
+    let elevations = ["grid", "shots", "faces", "leave_out"].iter().any(|key| failure.path.starts_with(key));
     if elevations { failure.under("survey") } else { failure }
 }

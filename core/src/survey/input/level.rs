@@ -24,6 +24,9 @@ pub struct LevelInput {
     /// Distance of each grid column from the left wall.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub columns: Vec<Given<Length>>,
+    /// Whether a grid row or column given twice, one after the other, is the two sides of a step.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub steps: bool,
     /// The set-ups in order.
     pub setups: Vec<SetUpInput>,
     /// How far a benchmark read again in one set-up may be off.

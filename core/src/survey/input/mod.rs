@@ -1,9 +1,11 @@
-//! The survey as a job file or a record's JSON says it: an outline, and either rods or elevations.
+//! The survey as a job file or a record's JSON says it: an outline, and rods, elevations or triangles.
 
+mod faces;
 mod level;
 mod outline;
 mod rods;
 
+pub use faces::{FacesInput, PointInput, face_from_one};
 pub use level::{BenchmarkInput, FiledBook, LevelInput, Placed, RowInput, SetUpInput, ShotInput, SightInput};
 pub use outline::{BuiltOutline, CornerInput, HoleInput, OutlineInput, SideInput};
 pub use rods::RodInput;
@@ -13,7 +15,7 @@ use crate::quantity::{Elevation, Given, Length};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// A survey: an outline with its level book, or with elevations by grid or by shots.
+/// A survey: an outline with its level book, or with elevations by grid, by shots or by triangles.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct SurveyInput {
@@ -28,6 +30,9 @@ pub struct SurveyInput {
     /// Elevations one by one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub shots: Option<Vec<ElevationInput>>,
+    /// Points with the triangles between them.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub faces: Option<FacesInput>,
     /// What the readings were taken with.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub instrument: Option<Instrument>,
@@ -52,6 +57,9 @@ pub struct GridInput {
     pub rows: Vec<Given<Length>>,
     /// Row by row; `none` for a place that was not shot.
     pub elevations: Vec<RodInput<Elevation>>,
+    /// Whether a row or column given twice, one after the other, is the two sides of a step.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub steps: bool,
 }
 
 /// One shot with its elevation.

@@ -2,14 +2,15 @@
 
 use super::refusal::{grid_refused, note, refused};
 use super::without::LeftOut;
-use super::{Grid, Instrument, Marks, Shots, Survey, Texture};
+use super::{Grid, Instrument, Marks, Shots, Survey, Texture, misfit};
 use crate::failure::{Code, Failure, Place, Result};
+use crate::geometry::Region;
 use crate::note::Note;
 use crate::quantity::Typed;
 use crate::survey::input::{ElevationInput, GridInput, LevelInput, Placed, SurveyInput};
 use crate::survey::level_book::{ReducedBook, reduce};
 use crate::survey::outline::Outline;
-use crate::survey::surface::{Rules, Shot, Surface};
+use crate::survey::surface::{Rules, Shot, Surface, SurfaceError};
 
 /// How the shots are to be taken.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -36,14 +37,16 @@ impl Survey {
     /// Shots that do not make a surface: see the codes of the survey family.
     pub fn new(outline: Outline, shots: Shots, settings: Settings) -> Result<Self> {
         let rules = settings.rules();
-        let surface = match &shots {
-            Shots::Grid(grid) => {
-                grid_refused(grid)?;
-                Surface::from_rows(&grid.columns, &grid.rows, &grid.heights, outline.region(), &rules)
+        if let Shots::Grid(grid) = &shots {
+            grid_refused(grid)?;
+        }
+        let surface = surface_of(&shots, outline.region(), &rules).map_err(|error| {
+            let mut failure = refused(&error, &shots, &outline);
+            if let Some(slip) = misfit::remedy(&error, &shots, outline.region(), &rules) {
+                failure.remedy = format!("{slip}; else {}", failure.remedy);
             }
-            Shots::Scattered(marks) => Surface::from_shots(&marks.shots, outline.region(), &rules),
-        };
-        let surface = surface.map_err(|error| refused(&error, &shots, &outline))?;
+            failure
+        })?;
         let notes = surface.notes().iter().map(|about| note(about, &shots, &outline)).collect();
         Ok(Self { outline, shots, surface, settings, book: None, squareness: None, notes })
     }
@@ -59,24 +62,28 @@ impl Survey {
             texture: input.texture,
             beyond_allowed: input.beyond_allowed,
         };
-        let mut survey = match (&input.level, &input.grid, &input.shots) {
-            (Some(level), None, None) => Self::from_level(built.outline, level, settings, &input.leave_out)?,
-            (None, Some(grid), None) => {
-                let left = LeftOut::of(Shots::Grid(grid.into()), &input.leave_out)?;
-                left.survey(built.outline, settings).map_err(|failure| failure.under("grid"))?
+        let elevations = |shots: Shots, key: &str| {
+            let left = LeftOut::of(shots, &input.leave_out)?;
+            left.survey(built.outline.clone(), settings).map_err(|failure| failure.under(key))
+        };
+        let mut survey = match (&input.level, &input.grid, &input.shots, &input.faces) {
+            (Some(level), None, None, None) => {
+                Self::from_level(built.outline.clone(), level, settings, &input.leave_out)?
             }
-            (None, None, Some(shots)) => {
-                let left = LeftOut::of(Shots::Scattered(marks(shots)), &input.leave_out)?;
-                left.survey(built.outline, settings).map_err(|failure| failure.under("shots"))?
+            (None, Some(grid), None, None) => elevations(Shots::Grid(grid.into()), "grid")?,
+            (None, None, Some(shots), None) => elevations(Shots::Scattered(marks(shots)), "shots")?,
+            (None, None, None, Some(faces)) => {
+                let tin = faces.tin().map_err(|failure| failure.under("faces"))?;
+                elevations(Shots::Faces(tin), "faces")?
             }
-            (None, None, None) => {
-                let remedy = "give rods under level, or elevations under grid or shots";
+            (None, None, None, None) => {
+                let remedy = "give rods under level, or elevations under grid, shots or faces";
                 return Err(Failure::new(Code::KeyMissing, "level")
-                    .allowed("level, grid or shots")
+                    .allowed("level, grid, shots or faces")
                     .remedy(remedy));
             }
             _ => {
-                let remedy = "keep one of level, grid and shots";
+                let remedy = "keep one of level, grid, shots and faces";
                 return Err(Failure::new(Code::Contradiction, "level").allowed("one of them").remedy(remedy));
             }
         };
@@ -107,6 +114,22 @@ impl Survey {
         survey.notes.extend(closure_notes(&book));
         survey.book = Some(book);
         Ok(survey)
+    }
+}
+
+/// The surface through shots.
+pub(super) fn surface_of(
+    shots: &Shots,
+    region: &Region,
+    rules: &Rules,
+) -> std::result::Result<Surface, SurfaceError> {
+    match shots {
+        Shots::Grid(grid) => {
+            let made = if grid.steps { Surface::from_stepped_rows } else { Surface::from_rows };
+            made(&grid.columns, &grid.rows, &grid.heights, region, rules)
+        }
+        Shots::Scattered(marks) => Surface::from_shots(&marks.shots, region, rules),
+        Shots::Faces(tin) => Surface::from_faces(&tin.points, &tin.faces, region, rules),
     }
 }
 
@@ -150,7 +173,7 @@ fn shots_of(level: &LevelInput, placed: &[Placed], book: &ReducedBook) -> Shots 
                 heights[row * columns.len() + column] = Some(elevation);
             }
         }
-        return Shots::Grid(Grid { columns, rows, heights });
+        return Shots::Grid(Grid { columns, rows, heights, steps: level.steps });
     }
     let (shots, names) = elevations
         .map(|(place, z)| {
@@ -195,6 +218,7 @@ impl From<&GridInput> for Grid {
                 .iter()
                 .map(|rod| rod.0.as_ref().map(|given| given.value.base()))
                 .collect(),
+            steps: input.steps,
         }
     }
 }

@@ -1,10 +1,15 @@
 //! The surveyed old slab: an outline, its shots, and the surface through them.
 
 mod build;
+mod faces;
 mod facts;
+mod misfit;
 mod record;
 mod refusal;
 mod shots;
+mod steps;
+#[cfg(test)]
+mod tests;
 mod without;
 
 pub use build::Settings;

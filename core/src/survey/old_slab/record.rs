@@ -115,10 +115,10 @@ impl Survey {
 }
 
 impl From<&Survey> for SurveyInput {
-    /// The canonical form: corners, and elevations by grid or by shots.
+    /// The canonical form: corners, and elevations by grid, by shots or by triangles.
     fn from(survey: &Survey) -> Self {
         let length = |metres: f64| Given::computed(Length::from_base(metres));
-        let (mut grid, mut shots) = (None, None);
+        let (mut grid, mut shots, mut faces) = (None, None, None);
         match survey.shots() {
             Shots::Grid(rows) => {
                 let height =
@@ -127,6 +127,7 @@ impl From<&Survey> for SurveyInput {
                     columns: rows.columns.iter().map(|&x| length(x)).collect(),
                     rows: rows.rows.iter().map(|&y| length(y)).collect(),
                     elevations: rows.heights.iter().map(height).collect(),
+                    steps: rows.steps,
                 });
             }
             Shots::Scattered(marks) => {
@@ -140,6 +141,7 @@ impl From<&Survey> for SurveyInput {
                 };
                 shots = Some(marks.shots.iter().enumerate().map(one).collect());
             }
+            Shots::Faces(tin) => faces = Some(tin.into()),
         }
         let settings = survey.settings();
         Self {
@@ -147,6 +149,7 @@ impl From<&Survey> for SurveyInput {
             level: None,
             grid,
             shots,
+            faces,
             instrument: settings.instrument,
             texture: settings.texture,
             beyond_allowed: settings.beyond_allowed,

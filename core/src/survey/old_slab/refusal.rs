@@ -1,6 +1,6 @@
 //! Why shots do not make a surface, and what must be known of it, in the words of the crew.
 
-use super::{Grid, Shots};
+use super::{Grid, Shots, faces, steps};
 use crate::failure::{Code, Failure, Place, Result};
 use crate::note::{Note, NoteCode};
 use crate::quantity::{Elevation, Length, Typed, area, number_in};
@@ -28,12 +28,13 @@ pub(super) fn grid_refused(grid: &Grid) -> Result<()> {
                 .allowed("at least 2")
                 .remedy("give the distances"));
         }
-        if let Some(index) = list.windows(2).position(|pair| pair[1] <= pair[0]) {
+        let falls = |pair: &[f64]| pair[1] < pair[0] || pair[1] == pair[0] && !grid.steps;
+        if let Some(index) = list.windows(2).position(falls) {
             return Err(Failure::new(Code::OutOfRange, name)
                 .at(Place::Index(index + 1))
                 .written(format!("{} after {}", say(list[index + 1]), say(list[index])))
                 .allowed("distances that grow from the wall")
-                .remedy("give rows from the front and columns from the left, each once"));
+                .remedy("give rows from the front and columns from the left, each once; a step's twice, with steps said"));
         }
     }
     let wanted = grid.columns.len() * grid.rows.len();
@@ -48,6 +49,17 @@ pub(super) fn grid_refused(grid: &Grid) -> Result<()> {
 
 /// The failure for shots that make no surface. Its path is empty or an index: the caller knows where the shots stand.
 pub(super) fn refused(error: &SurfaceError, shots: &Shots, outline: &Outline) -> Box<Failure> {
+    if let Some(failure) = faces::refused(error, shots) {
+        return failure;
+    }
+    let mut failure = refused_shots(error, shots, outline);
+    if matches!(shots, Shots::Faces(_)) && matches!(failure.place, Place::Index(_)) {
+        failure.path = "points".to_owned();
+    }
+    failure
+}
+
+fn refused_shots(error: &SurfaceError, shots: &Shots, outline: &Outline) -> Box<Failure> {
     let name = |shot: usize| shots.name(shot);
     match *error {
         SurfaceError::NotFinite { shot, x, y, z, limit } => Failure::new(Code::NotFinite, "")
@@ -74,17 +86,7 @@ pub(super) fn refused(error: &SurfaceError, shots: &Shots, outline: &Outline) ->
             .written(format!("{shots} shots from {} to {} over {}", name(first), name(last), fine(spread)))
             .allowed(format!("shots more than {} apart", fine(allowed)))
             .remedy("thin the shots"),
-        SurfaceError::Step { low_shot, low, high_shot, high } => Failure::new(Code::StepUnresolved, "")
-            .at(Place::Index(high_shot))
-            .written(format!(
-                "{} at {} and {} at {}",
-                name(low_shot),
-                height(low),
-                name(high_shot),
-                height(high)
-            ))
-            .allowed("a slab without steps")
-            .remedy("survey the two sides as two slabs"),
+        SurfaceError::Step { shot, other, flaw } => steps::refused(shot, other, flaw, shots),
         SurfaceError::Outside { shot, distance, run, allowed } => Failure::new(Code::ShotOutside, "")
             .at(Place::Index(shot))
             .written(format!("{} lies {} outside {}", name(shot), say(distance), run_name(outline, run)))
@@ -196,6 +198,18 @@ pub(super) fn note(about: &surface::Note, shots: &Shots, outline: &Outline) -> N
                 say(*farthest)
             );
             Note::new(code, text)
+        }
+        surface::Note::Step { ends, least, greatest, toward } => {
+            steps::note(*ends, [*least, *greatest], *toward, shots)
+        }
+        surface::Note::PointsUnused { points, first } => faces::unused(*points, *first, shots),
+        surface::Note::BetweenFaces { share, area } => {
+            let text = format!(
+                "{:.0} % of the work ({}) lies between the triangles that were given: unsurveyed",
+                100.0 * share,
+                square(*area)
+            );
+            Note::new(NoteCode::Unsurveyed, text)
         }
         surface::Note::Spanning { share, area } => {
             let text = format!(

@@ -1,7 +1,8 @@
-//! The shots of the old slab: by rows and columns, as a crew shoots them, or one by one.
+//! The shots of the old slab: by rows and columns, as a crew shoots them, one by one, or with the faces between them.
 
 use crate::quantity::{Elevation, Length, Typed};
 use crate::survey::names::grid_shot;
+use crate::survey::points::Tin;
 use crate::survey::surface;
 
 /// Shots with their elevations.
@@ -11,6 +12,8 @@ pub enum Shots {
     Grid(Grid),
     /// Places one by one.
     Scattered(Marks),
+    /// Points and the faces between them, which are kept as they are.
+    Faces(Tin),
 }
 
 /// Rows and columns, lengths in metres.
@@ -22,6 +25,8 @@ pub struct Grid {
     pub rows: Vec<f64>,
     /// Row by row; `None` for a place not shot.
     pub heights: Vec<Option<f64>>,
+    /// Whether a row or column given twice is the two sides of a step.
+    pub steps: bool,
 }
 
 /// Places one by one.
@@ -40,6 +45,7 @@ impl Shots {
         match self {
             Self::Grid(grid) => grid.heights.iter().flatten().count(),
             Self::Scattered(marks) => marks.shots.len(),
+            Self::Faces(tin) => tin.points.len(),
         }
     }
 
@@ -55,6 +61,10 @@ impl Shots {
                 Some(Some(name)) => name.clone(),
                 _ => format!("shot {}", shot + 1),
             },
+            Self::Faces(tin) => match tin.points.names.get(shot) {
+                Some(Some(name)) => name.clone(),
+                _ => format!("point {}", shot + 1),
+            },
         }
     }
 
@@ -65,6 +75,10 @@ impl Shots {
             Self::Scattered(marks) => {
                 Box::new(marks.shots.iter().enumerate().map(|(i, shot)| (i, shot.x, shot.y, shot.z)))
             }
+            Self::Faces(tin) => Box::new((0..tin.points.len()).filter_map(|point| {
+                let [x, y, z] = tin.points.get(point)?;
+                Some((point, x, y, z))
+            })),
         };
         places.map(|(shot, x, y, z)| {
             (shot, [Length::from_base(x), Length::from_base(y)], Elevation::from_base(z))
@@ -73,6 +87,15 @@ impl Shots {
 }
 
 impl Grid {
+    /// Whether a shot is in a row or column given twice: one side of a step.
+    pub(crate) fn is_on_step(&self, shot: usize) -> bool {
+        let columns = self.columns.len().max(1);
+        let twice = |list: &[f64], index: usize| {
+            list.get(index).is_some_and(|value| list.iter().filter(|other| *other == value).count() > 1)
+        };
+        self.steps && (twice(&self.columns, shot % columns) || twice(&self.rows, shot / columns))
+    }
+
     fn each(&self) -> impl Iterator<Item = (usize, f64, f64, f64)> + '_ {
         let columns = self.columns.len().max(1);
         self.heights.iter().enumerate().filter_map(move |(shot, height)| {

@@ -74,6 +74,12 @@ impl Shots {
                     names: kept().map(|shot| Some(self.name(shot))).collect(),
                 })
             }
+            // The faces that have such a point as a corner go with it: what they covered is not surveyed.
+            Self::Faces(tin) => {
+                let mut tin = tin.clone();
+                tin.faces.retain(|face| face.iter().all(|&point| stays(point as usize)));
+                Self::Faces(tin)
+            }
         }
     }
 }
@@ -91,6 +97,8 @@ impl Survey {
             NoteCode::PlacesMerged,
             NoteCode::ShotNearOutline,
             NoteCode::EdgeSplit,
+            NoteCode::PointsUnused,
+            NoteCode::Step,
         ];
         let kept = self.notes.iter().filter(|note| !of_shots.contains(&note.code)).cloned();
         survey.notes.splice(0..0, kept);

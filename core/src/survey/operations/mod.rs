@@ -1,6 +1,7 @@
 //! The rows of the survey.
 
 mod book;
+mod faces;
 mod files;
 mod outline;
 mod page;
@@ -10,6 +11,7 @@ mod triangles;
 mod trust;
 
 pub use book::{LEVEL_BOOK, ROD_ELEVATION};
+pub use faces::SURVEY_FROM_FACES;
 pub use files::{READ_POINTS, READ_SURFACE};
 pub use outline::{OUTLINE, OUTLINE_FROM_CORNERS, OUTLINE_FROM_SIDES};
 pub use points::{POINTS_FROM_TABLE, SURVEY_FROM_POINTS};

@@ -70,6 +70,8 @@ pub(super) const INSTRUMENT: Port = port!(instrument: Kind::Choice(Instrument::W
 pub(super) const TEXTURE: Port = port!(texture: Kind::Choice(Texture::WORDS), "what the old floor feels like"; or Texture::TAKEN.word(), because Texture::WHY_TAKEN);
 pub(super) const BEYOND: Port = port!(beyond_allowed: Kind::Choice(Allowed::WORDS), "whether the work may reach more than 4 ft beyond the shots";
     or "no" because "heights that far out are a guess");
+const STEPS: Port = port!(steps: Kind::Choice(Allowed::WORDS), "whether a row or column given twice, one after the other, is the two sides of a step";
+    or "no" because "a distance written twice is more often a slip");
 
 pub(super) fn settings(args: &Args<'_>, first: usize) -> Result<Settings> {
     Ok(Settings {
@@ -172,6 +174,7 @@ pub static SURVEY_FROM_GRID: Operation = Operation {
         INSTRUMENT,
         TEXTURE,
         BEYOND,
+        STEPS,
     ],
     results: &[port!(survey: Kind::Record(&SURVEY), "the surveyed old slab")],
     basis: &[BasisId::Geometry, BasisId::ReadingWords],
@@ -190,14 +193,15 @@ pub static SURVEY_FROM_GRID: Operation = Operation {
 fn from_grid(args: &Args<'_>) -> Result<Answer> {
     let heights = args.required_table(3)?;
     let heights = (0..heights.rows).map(|row| heights.number(0, row)).collect();
-    grid(args, heights, settings(args, 4)?)
+    grid(args, heights, settings(args, 4)?, args.choice(7)? == Some(Allowed::Yes))
 }
 
-fn grid(args: &Args<'_>, heights: Vec<Option<f64>>, settings: Settings) -> Result<Answer> {
+fn grid(args: &Args<'_>, heights: Vec<Option<f64>>, settings: Settings, steps: bool) -> Result<Answer> {
     let outline: &BuiltOutline = args.required_record(0)?;
     let columns = args.required_table(1)?.numbers(0).to_vec();
     let rows = args.required_table(2)?.numbers(0).to_vec();
-    let survey = Survey::new(outline.outline.clone(), Shots::Grid(Grid { columns, rows, heights }), settings);
+    let survey =
+        Survey::new(outline.outline.clone(), Shots::Grid(Grid { columns, rows, heights, steps }), settings);
     survey
         .map(answer)
         .map_err(|failure| if failure.path.is_empty() { failure.under("elevations") } else { failure })
@@ -221,6 +225,7 @@ pub static SURVEY_FROM_RODS: Operation = Operation {
         INSTRUMENT,
         TEXTURE,
         BEYOND,
+        STEPS,
     ],
     results: &[port!(survey: Kind::Record(&SURVEY), "the surveyed old slab")],
     basis: &[BasisId::Levelling, BasisId::Geometry, BasisId::ReadingWords],
@@ -245,7 +250,8 @@ fn from_rods(args: &Args<'_>) -> Result<Answer> {
             .map(|shot| Some(shot.elevation.base())),
     };
     let heights = (0..rods.rows).map(height).collect::<Result<Vec<_>>>()?;
-    grid(args, heights, settings(args, 6)?).map_err(|failure| match failure.path.as_str() {
+    let steps = args.choice(9)? == Some(Allowed::Yes);
+    grid(args, heights, settings(args, 6)?, steps).map_err(|failure| match failure.path.as_str() {
         "elevations" => crate::failure::Failure { path: "rods".to_owned(), ..*failure }.into(),
         _ => failure,
     })

@@ -31,8 +31,12 @@ pub(super) fn tile(
     let mut runs = None;
     for face in 0..mesh.faces.len() {
         let first = tiling.pieces.len();
-        if cutter.face(face, &mut tiling)
-            && leaves_by_more_than(mesh, face, &tiling.nodes, frame, region, &mut runs, rules.spanning)
+        let leaves = cutter.face(face, &mut tiling);
+        let known = mesh.known_ground(face);
+        if known == Some(Ground::Spanning)
+            || known.is_none()
+                && leaves
+                && leaves_by_more_than(mesh, face, &tiling.nodes, frame, region, &mut runs, rules.spanning)
         {
             tiling.change_ground(first, Ground::Spanning);
         }

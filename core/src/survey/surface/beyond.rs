@@ -96,12 +96,28 @@ impl Beyond<'_> {
         if self.strip.len() < 3 {
             return;
         }
-        let nearest = self.hull_vertex(after.from);
+        if self.hull.chain[before.to as usize] == self.hull.chain[after.from as usize] {
+            return self.about_corner(after.from);
+        }
+        // A step ends at this corner: each side has its half of the wedge.
+        let (out, on) = (before.outward(), after.outward());
+        let length = (out.x + on.x).hypot(out.y + on.y).max(f64::MIN_POSITIVE);
+        let half = Line::square_to(corner, Point::new(-(out.y + on.y) / length, (out.x + on.x) / length));
+        split(&self.strip, &half, self.hair, &mut self.rest, &mut self.outside);
+        std::mem::swap(&mut self.strip, &mut self.outside);
+        self.about_corner(before.to);
+        std::mem::swap(&mut self.strip, &mut self.rest);
+        self.about_corner(after.from);
+    }
+
+    /// Adds the polygon at hand, all of which is nearest to one corner of the hull.
+    fn about_corner(&mut self, at: u32) {
+        let nearest = self.hull_vertex(at);
         for index in 0..self.strip.len() {
             let Vertex { x, y, .. } = self.strip[index];
             self.strip[index] = self.extended(x, y, &nearest);
         }
-        self.tiling.polygon(&self.strip, Ground::Beyond, Source::Wedge { at: after.from });
+        self.tiling.polygon(&self.strip, Ground::Beyond, Source::Wedge { at });
     }
 
     /// The strips beyond one side.
@@ -128,6 +144,10 @@ impl Beyond<'_> {
                 return;
             }
             let end = self.place(at + 1);
+            if end == self.place(at) {
+                // A step meets the hull.
+                continue;
+            }
             let cut = Line::square_to(end, side.along);
             if -cut.left(start.x, start.y) < least {
                 continue;

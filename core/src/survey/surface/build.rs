@@ -7,13 +7,14 @@ use super::mesh::{Fitted, Mesh};
 use super::places::Places;
 use super::polygons::{collect, join};
 use super::shot::Shots;
+use super::steps::{self, Steps};
 use super::tiling::{NO_SHOT, Node, ON_HULL, SLAB};
 use super::{Built, Rules, SurfaceError};
 use crate::geometry::triangulation::Triangulation;
 use crate::geometry::{Region, Scatter};
 
 /// Whatever the rules, places so near to one circle (as a share of its radius) are on it, for rounding decides.
-const ROUNDING: f64 = 1e-9;
+pub(super) const ROUNDING: f64 = 1e-9;
 
 /// The mesh of scattered shots, its nodes, and what is to be said of it.
 pub(super) fn mesh_of(
@@ -22,28 +23,36 @@ pub(super) fn mesh_of(
     region: &Region,
     rules: &Rules,
 ) -> Result<Built, SurfaceError> {
-    let Places { nodes, mut triangulation, notes } = Places::of(shots, frame, region, rules)?;
+    let Places { nodes, mut triangulation, notes, stations } = Places::of(shots, frame, region, rules)?;
     if nodes.len() < 3 {
         return Err(SurfaceError::TooFewPlaces { shots: shots.taken(), places: nodes.len() });
     }
     let fitted = fit(&nodes, rules.on_run)?;
     let on_circle = rules.cocircular.max(ROUNDING);
-    let lines = along_runs(&nodes, region, frame, rules.on_run);
+    let mut lines = along_runs(&nodes, region, frame, rules.on_run);
+    let paths = steps::find(&stations, &nodes, &triangulation, frame, rules)?;
+    lines.extend(steps::lines(&paths, &stations, &nodes));
     let mut drawing = Drawing { nodes, lines, made: Vec::new(), notes };
-    drawing.draw(&mut triangulation, Triangulation::of, frame);
+    drawing.draw(&mut triangulation, Triangulation::of, frame)?;
     let mut hull = Hull::around(&mut triangulation, &mut drawing.nodes, rules.on_run);
     if join(&mut triangulation, on_circle).is_err() {
         triangulation = Triangulation::exactly(drawing.points());
         drawing.nodes.iter_mut().for_each(|node| node.flags &= !ON_HULL);
-        drawing.draw(&mut triangulation, Triangulation::exactly, frame);
+        drawing.draw(&mut triangulation, Triangulation::exactly, frame)?;
         hull = Hull::around(&mut triangulation, &mut drawing.nodes, rules.on_run);
         // Whatever is still amiss then is so by less than rounding.
         let _ = join(&mut triangulation, on_circle);
     }
+    let steps = Steps::of(stations, paths, &mut drawing)?;
     let Drawing { mut nodes, made, notes, .. } = drawing;
     let places = nodes.len();
-    let (loops, faces) = collect(&mut triangulation, on_circle, &mut nodes);
-    Ok((Mesh { places, loops, faces, hull, fitted, made }, nodes, notes))
+    let (loops, faces) = collect(&mut triangulation, on_circle, &mut nodes, &[]);
+    let mesh = Mesh { places, loops, faces, hull, fitted, made, given: None, offsets: Vec::new() };
+    let mut built = (mesh, nodes, notes);
+    if !steps.is_empty() {
+        steps.part(&mut triangulation, &mut built, rules)?;
+    }
+    Ok(built)
 }
 
 /// The plane fitted to the places on the slab, or to all when those lie on one line.

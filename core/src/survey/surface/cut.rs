@@ -10,7 +10,7 @@ choice! {
     pub enum Ground {
         /// Between shots.
         Surveyed = "surveyed",
-        /// Between shots, but across a notch or hole whose corners were not shot.
+        /// Between shots, but across a notch or hole whose corners were not shot; between faces that were given.
         Spanning = "spanning",
         /// Beyond the shots: extended from the nearest ones by the slope of the fitted plane.
         Beyond = "beyond",

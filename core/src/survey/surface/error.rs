@@ -1,5 +1,6 @@
 //! Why shots do not make a surface.
 
+use super::StepFlaw;
 use crate::geometry::{Point, RunId};
 
 /// Why shots do not make a surface. Shots are named by their number in the caller's list.
@@ -91,19 +92,15 @@ pub enum SurfaceError {
         /// Within how much shots are one place.
         allowed: f64,
     },
-    /// A step is marked; steps are not yet handled.
-    #[error(
-        "shots {low_shot} and {high_shot} mark a step from {low} to {high}; a surface with steps is not handled"
-    )]
+    /// A step that is not described well enough.
+    #[error("the step at shot {shot} (and {other}): {flaw:?}")]
     Step {
-        /// The lower shot.
-        low_shot: usize,
-        /// Its height.
-        low: f64,
-        /// The higher shot.
-        high_shot: usize,
-        /// Its height.
-        high: f64,
+        /// A shot of the step.
+        shot: usize,
+        /// The other shot it is about, or the same one.
+        other: usize,
+        /// What is wrong.
+        flaw: StepFlaw,
     },
     /// An unmarked shot too far outside the outline.
     #[error(
@@ -130,6 +127,57 @@ pub enum SurfaceError {
         nearest_shot: usize,
         /// The distance allowed.
         allowed: f64,
+    },
+    /// A surface of given faces has none.
+    #[error("there is no face")]
+    NoFaces,
+    /// A face has a corner that is none of the points.
+    #[error("face {face} has point {point} as a corner; there are {points} points, the first is 0")]
+    FacePoint {
+        /// Which face.
+        face: usize,
+        /// The number of its corner.
+        point: usize,
+        /// How many points there are.
+        points: usize,
+    },
+    /// A face has a point twice.
+    #[error("face {face} has point {point} twice")]
+    FaceRepeats {
+        /// Which face.
+        face: usize,
+        /// Which point.
+        point: usize,
+    },
+    /// A face has no area in plan.
+    #[error("face {face} has no area in plan")]
+    FaceFlat {
+        /// Which face.
+        face: usize,
+    },
+    /// Two faces have ground in common.
+    #[error("faces {first} and {second} overlap")]
+    FacesOverlap {
+        /// The one face.
+        first: usize,
+        /// The other.
+        second: usize,
+    },
+    /// A corner of one face lies inside another, or on its side.
+    #[error("point {point} lies in face {face} or on its side")]
+    PointInFace {
+        /// Which point.
+        point: usize,
+        /// Which face.
+        face: usize,
+    },
+    /// Three faces have one side in common.
+    #[error("faces {faces:?} share the side from point {} to point {}", points[0], points[1])]
+    EdgeOfThree {
+        /// The ends of the side.
+        points: [usize; 2],
+        /// Three faces that have it.
+        faces: [usize; 3],
     },
     /// A part has no area in common with the surface.
     #[error("the part has no area in common with the surface")]

@@ -8,6 +8,8 @@ use crate::geometry::triangulation::{Links, NONE, Triangulation};
 
 /// The mark of half-edges with no ground between shots on their left.
 pub(super) const OUTER: u32 = 4;
+/// The mark of half-edges with a face on their left that the caller gave.
+pub(super) const GIVEN: u32 = 32;
 
 /// The hull: a closed chain of places, counter-clockwise, in straight sides.
 #[derive(Clone, Debug, Default)]

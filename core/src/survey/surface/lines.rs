@@ -4,6 +4,7 @@ use super::frame::Frame;
 use super::note::Note;
 use super::runs::Runs;
 use super::tiling::{INSIDE, NO_SHOT, Node, ON_RUN};
+use super::{StepFlaw, SurfaceError};
 use crate::geometry::predicates::{by_place, cross};
 use crate::geometry::triangulation::{Constrainer, Obstacle, Triangulation};
 use crate::geometry::{Point, Region, Ring};
@@ -13,6 +14,20 @@ use crate::geometry::{Point, Region, Ring};
 pub(super) struct Line {
     pub(super) ends: [u32; 2],
     shots: [u32; 2],
+    /// A line along which the slab has a step: it may not be split.
+    step: bool,
+}
+
+impl Line {
+    /// A line along a step.
+    pub(super) fn of_step(nodes: &[Node], a: u32, b: u32) -> Self {
+        Self { step: true, ..between(nodes, a, b) }
+    }
+
+    /// What is wrong when it meets a shot, or another line that has this shot as an end.
+    fn meets(&self, shot: u32, flaw: StepFlaw) -> SurfaceError {
+        SurfaceError::Step { shot: self.shots[0] as usize, other: shot as usize, flaw }
+    }
 }
 
 /// A place made where two lines cross, with the mean of their heights there.
@@ -81,7 +96,7 @@ fn in_order(on: &mut [OnRun]) {
 
 /// The line between two places.
 pub(super) fn between(nodes: &[Node], a: u32, b: u32) -> Line {
-    Line { ends: [a, b], shots: [a, b].map(|end| nodes[end as usize].shot) }
+    Line { ends: [a, b], shots: [a, b].map(|end| nodes[end as usize].shot), step: false }
 }
 
 /// The runs of a region, neighbours without a turn joined.
@@ -119,27 +134,38 @@ impl Drawing {
     /// Makes all lines edges of a triangulation. What passes through a shot is split there. Where two lines cross, a
     /// node is added with the mean of both heights, and all is triangulated anew by `anew`; a bound on that keeps
     /// rounding from going on for ever.
+    ///
+    /// # Errors
+    /// When the line of a step passes through a shot or crosses another line.
     pub(super) fn draw(
         &mut self,
         triangulation: &mut Triangulation,
         anew: fn(Vec<Point>) -> Triangulation,
         frame: &Frame,
-    ) {
+    ) -> Result<(), SurfaceError> {
         for _ in 0..=self.lines.len().saturating_mul(self.lines.len()) {
-            if self.lines.is_empty() || !self.draw_until_crossing(triangulation, frame) {
-                return;
+            if self.lines.is_empty() || !self.draw_until_crossing(triangulation, frame)? {
+                break;
             }
             *triangulation = anew(self.points());
         }
+        Ok(())
     }
 
     /// Tells whether a node was added that the triangulation lacks.
-    fn draw_until_crossing(&mut self, triangulation: &mut Triangulation, frame: &Frame) -> bool {
+    fn draw_until_crossing(
+        &mut self,
+        triangulation: &mut Triangulation,
+        frame: &Frame,
+    ) -> Result<bool, SurfaceError> {
         let mut constrainer = Constrainer::new(triangulation);
         let mut next = 0;
         while let Some(&line) = self.lines.get(next) {
             match constrainer.join(line.ends[0], line.ends[1]) {
                 Ok(_) => next += 1,
+                Err(Obstacle::Point(middle)) if line.step => {
+                    return Err(line.meets(self.nodes[middle as usize].shot, StepFlaw::ThroughShot));
+                }
                 Err(Obstacle::Point(middle)) => {
                     self.split(next, middle);
                     if let Some(shot) = self.nodes[middle as usize].shot() {
@@ -150,22 +176,25 @@ impl Drawing {
                 Err(Obstacle::Constraint(c, d)) => {
                     let is_it = |other: &Line| other.ends == [c, d] || other.ends == [d, c];
                     if let Some(other) = self.lines[..next].iter().position(is_it) {
+                        if let Some(step) = [line, self.lines[other]].iter().find(|line| line.step) {
+                            return Err(step.meets(self.lines[other].shots[0], StepFlaw::Crossed));
+                        }
                         self.cross([other, next], frame);
-                        return true;
+                        return Ok(true);
                     }
                     // Cannot be: every constraint edge came from a line.
                     next += 1;
                 }
             }
         }
-        false
+        Ok(false)
     }
 
     /// Puts a node into a line: the first half stays, the second is added.
     fn split(&mut self, index: usize, middle: u32) {
-        let Line { ends: [from, to], shots } = self.lines[index];
+        let Line { ends: [from, to], shots, step } = self.lines[index];
         self.lines[index].ends = [from, middle];
-        self.lines.push(Line { ends: [middle, to], shots });
+        self.lines.push(Line { ends: [middle, to], shots, step });
     }
 
     /// Adds a node where two lines cross, and splits both there.

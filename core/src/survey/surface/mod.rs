@@ -1,7 +1,8 @@
 //! The triangulated surface of the old slab.
 //!
 //! Between the shots it is made of Delaunay triangles; those on one circle form polygons that are filled from their
-//! mean, so that neither the order of the shots nor a turn of the axes can change it. Beyond the shots it goes on from
+//! mean, so that neither the order of the shots nor a turn of the axes can change it. Faces that were given are kept as
+//! they are. Beyond the shots it goes on from
 //! the nearest place between them by the slope of the fitted plane. Everything is cut exactly at the region's edge.
 
 mod ambiguity;
@@ -12,6 +13,7 @@ mod build;
 mod cut;
 mod error;
 mod extreme;
+mod faces;
 mod frame;
 mod hull;
 mod lines;
@@ -28,6 +30,7 @@ mod shot;
 mod slivers;
 mod spanning;
 mod standing;
+mod steps;
 #[cfg(test)]
 mod tests;
 mod tiling;
@@ -43,6 +46,7 @@ pub use locator::{Locator, Spot, Stretch};
 pub use note::{Note, SharedPlace};
 pub use rules::Rules;
 pub use shot::Shot;
+pub use steps::StepFlaw;
 
 pub(crate) use extreme::Tied;
 pub(crate) use tiling::{BETWEEN, BEYOND, IN_REGION, Node};
@@ -50,6 +54,7 @@ pub(crate) use tiling::{BETWEEN, BEYOND, IN_REGION, Node};
 pub(crate) use welded::{Welded, weld};
 
 use crate::geometry::{Fit, Point, Region};
+use crate::survey::points::Points;
 use beyond::Farthest;
 use frame::Frame;
 use mesh::Mesh;
@@ -95,8 +100,26 @@ impl Surface {
         region: &Region,
         rules: &Rules,
     ) -> Result<Self, SurfaceError> {
+        Self::tabled(Table { xs, ys, heights, stepped: false }, region, rules)
+    }
+
+    /// The same where rows (or columns) given twice, one after the other, are the two sides of a step: each belongs to the
+    /// rows on its own side.
+    ///
+    /// # Errors
+    /// As for [`Surface::from_rows`], and when a step ends inside the slab.
+    pub fn from_stepped_rows(
+        xs: &[f64],
+        ys: &[f64],
+        heights: &[Option<f64>],
+        region: &Region,
+        rules: &Rules,
+    ) -> Result<Self, SurfaceError> {
+        Self::tabled(Table { xs, ys, heights, stepped: true }, region, rules)
+    }
+
+    fn tabled(table: Table<'_>, region: &Region, rules: &Rules) -> Result<Self, SurfaceError> {
         rules.check()?;
-        let table = Table { xs, ys, heights };
         table.check_size()?;
         let frame = Frame::new(region, region.bounds().0);
         let shots = Shots::Tabled(table);
@@ -104,6 +127,27 @@ impl Surface {
             Some(built) => Self::over(built, shots.len(), &frame, region, rules),
             None => Self::scattered(&shots, frame, region, rules),
         }
+    }
+
+    /// The surface of given faces: triangles by the numbers of their points (the first is 0), kept as they are. Between
+    /// faces and their hull the ground counts as not surveyed ([`Ground::Spanning`]); a point that no face has as a
+    /// corner is left out and noted. Faces may go either way round, and on beyond the region. Of several points at
+    /// exactly one place the mean height is taken where they agree within the reading error.
+    ///
+    /// # Errors
+    /// When a number is unreal, a face has an unknown or repeated point or no area in plan, faces overlap, a point lies
+    /// in a face or on its side, three faces have one side, two heights are at one place, or the region reaches too far
+    /// beyond the hull of the faces.
+    pub fn from_faces(
+        points: &Points,
+        faces: &[[u32; 3]],
+        region: &Region,
+        rules: &Rules,
+    ) -> Result<Self, SurfaceError> {
+        rules.check()?;
+        let frame = Frame::new(region, region.bounds().0);
+        let built = faces::mesh_of(points, faces, &frame, region, rules)?;
+        Self::over(built, points.len(), &frame, region, rules)
     }
 
     fn scattered(shots: &Shots, frame: Frame, region: &Region, rules: &Rules) -> Result<Self, SurfaceError> {
@@ -121,7 +165,7 @@ impl Surface {
         let (tiling, farthest) = assemble::tile(&mesh, nodes, frame, region, rules);
         let whole = Cut::new(frame.origin, tiling);
         check_beyond(&whole, &farthest, frame, &mesh, rules)?;
-        note_ground(&whole, &farthest, rules, &mut notes);
+        note_ground(&whole, &farthest, mesh.given.is_some(), rules, &mut notes);
         Ok(Self { whole, mesh, region: region.clone(), on_run: rules.on_run, shots, notes })
     }
 
@@ -184,7 +228,7 @@ fn check_beyond(
 }
 
 /// Notes how much of the area was not surveyed.
-fn note_ground(whole: &Cut, farthest: &Farthest, rules: &Rules, notes: &mut Vec<Note>) {
+fn note_ground(whole: &Cut, farthest: &Farthest, faces: bool, rules: &Rules, notes: &mut Vec<Note>) {
     let total = whole.area();
     let area = whole.area_of(Ground::Beyond);
     let share = area / total;
@@ -194,6 +238,7 @@ fn note_ground(whole: &Cut, farthest: &Farthest, rules: &Rules, notes: &mut Vec<
     }
     let area = whole.area_of(Ground::Spanning);
     if area > 0.0 {
-        notes.push(Note::Spanning { share: area / total, area });
+        let share = area / total;
+        notes.push(if faces { Note::BetweenFaces { share, area } } else { Note::Spanning { share, area } });
     }
 }

@@ -45,6 +45,17 @@ pub enum Note {
         /// The shot it passes through.
         shot: usize,
     },
+    /// The slab has a step along a line.
+    Step {
+        /// A shot at each end of the line; twice the same where it is closed.
+        ends: [usize; 2],
+        /// The least height of the step along it.
+        least: f64,
+        /// The greatest.
+        greatest: f64,
+        /// A shot on its higher side.
+        toward: Option<usize>,
+    },
     /// Much of the region lies beyond the shots.
     Beyond {
         /// Share of the area.
@@ -55,6 +66,20 @@ pub enum Note {
         farthest: f64,
         /// Whether it is so much that it must be called a warning.
         warning: bool,
+    },
+    /// Points that are corners of no face were left out.
+    PointsUnused {
+        /// How many.
+        points: usize,
+        /// The first of them.
+        first: usize,
+    },
+    /// Part of the region lies between the faces that were given: its height is taken from their corners around it.
+    BetweenFaces {
+        /// Share of the area.
+        share: f64,
+        /// Area.
+        area: f64,
     },
     /// Triangles span ground that was not surveyed.
     Spanning {

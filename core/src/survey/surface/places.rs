@@ -5,7 +5,8 @@ use super::note::{Note, SharedPlace};
 use super::rules::within;
 use super::shot::Shots;
 use super::standing::Standing;
-use super::tiling::{INSIDE, Node};
+use super::steps::Station;
+use super::tiling::{INSIDE, Node, STEP};
 use super::{Rules, Shot, SurfaceError};
 use crate::geometry::predicates::by_place;
 use crate::geometry::triangulation::Triangulation;
@@ -17,6 +18,8 @@ pub(super) struct Places {
     pub(super) nodes: Vec<Node>,
     pub(super) triangulation: Triangulation,
     pub(super) notes: Vec<Note>,
+    /// Where a step was marked.
+    pub(super) stations: Vec<Station>,
 }
 
 /// Refuses a shot whose numbers are unreal.
@@ -44,7 +47,7 @@ impl Places {
             let Some(shot) = shots.get(index) else { continue };
             check(index, &shot)?;
             let place = frame.local(Point::new(shot.x, shot.y));
-            let flags = standing.of(index, &shot, place)?;
+            let flags = standing.of(index, &shot, place)? | if shot.step { STEP } else { 0 };
             nodes.push(Node { x: place.x, y: place.y, z: shot.z, shot: index as u32, flags });
         }
         nodes.sort_unstable_by(by_place_height_and_shot);
@@ -54,7 +57,9 @@ impl Places {
         if !repeated {
             let triangulation = triangulate(&nodes);
             if !has_edge_within(&triangulation, rules.same_place) {
-                return Ok(Self { nodes, triangulation, notes });
+                let marked = nodes.iter().filter(|node| node.has(STEP));
+                let stations = marked.map(|&node| Station::fading(node, true)).collect();
+                return Ok(Self { nodes, triangulation, notes, stations });
             }
         }
         share_places(shots, nodes, notes, frame, rules)
@@ -108,29 +113,33 @@ fn share_places(
         members.push((groups.first(number), node));
     }
     members.sort_by(|a, b| a.0.cmp(&b.0).then_with(|| by_place_height_and_shot(&a.1, &b.1)));
-    let mut nodes = Vec::with_capacity(3 * distinct.len());
+    let (mut nodes, mut stations) = (Vec::with_capacity(3 * distinct.len()), Vec::new());
     for group in members.chunk_by(|a, b| a.0 == b.0) {
-        nodes.push(one_place(shots, group, &mut notes, frame, rules)?);
+        let (node, station) = one_place(shots, group, &mut notes, frame, rules)?;
+        nodes.push(node);
+        stations.extend(station);
     }
     nodes.sort_unstable_by(by_place_height_and_shot);
+    stations.sort_unstable_by(|a, b| by_place(&a.at(), &b.at()));
     let triangulation = triangulate(&nodes);
-    Ok(Places { nodes, triangulation, notes })
+    Ok(Places { nodes, triangulation, notes, stations })
 }
 
-/// The one place of a group of shots.
+/// The one place of a group of shots, which may be on a step.
 fn one_place(
     shots: &Shots,
     group: &[(u32, Node)],
     notes: &mut Vec<Note>,
     frame: &Frame,
     rules: &Rules,
-) -> Result<Node, SurfaceError> {
+) -> Result<(Node, Option<Station>), SurfaceError> {
     let &[(_, first), ref others @ ..] = group else {
         return Err(SurfaceError::TooFewPlaces { shots: shots.taken(), places: 0 });
     };
     if others.is_empty() {
-        return Ok(first);
+        return Ok((first, first.has(STEP).then(|| Station::fading(first, true))));
     }
+    let is_step = group.iter().all(|(_, node)| node.has(STEP));
     let mut mean = Node { x: 0.0, y: 0.0, z: 0.0, ..first };
     for (_, node) in group {
         mean.x += node.x - first.x;
@@ -146,13 +155,47 @@ fn one_place(
     // Of shots inside and outside the mean may be outside.
     let inside = frame.clearance(mean.at()) >= -frame.hair;
     mean.flags = if inside { mean.flags | INSIDE } else { mean.flags & !INSIDE };
+    mean.flags = if is_step { mean.flags } else { mean.flags & !STEP };
     check_spread(group, mean.at(), rules)?;
-    let difference = check_heights(shots, group, rules)?;
+    if is_step && let Some(station) = on_step(shots, group, mean, notes, frame, rules)? {
+        return Ok((station.low, Some(station)));
+    }
+    let difference = check_heights(group, rules)?;
     let mut numbers: Vec<usize> = group.iter().map(|(_, node)| node.shot as usize).collect();
     numbers.sort_unstable();
     let at = frame.given(mean.at());
     notes.push(Note::Shared(SharedPlace { shots: numbers, at, height: mean.z, difference }));
-    Ok(mean)
+    Ok((mean, is_step.then(|| Station::fading(mean, false))))
+}
+
+/// The station of marked shots with two heights; nothing where the heights are one.
+fn on_step(
+    shots: &Shots,
+    group: &[(u32, Node)],
+    mean: Node,
+    notes: &mut Vec<Note>,
+    frame: &Frame,
+    rules: &Rules,
+) -> Result<Option<Station>, SurfaceError> {
+    let group: Vec<Node> = group.iter().map(|(_, node)| *node).collect();
+    let heights = || group.iter().map(|node| node.z);
+    let (low, high) = (heights().fold(f64::INFINITY, f64::min), heights().fold(f64::NEG_INFINITY, f64::max));
+    if within(high - low, rules.reading_error) {
+        return Ok(None);
+    }
+    let station = Station::of(shots, &group, mean, rules)?;
+    for side in [station.low, station.high] {
+        let of_side = || group.iter().filter(|node| within((node.z - side.z).abs(), rules.reading_error));
+        let mut shots: Vec<usize> = of_side().map(|node| node.shot as usize).collect();
+        if shots.len() > 1 {
+            shots.sort_unstable();
+            let least = of_side().map(|node| node.z).fold(f64::INFINITY, f64::min);
+            let greatest = of_side().map(|node| node.z).fold(f64::NEG_INFINITY, f64::max);
+            let (at, height, difference) = (frame.given(mean.at()), side.z, greatest - least);
+            notes.push(Note::Shared(SharedPlace { shots, at, height, difference }));
+        }
+    }
+    Ok(Some(station))
 }
 
 /// Refuses a group so long drawn out that it is no one place.
@@ -178,7 +221,7 @@ fn check_spread(group: &[(u32, Node)], mean: Point, rules: &Rules) -> Result<(),
 }
 
 /// Refuses heights that differ by more than a reading may; gives the difference.
-fn check_heights(shots: &Shots, group: &[(u32, Node)], rules: &Rules) -> Result<f64, SurfaceError> {
+fn check_heights(group: &[(u32, Node)], rules: &Rules) -> Result<f64, SurfaceError> {
     let Some((_, first)) = group.first() else { return Ok(0.0) };
     let low =
         group.iter().map(|(_, node)| node).fold(first, |low, node| if node.z < low.z { node } else { low });
@@ -191,10 +234,6 @@ fn check_heights(shots: &Shots, group: &[(u32, Node)], rules: &Rules) -> Result<
     }
     let (low_shot, high_shot) = (low.shot as usize, high.shot as usize);
     let (low_height, high_height) = (low.z, high.z);
-    let is_step = |shot: usize| shots.get(shot).is_some_and(|shot| shot.step);
-    if is_step(low_shot) && is_step(high_shot) {
-        return Err(SurfaceError::Step { low_shot, low: low_height, high_shot, high: high_height });
-    }
     Err(SurfaceError::TwoHeights {
         low_shot,
         low: low_height,

@@ -3,7 +3,7 @@
 //! Four shots on a circle (every cell of a grid) can be joined by either diagonal, and only rounding would decide.
 //! Such triangles are joined into polygons here, and a polygon is filled by a fan from the mean of its corners.
 
-use super::hull::OUTER;
+use super::hull::{GIVEN, OUTER};
 use super::mesh::{Face, NO_MEAN};
 use super::tiling::{INSIDE, NO_SHOT, Node};
 use crate::geometry::Point;
@@ -52,18 +52,23 @@ fn is_near_circle(a: Point, b: Point, c: Point, inside: f64, share: f64) -> bool
     2.0 * inside.abs() * cross(a, b, c) <= share * sides
 }
 
-/// Collects all polygons; their means are added to the nodes.
+/// Collects all polygons, after the faces that were given; the means of polygons are added to the nodes.
 pub(super) fn collect(
     triangulation: &mut Triangulation,
     share: f64,
     nodes: &mut Vec<Node>,
+    given: &[[u32; 3]],
 ) -> (Vec<u32>, Vec<Face>) {
     let triangles = 2 * nodes.len();
     let (mut loops, mut faces) = (Vec::with_capacity(3 * triangles), Vec::with_capacity(triangles));
+    for corners in given {
+        loops.extend_from_slice(corners);
+        faces.push(Face { end: loops.len() as u32, mean: NO_MEAN });
+    }
     let mut spare = Vec::new();
     for edge in 0..triangulation.links().len() as u32 {
         let links = triangulation.links();
-        if links.from(edge) == NONE || links.mark(edge) & (OUTER | SOFT | DONE) != 0 {
+        if links.from(edge) == NONE || links.mark(edge) & (OUTER | GIVEN | SOFT | DONE) != 0 {
             continue;
         }
         let start = loops.len();

@@ -11,6 +11,7 @@ use super::standing::Standing;
 use super::tiling::{INSIDE, Node, SLAB};
 use super::{Built, Rules, Shot, SurfaceError};
 use crate::geometry::{Point, Region};
+use std::cmp::Ordering;
 
 /// A table of heights.
 #[derive(Clone, Copy, Debug)]
@@ -18,6 +19,8 @@ pub(super) struct Table<'a> {
     pub(super) xs: &'a [f64],
     pub(super) ys: &'a [f64],
     pub(super) heights: &'a [Option<f64>],
+    /// Whether rows (or columns) given twice are the two sides of a step.
+    pub(super) stepped: bool,
 }
 
 /// Neighbouring columns (or rows) less than this share of the widest apart are left to the general way: only then can
@@ -38,8 +41,30 @@ impl Table<'_> {
     /// The shot at one place of the table, if it was taken.
     pub(super) fn shot(&self, number: usize) -> Option<Shot> {
         let z = (*self.heights.get(number)?)?;
+        let (column, row) = (number % self.xs.len(), number / self.xs.len());
+        let step = self.stepped && (is_double(self.xs, column) || is_double(self.ys, row));
+        Some(Shot { step, ..Shot::new(self.xs[column], self.ys[row], z) })
+    }
+
+    /// The way from one shot to another, by their rows and columns.
+    pub(super) fn way(&self, from: usize, to: usize) -> Option<Point> {
         let columns = self.xs.len();
-        Some(Shot::new(self.xs[number % columns], self.ys[number / columns], z))
+        let along = |values: &[f64], from: usize, to: usize| {
+            let rising = values.last() >= values.first();
+            match from.cmp(&to) {
+                Ordering::Equal => 0.0,
+                order => {
+                    if (order == Ordering::Less) == rising {
+                        1.0
+                    } else {
+                        -1.0
+                    }
+                }
+            }
+        };
+        let x = along(self.xs, from % columns, to % columns);
+        let y = along(self.ys, from / columns, to / columns);
+        (x != 0.0 || y != 0.0).then_some(Point::new(x, y))
     }
 
     /// The mesh, where the table is full and its cells are all that the general way would find; nothing otherwise.
@@ -78,7 +103,16 @@ impl Table<'_> {
         let fitted = fit(&nodes, rules.on_run)?;
         let hull = border(&nodes, columns, rows);
         let (loops, faces) = cells_of(&mut nodes, columns, rows);
-        let mesh = Mesh { places: columns * rows, loops, faces, hull, fitted, made: Vec::new() };
+        let mesh = Mesh {
+            places: columns * rows,
+            loops,
+            faces,
+            hull,
+            fitted,
+            made: Vec::new(),
+            given: None,
+            offsets: Vec::new(),
+        };
         Ok(Some((mesh, nodes, standing.into_notes())))
     }
 
@@ -100,6 +134,12 @@ impl Table<'_> {
                 .iter()
                 .all(|&(i, j)| frame.clearance(frame.local(Point::new(x[i], y[j]))) > rules.on_run)
     }
+}
+
+/// Whether the value of a row (or column) is given twice.
+fn is_double(values: &[f64], index: usize) -> bool {
+    let same = |other: Option<usize>| other.and_then(|other| values.get(other)) == values.get(index);
+    index.checked_sub(1).is_some_and(|before| same(Some(before))) || same(Some(index + 1))
 }
 
 /// The least and greatest distance between neighbours, if there are two and all go one way.

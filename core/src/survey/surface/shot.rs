@@ -1,6 +1,7 @@
 //! One surveyed point of the old slab.
 
 use super::rows::Table;
+use crate::geometry::Point;
 
 /// One surveyed point, in metres in the job's axes and datum.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -49,6 +50,14 @@ impl Shots<'_> {
         match self {
             Self::Listed(shots) => shots.get(number).copied(),
             Self::Tabled(table) => table.shot(number),
+        }
+    }
+
+    /// The way from one shot to another at the same place, where their order in a table tells.
+    pub(super) fn across(&self, from: usize, to: usize) -> Option<Point> {
+        match self {
+            Self::Listed(_) => None,
+            Self::Tabled(table) => table.way(from, to),
         }
     }
 

@@ -4,7 +4,7 @@
 //! outermost of them, and between hull and row lie triangles whose slope is made of nothing. They are taken off, and the
 //! row itself becomes the side.
 
-use super::hull::OUTER;
+use super::hull::{GIVEN, OUTER};
 use super::rules::within;
 use super::tiling::{Node, ON_HULL};
 use crate::geometry::Point;
@@ -85,7 +85,8 @@ impl Sliver {
         let place = |node: u32| nodes[node as usize].at();
         let second = links.around_left(edge);
         let apex = links.to(second);
-        if links.mark(edge) & OUTER != 0 || nodes[apex as usize].has(ON_HULL) {
+        // A face that was given stays, be it ever so low.
+        if links.mark(edge) & (OUTER | GIVEN) != 0 || nodes[apex as usize].has(ON_HULL) {
             return None;
         }
         let (a, b, c) = (place(links.from(edge)), place(links.to(edge)), place(apex));

@@ -34,6 +34,8 @@ pub(crate) const BEYOND: u32 = 32;
 
 /// A shot of the region: inside it, or near enough to a run to lie on it.
 pub(crate) const IN_REGION: u32 = 64;
+/// Marked as one side of a step.
+pub(super) const STEP: u32 = 128;
 
 impl Node {
     /// The first shot at this place.

@@ -65,8 +65,9 @@ impl Surface {
             let each = of_mean / corners.len() as f64;
             corners.iter().for_each(|&corner| areas[corner as usize] += each);
         }
-        for (node, area) in nodes.iter().zip(&mut areas).filter(|(node, _)| self.mesh.is_fitted(node)) {
-            let (x, y) = self.mesh.fitted.scatter.slopes_per_height(node.x, node.y);
+        let fitted = nodes.iter().zip(&mut areas).enumerate();
+        for (place, (node, area)) in fitted.filter(|(_, (node, _))| self.mesh.is_fitted(node)) {
+            let (x, y) = self.mesh.slopes_per_height(place, node);
             *area += x * offset.x + y * offset.y;
         }
         // Where lines cross, the height is the mean of both; a later crossing may be on the line to an earlier one.

@@ -23,7 +23,8 @@ impl Floor {
         let mut on_slab = vec![false; count];
         survey.surface().residuals().for_each(|(shot, _)| on_slab[shot] = true);
         let step = |shot: usize| match survey.shots() {
-            Shots::Grid(_) => false,
+            Shots::Grid(grid) => grid.is_on_step(shot),
+            Shots::Faces(_) => false,
             Shots::Scattered(marks) => {
                 marks.shots.get(shot).is_some_and(|shot| shot.step || shot.outside_allowed)
             }

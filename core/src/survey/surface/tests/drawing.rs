@@ -15,7 +15,7 @@ fn drawn(nodes: Vec<Node>, ends: &[[u32; 2]]) -> (Drawing, Triangulation) {
     let lines = ends.iter().map(|&[a, b]| between(&nodes, a, b)).collect();
     let mut drawing = Drawing { nodes, lines, ..Drawing::default() };
     let mut triangulation = Triangulation::of(drawing.points());
-    drawing.draw(&mut triangulation, Triangulation::of, &frame);
+    drawing.draw(&mut triangulation, Triangulation::of, &frame).expect("no steps here");
     (drawing, triangulation)
 }
 

@@ -50,13 +50,10 @@ fn half_an_inch_apart_is_one_place_and_more_is_two() {
 }
 
 #[test]
-fn a_marked_step_is_refused_as_such() {
+fn two_heights_of_which_one_is_marked_as_a_step_are_refused() {
     let mut places = with(&[(2.0, 2.0, 1.0), (2.0, 2.0, 1.15)]);
     places[4].step = true;
     assert!(matches!(refusal(&places, &rectangle(4.0, 4.0)), SurfaceError::TwoHeights { .. }));
-    places[5].step = true;
-    let refused = refusal(&places, &rectangle(4.0, 4.0));
-    assert_eq!(refused, SurfaceError::Step { low_shot: 4, low: 1.0, high_shot: 5, high: 1.15 });
 }
 
 #[test]

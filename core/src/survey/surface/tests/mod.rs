@@ -2,6 +2,7 @@
 
 mod beyond;
 mod drawing;
+mod faces;
 mod hand;
 mod heights;
 mod laws;
@@ -10,6 +11,7 @@ mod nasty;
 mod polygons;
 mod refusals;
 mod scale;
+mod steps;
 mod support;
 mod tributary;
 mod unsurveyed;

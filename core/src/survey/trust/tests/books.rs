@@ -117,6 +117,7 @@ impl Book {
                 columns: self.xs[..columns].to_vec(),
                 rows: self.ys.iter().copied().step_by(columns).collect(),
                 heights: self.heights.iter().map(|height| Some(*height)).collect(),
+                steps: false,
             }),
             None => {
                 let each = self.xs.iter().zip(&self.ys).zip(&self.heights);

@@ -1,0 +1,117 @@
+"""A great many shots: the engine, and SciPy's Delaunay with NumPy's prisms over the same shots, each in a process of its own.
+
+    benches/scale [COUNT ...]
+
+For each count: seconds of both, their ratio, and bytes of memory per shot at the peak, the shots themselves not counted.
+Ours and the twin's run in turn, so that the ratio stands where the machine is noisy. The twin leaves out what lies beyond the
+shots; where a wheel of the package is installed the Python function is timed as well.
+"""
+
+import json
+import math
+import pathlib
+import resource
+import subprocess
+import sys
+import time
+
+ROOT = pathlib.Path(__file__).parents[1]
+ENGINE = ROOT / "target/release/scale"
+PITCH, UNEVEN, STRIDE, FINISH = 0.5, 0.05, 2_654_435_761, 0.1
+TWIN_MOST = 2_000_000
+COUNTS = [10_000, 100_000, 1_000_000, 10_000_000]
+
+
+def shots(count):
+    """The shots of the engine's bench: one in every square, by splitmix64."""
+    import numpy as np
+
+    mixed = (np.arange(3 * count, dtype=np.uint64) + np.uint64(1)) * np.uint64(0x9E3779B97F4A7C15)
+    mixed = (mixed ^ (mixed >> np.uint64(30))) * np.uint64(0xBF58476D1CE4E5B9)
+    mixed = (mixed ^ (mixed >> np.uint64(27))) * np.uint64(0x94D049BB133111EB)
+    numbers = ((mixed ^ (mixed >> np.uint64(31))) >> np.uint64(11)).astype(float) / 2.0**53
+    x, y, z = numbers.reshape(count, 3).T
+    square = np.arange(count, dtype=np.uint64) * np.uint64(STRIDE) % np.uint64(count)
+    side = np.uint64(math.isqrt(count))
+    x, y = PITCH * (square % side + 0.1 + 0.8 * x), PITCH * (square // side + 0.1 + 0.8 * y)
+    return np.ascontiguousarray(x), np.ascontiguousarray(y), np.ascontiguousarray(UNEVEN * z)
+
+
+def resident():
+    """The peak of this process's memory so far, in bytes."""
+    return 1024 * resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
+
+
+def twin(count):
+    """SciPy's Delaunay triangles, NumPy's prism volumes."""
+    import numpy as np
+    from scipy.spatial import Delaunay
+
+    x, y, z = shots(count)
+    points = np.column_stack([x, y])
+    before, start = resident(), time.perf_counter()
+    triangles = Delaunay(points).simplices
+    corners = points[triangles]
+    a, b = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
+    areas = 0.5 * np.abs(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0])
+    volume = float((areas * (FINISH - z[triangles]).mean(axis=1)).sum())
+    return {"seconds": time.perf_counter() - start, "bytes_per_shot": (resident() - before) / count, "volume": volume}
+
+
+def package(count):
+    """The Python function over NumPy arrays; nothing where the package is not installed."""
+    try:
+        from overslab import grade, survey
+    except ImportError:
+        return None
+    x, y, z = shots(count)
+    size = PITCH * math.isqrt(count)
+    outline = survey.outline_from_corners(corners={"x": [0, size, size, 0], "y": [0, 0, size, size]}, units="si")
+    finish = grade.finish_level(elevation=FINISH, units="si")
+    before, start = resident(), time.perf_counter()
+    floor = survey.survey_from_shots(outline=outline, shots={"x": x, "y": y, "elevation": z}, units="si")
+    volume = grade.thickness(survey=floor, finish=finish).net_m3
+    return {"seconds": time.perf_counter() - start, "bytes_per_shot": (resident() - before) / count, "volume": volume}
+
+
+def apart(work, count):
+    """A piece of work in a process of its own."""
+    done = subprocess.run([sys.executable, __file__, work, str(count)], check=True, capture_output=True, text=True)
+    return json.loads(done.stdout)
+
+
+def engine(count):
+    return json.loads(subprocess.run([ENGINE, str(count)], check=True, capture_output=True, text=True).stdout)
+
+
+def least(runs):
+    return min(runs, key=lambda run: run["seconds"])
+
+
+def line(count):
+    """One line of the table: the best of a few rounds of each."""
+    rounds = 5 if count <= 100_000 else 2
+    twins = count <= TWIN_MOST
+    runs = [(engine(count), apart("twin", count) if twins else None) for _ in range(rounds if twins else 1)]
+    ours = least([mine for mine, _ in runs])
+    text = f"{count:>11,} {ours['seconds']:10.4f} s {ours['bytes_per_shot']:6.0f} bytes/shot"
+    if twins:
+        other = least([other for _, other in runs])
+        ratio = other["seconds"] / ours["seconds"]
+        text += f"   twin {other['seconds']:10.4f} s {other['bytes_per_shot']:6.0f} bytes/shot   ratio {ratio:5.1f}"
+    through = apart("package", count)
+    if through:
+        text += f"   through Python {through['seconds']:10.4f} s {through['bytes_per_shot']:6.0f} bytes/shot"
+    return text
+
+
+def main(given):
+    if given and given[0] in ("twin", "package"):
+        print(json.dumps({"twin": twin, "package": package}[given[0]](int(given[1]))))
+        return
+    for count in [int(count) for count in given] or COUNTS:
+        print(line(math.isqrt(count) ** 2), flush=True)
+
+
+if __name__ == "__main__":
+    main(sys.argv[1:])
