@@ -3,6 +3,7 @@
 mod fixed;
 pub mod input;
 pub mod level_book;
+pub mod low_spots;
 pub mod names;
 pub mod old_slab;
 pub mod operations;

@@ -5,6 +5,7 @@
 //! triangles on both sides of it keep corners of their own, which stand at the same places.
 
 mod conform;
+mod insert;
 #[cfg(test)]
 mod tests;
 mod weld;

@@ -8,6 +8,7 @@ mod finish;
 mod patterns;
 mod raised;
 mod second_look;
+mod standing_water;
 mod thickness;
 
 pub use drains::{FINISH_TO_DRAIN, FINISH_TO_TRENCH};
@@ -18,4 +19,5 @@ pub use finish::{FINISH_AT_LEAST, FINISH_FROM_POINTS, FINISH_LEVEL, FINISH_TO_ED
 pub use patterns::{FINISH_CROWN, FINISH_TO_VALLEY, FINISH_WITH_STRIP};
 pub use raised::FINISH_RAISED;
 pub use second_look::SECOND_LOOK;
+pub use standing_water::FINISH_STANDING_WATER;
 pub use thickness::THICKNESS;

@@ -6,6 +6,7 @@ mod outline;
 mod page;
 mod points;
 mod slab;
+mod standing_water;
 mod triangles;
 mod trust;
 
@@ -14,7 +15,14 @@ pub use files::{READ_POINTS, READ_SURFACE};
 pub use outline::{OUTLINE, OUTLINE_FROM_CORNERS, OUTLINE_FROM_SIDES};
 pub use points::{POINTS_FROM_TABLE, SURVEY_FROM_POINTS};
 pub use slab::{Allowed, SURVEY_FROM_GRID, SURVEY_FROM_RODS, SURVEY_FROM_SHOTS};
+pub use standing_water::STANDING_WATER;
 pub use triangles::SURVEY_TRIANGLES;
 pub use trust::{BENCHMARK_RECHECK, SURVEY_COVERAGE, SURVEY_SUSPECTS, SURVEY_WITHOUT, TWO_PEG_TEST};
 
 pub(super) use super::points::{HEIGHT, PLACE};
+use crate::quantity::Range;
+
+/// A plan coordinate: within 100 km.
+pub(crate) const PLACE: Range = Range::closed(-1.0e5, 1.0e5);
+/// A height: within 10 km of the datum.
+pub(crate) const HEIGHT: Range = Range::closed(-1.0e4, 1.0e4);
