@@ -1,5 +1,6 @@
 //! From rod readings to the surface of the old slab.
 
+pub mod clean_up;
 mod fixed;
 pub mod input;
 pub mod level_book;

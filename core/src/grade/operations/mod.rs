@@ -1,5 +1,6 @@
 //! The rows of the grade.
 
+mod clean_up;
 mod drains;
 mod facet_list;
 mod facets;
@@ -11,6 +12,7 @@ mod second_look;
 mod standing_water;
 mod thickness;
 
+pub use clean_up::{FILL_LOW_SPOTS, FILL_PONDS, GRIND_HIGH_SPOTS};
 pub use drains::{FINISH_TO_DRAIN, FINISH_TO_TRENCH};
 pub use facet_list::FINISH_FACETS;
 pub use facets::{FINISH_FROM_FACETS, FINISH_FROM_PLANES};

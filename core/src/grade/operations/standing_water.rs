@@ -8,7 +8,7 @@ use crate::grade::standing_water::{Cure, Fate};
 use crate::operation::{Answer, Args, Call, Choice, Column, Kind, Operation, TableType, Value};
 use crate::quantity::{Range, Typed};
 use crate::survey::Survey;
-use crate::survey::low_spots::{DRAINS, EDGES, SHALLOWEST, edges_of, pond_columns, ponds_table};
+use crate::survey::low_spots::{DRAINS, EDGES, GivenEdges, SHALLOWEST, pond_columns, ponds_table};
 use crate::survey::old_slab::SURVEY;
 use crate::survey::operations::{Allowed, HEIGHT, PLACE};
 use crate::{number, port};
@@ -80,8 +80,9 @@ pub static FINISH_STANDING_WATER: Operation = Operation {
 fn finish_standing_water(args: &Args<'_>) -> Result<Answer> {
     let survey: &Survey = args.required_record(0)?;
     let finish: &Finish = args.required_record(1)?;
-    let edges = edges_of(args.table(2)?, args.table(3)?);
-    let cure = Cure::of(survey, finish, &edges, args.required(4)?)?;
+    let given = GivenEdges::of(args.table(2)?, args.table(3)?);
+    let cure =
+        Cure::of(survey, finish, &given.edges, args.required(4)?).map_err(|failure| given.told(failure))?;
     let new =
         cure.new.iter().map(|&new| Some(if new { Allowed::Yes } else { Allowed::No } as usize)).collect();
     let fates = cure.outcomes.iter().map(|outcome| Some(outcome.fate as usize)).collect();

@@ -8,6 +8,7 @@ mod tests;
 use super::finish::Finish;
 use crate::choice;
 use crate::failure::Result;
+use crate::geometry::{Plane, Region};
 use crate::note::{Note, NoteCode};
 use crate::quantity::{Area, Length, Typed};
 use crate::survey::Survey;
@@ -89,9 +90,13 @@ impl Cure {
 /// Where water stands on a finish over the outline of a survey.
 ///
 /// # Errors
-/// As for [`Ponds::of_survey`].
+/// As for [`Ponds::of_survey`]; `FACETS_LEAVE_HOLE`.
 pub fn of_finish(survey: &Survey, finish: &Finish, edges: &Edges, shallowest: Length) -> Result<Ponds> {
     let outline = survey.outline();
-    let network = faceted::network(outline.region(), &[(None, *finish.plane())]);
+    finish.refuse_holes(outline.region())?;
+    let everywhere = finish.plane().map(|plane| (None, *plane));
+    let facets = finish.facets().iter().map(|facet| (Some(facet.region()), *facet.plane()));
+    let facets: Vec<(Option<&Region>, Plane)> = everywhere.into_iter().chain(facets).collect();
+    let network = faceted::network(outline.region(), &facets);
     Ponds::of_network(network, outline, edges, shallowest)
 }

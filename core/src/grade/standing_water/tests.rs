@@ -16,7 +16,8 @@ fn slab() -> Survey {
     let outline = Outline::from_corners(&corners, &[]).expect("an outline");
     let mut shots: Vec<Shot> =
         [0.0, 4.0, 8.0].iter().flat_map(|&x| [0.0, 4.0].map(|y| Shot::new(x, y, 1.0))).collect();
-    shots.extend([Shot::new(2.0, 2.0, 0.9), Shot::new(6.0, 2.0, 0.95)]);
+    // A ridge between them, so that they are two.
+    shots.extend([Shot::new(2.0, 2.0, 0.9), Shot::new(4.0, 2.0, 1.0), Shot::new(6.0, 2.0, 0.95)]);
     Survey::new(outline, Shots::Scattered(Marks { shots, names: Vec::new() }), Settings::default())
         .expect("a survey")
 }

@@ -25,8 +25,18 @@ impl Job {
         };
         let given = self.survey.is_some();
         let ElevationsInput { grid, shots, instrument, texture, beyond_allowed, leave_out } = elevations;
-        let input =
-            SurveyInput { outline, level, grid, shots, instrument, texture, beyond_allowed, leave_out };
+        let changes = Vec::new();
+        let input = SurveyInput {
+            outline,
+            level,
+            grid,
+            shots,
+            instrument,
+            texture,
+            beyond_allowed,
+            leave_out,
+            changes,
+        };
         Survey::from_input(&input).map_err(|failure| if given { in_job(failure) } else { failure })
     }
 

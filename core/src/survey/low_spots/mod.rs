@@ -14,7 +14,7 @@ mod tests;
 pub use edges::{Drain, DrainInput, EdgeState, EdgeStateInput, EdgeStated, Edges, EdgesInput, Taken};
 
 pub(crate) use pond::Water;
-pub(crate) use record::{DRAINS, EDGES, PONDS, edges_of, pond_columns, ponds_table};
+pub(crate) use record::{DRAINS, EDGES, GivenEdges, PONDS, pond_columns, ponds_table};
 
 use crate::failure::{Code, Failure, Result, check};
 use crate::geometry::network::Network;

@@ -24,6 +24,8 @@ pub(crate) struct Water {
     pub(crate) outlet: Option<String>,
     /// Convex pieces that tile it, `z` being the depth of the water.
     pub(crate) pieces: Vec<Vec<Vertex>>,
+    /// The triangles it stands over, of those the network was made from.
+    pub(crate) triangles: Vec<u32>,
 }
 
 /// The ponds of a flooded network.
@@ -35,10 +37,11 @@ pub(super) fn ponds(network: &Network, ways: &Ways, flood: &Flood, outlets: &Out
             pond.look(network, flood, corner);
         }
     }
-    for &triangle in network.triangles() {
+    for (&triangle, &parent) in network.triangles().iter().zip(network.parents()) {
         let label = triangle.iter().find_map(|&corner| labels[corner as usize]);
         if let Some(pond) = label.and_then(|label| ponds.get_mut(label)) {
             pond.add(network, triangle);
+            pond.triangles.push(parent);
         }
     }
     ponds.into_iter().map(|pond| pond.water(network, outlets)).collect()
@@ -80,6 +83,7 @@ struct Gathered {
     lowest: Option<u32>,
     spill: u32,
     pieces: Vec<Vec<Vertex>>,
+    triangles: Vec<u32>,
 }
 
 impl Gathered {
@@ -135,6 +139,7 @@ impl Gathered {
             spill: at(self.spill).at,
             outlet: outlets.name(self.spill).map(str::to_owned),
             pieces: self.pieces,
+            triangles: self.triangles,
         }
     }
 }

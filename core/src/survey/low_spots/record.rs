@@ -1,6 +1,7 @@
 //! Edges, drains and ponds as tables over the borders.
 
 use super::{Drain, EdgeState, EdgeStated, Edges, Pond};
+use crate::failure::Failure;
 use crate::operation::{Choice, Column, Columns, Kind, TableType};
 use crate::quantity::{Length, Range, Typed};
 use crate::survey::operations::{HEIGHT, PLACE};
@@ -58,27 +59,54 @@ pub(crate) static PONDS: TableType = TableType {
 };
 
 /// Edges and drains as a row was given them.
-pub(crate) fn edges_of(edges: Option<&Columns>, drains: Option<&Columns>) -> Edges {
-    let mut found = Edges::default();
-    if let Some(table) = edges {
-        let row = |row: usize| {
-            let edge = table.text(0, row).unwrap_or_default().to_owned();
-            Some(EdgeStated { edge, state: EdgeState::at(table.choice(1, row)?)? })
-        };
-        found.stated = (0..table.rows).filter_map(row).collect();
-    }
-    if let Some(table) = drains {
+pub(crate) struct GivenEdges {
+    /// What they say.
+    pub(crate) edges: Edges,
+    /// In which row of the table each place of each drain stands.
+    rows: Vec<Vec<usize>>,
+}
+
+impl GivenEdges {
+    pub(crate) fn of(edges: Option<&Columns>, drains: Option<&Columns>) -> Self {
+        let mut given = Self { edges: Edges::default(), rows: Vec::new() };
+        if let Some(table) = edges {
+            let row = |row: usize| {
+                let edge = table.text(0, row).unwrap_or_default().to_owned();
+                Some(EdgeStated { edge, state: EdgeState::at(table.choice(1, row)?)? })
+            };
+            given.edges.stated = (0..table.rows).filter_map(row).collect();
+        }
+        let Some(table) = drains else { return given };
         for row in 0..table.rows {
             let place = |column: usize| Length::from_base(table.number(column, row).unwrap_or(f64::NAN));
             let (at, name) = (Corner::new(place(0), place(1)), table.text(2, row).map(str::to_owned));
-            let known = found.drains.iter_mut().find(|drain| name.is_some() && drain.name == name);
-            match known {
-                Some(line) => line.at.push(at),
-                None => found.drains.push(Drain { name, at: vec![at] }),
+            let drains = &mut given.edges.drains;
+            match drains.iter().position(|drain| name.is_some() && drain.name == name) {
+                Some(line) => {
+                    drains[line].at.push(at);
+                    given.rows[line].push(row);
+                }
+                None => {
+                    drains.push(Drain { name, at: vec![at] });
+                    given.rows.push(vec![row]);
+                }
             }
         }
+        given
     }
-    found
+
+    /// A failure told of the table: `drains[0].at[2]` is some `drains[5]`.
+    pub(crate) fn told(&self, mut failure: Box<Failure>) -> Box<Failure> {
+        let row = |path: &str| {
+            let (drain, rest) = path.strip_prefix("drains[")?.split_once("].at[")?;
+            let (drain, at): (usize, usize) = (drain.parse().ok()?, rest.strip_suffix(']')?.parse().ok()?);
+            self.rows.get(drain)?.get(at).copied()
+        };
+        if let Some(row) = row(&failure.path) {
+            failure.path = format!("drains[{row}]");
+        }
+        failure
+    }
 }
 
 /// Ponds as columns, in the order of [`PONDS`], with more behind them.

@@ -45,7 +45,16 @@ impl Survey {
         };
         let surface = surface.map_err(|error| refused(&error, &shots, &outline))?;
         let notes = surface.notes().iter().map(|about| note(about, &shots, &outline)).collect();
-        Ok(Self { outline, shots, surface, settings, book: None, squareness: None, notes })
+        Ok(Self {
+            outline,
+            shots,
+            surface,
+            settings,
+            book: None,
+            squareness: None,
+            notes,
+            changes: Vec::new(),
+        })
     }
 
     /// The old slab as an input says it.
@@ -82,6 +91,10 @@ impl Survey {
         };
         survey.squareness = built.squareness;
         survey.notes.splice(0..0, built.notes);
+        for (index, change) in input.changes.iter().enumerate() {
+            let changed = change.build().and_then(|change| survey.after(change));
+            survey = changed.map_err(|failure| failure.under(&format!("changes[{index}]")))?;
+        }
         Ok(survey)
     }
 

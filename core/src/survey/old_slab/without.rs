@@ -91,12 +91,14 @@ impl Survey {
             NoteCode::PlacesMerged,
             NoteCode::ShotNearOutline,
             NoteCode::EdgeSplit,
+            NoteCode::NothingChanged,
+            NoteCode::Silica,
         ];
         let kept = self.notes.iter().filter(|note| !of_shots.contains(&note.code)).cloned();
         survey.notes.splice(0..0, kept);
         survey.book.clone_from(&self.book);
         survey.squareness.clone_from(&self.squareness);
-        Ok(survey)
+        self.changes().iter().try_fold(survey, |survey, changed| survey.after(changed.change.clone()))
     }
 
     /// The same slab without the shots named. A note says which they were.

@@ -19,10 +19,4 @@ pub use standing_water::STANDING_WATER;
 pub use triangles::SURVEY_TRIANGLES;
 pub use trust::{BENCHMARK_RECHECK, SURVEY_COVERAGE, SURVEY_SUSPECTS, SURVEY_WITHOUT, TWO_PEG_TEST};
 
-pub(super) use super::points::{HEIGHT, PLACE};
-use crate::quantity::Range;
-
-/// A plan coordinate: within 100 km.
-pub(crate) const PLACE: Range = Range::closed(-1.0e5, 1.0e5);
-/// A height: within 10 km of the datum.
-pub(crate) const HEIGHT: Range = Range::closed(-1.0e4, 1.0e4);
+pub(crate) use super::points::{HEIGHT, PLACE};

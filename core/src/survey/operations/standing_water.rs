@@ -5,7 +5,7 @@ use crate::failure::{Code, Result};
 use crate::operation::{Answer, Args, Call, Kind, Operation, Value};
 use crate::quantity::{Range, Typed};
 use crate::survey::Survey;
-use crate::survey::low_spots::{DRAINS, EDGES, PONDS, Ponds, SHALLOWEST, edges_of, ponds_table};
+use crate::survey::low_spots::{DRAINS, EDGES, GivenEdges, PONDS, Ponds, SHALLOWEST, ponds_table};
 use crate::survey::old_slab::SURVEY;
 use crate::{number, port};
 
@@ -60,8 +60,9 @@ pub static STANDING_WATER: Operation = Operation {
 
 fn standing_water(args: &Args<'_>) -> Result<Answer> {
     let survey: &Survey = args.required_record(0)?;
-    let edges = edges_of(args.table(1)?, args.table(2)?);
-    let ponds = Ponds::of_survey(survey, &edges, args.required(3)?)?;
+    let given = GivenEdges::of(args.table(1)?, args.table(2)?);
+    let ponds =
+        Ponds::of_survey(survey, &given.edges, args.required(3)?).map_err(|failure| given.told(failure))?;
     let answer = Answer::of([
         Value::Count(ponds.list.len() as i64),
         Value::Number(ponds.area().base()),
