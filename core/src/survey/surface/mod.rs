@@ -34,6 +34,7 @@ mod standing;
 mod tests;
 mod tiling;
 mod tributary;
+#[allow(dead_code)]
 mod welded;
 
 pub use ambiguity::Ambiguity;
