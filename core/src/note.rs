@@ -55,6 +55,10 @@ notes! {
     BookInDoubt = 41, "BOOK_IN_DOUBT", "too many shots do not go with their neighbours";
     LeftOut = 42, "LEFT_OUT", "shots were left out because the caller named them";
     Uncovered = 43, "UNCOVERED", "part of the work is farther from any shot than was asked";
+    PondsLeftOut = 50, "PONDS_LEFT_OUT", "ponds shallower than the depth asked for were left out";
+    NothingChanged = 51, "NOTHING_CHANGED", "the old slab nowhere reaches what it was to be changed to";
+    NewPonds = 52, "NEW_PONDS", "water stands on the finish where none stood on the old slab";
+    Silica = 53, "SILICA", "grinding makes dust that harms the lungs";
 }
 
 impl NoteCode {

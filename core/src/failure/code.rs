@@ -147,6 +147,8 @@ codes! {
     OffWork = 137, "OFF_WORK", Grade, "a line or a place of the finish lies outside the work";
     BehindEdge = 138, "BEHIND_EDGE", Grade, "the work reaches behind the line of the edge";
     ShotUnknown = 140, "SHOT_UNKNOWN", Survey, "no shot of the survey has this name";
+    NoOutlet = 160, "NO_OUTLET", Survey, "water has no way out: no edge is open and there is no drain";
+    DrainOutside = 161, "DRAIN_OUTSIDE", Survey, "a drain lies outside the outline";
 }
 
 impl Code {

@@ -5,7 +5,6 @@
 
 pub(crate) mod boxes;
 pub(crate) mod clip;
-#[allow(dead_code)]
 pub(crate) mod network;
 mod plane;
 mod point;

@@ -5,6 +5,7 @@
 //! cuts both sides at the shares `l/(l-p)` and `l/(l-q)` of their lengths.)
 
 use super::Sum;
+use super::clip::{MADE, Vertex};
 
 /// Volumes above and below zero over a triangle, both from 0 up.
 #[inline]
@@ -103,4 +104,32 @@ fn tip(corners: [[f64; 3]; 3], lone: f64) -> [[f64; 3]; 3] {
         let share = lone / (lone - other[2]);
         [from[0] + share * (other[0] - from[0]), from[1] + share * (other[1] - from[1]), 0.0]
     })
+}
+
+/// The part of a triangle, `z` being the thickness, over which it is above zero; fewer than three corners where it nowhere is.
+pub(crate) fn above(triangle: [Vertex; 3]) -> Vec<Vertex> {
+    let mut kept = Vec::with_capacity(4);
+    keep_above(&triangle, &mut kept);
+    kept
+}
+
+/// Writes the part of a convex polygon over which its `z`, plane over it, is above zero into `kept`; corners at zero are kept.
+pub(crate) fn keep_above(polygon: &[Vertex], kept: &mut Vec<Vertex>) {
+    kept.clear();
+    let Some(mut last) = polygon.last() else { return };
+    for corner in polygon {
+        if (last.z > 0.0 && corner.z < 0.0) || (last.z < 0.0 && corner.z > 0.0) {
+            let share = last.z / (last.z - corner.z);
+            let (x, y) = (last.x + share * (corner.x - last.x), last.y + share * (corner.y - last.y));
+            kept.push(Vertex { x, y, z: 0.0, id: MADE });
+        }
+        if corner.z >= 0.0 {
+            kept.push(*corner);
+        }
+        last = corner;
+    }
+    // What only touches zero is no area.
+    if kept.iter().all(|corner| corner.z <= 0.0) {
+        kept.clear();
+    }
 }

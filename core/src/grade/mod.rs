@@ -5,5 +5,6 @@ pub mod finish;
 pub mod operations;
 pub mod prism;
 pub mod second_look;
+pub mod standing_water;
 pub mod thickness;
 pub mod thickness_field;

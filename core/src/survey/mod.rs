@@ -1,8 +1,10 @@
 //! From rod readings to the surface of the old slab.
 
+pub mod clean_up;
 mod fixed;
 pub mod input;
 pub mod level_book;
+pub mod low_spots;
 pub mod names;
 pub mod old_slab;
 pub mod operations;

@@ -21,10 +21,10 @@ pub(super) fn conform(network: &mut Network) -> Vec<Made> {
 }
 
 /// The corners at which a triangle's side is to be split, in order from its start.
-struct Split {
-    triangle: u32,
-    side: usize,
-    corners: Vec<u32>,
+pub(super) struct Split {
+    pub(super) triangle: u32,
+    pub(super) side: usize,
+    pub(super) corners: Vec<u32>,
 }
 
 /// Finds the corners of open sides that lie on other open sides.
@@ -110,8 +110,8 @@ fn choose(on: &[(f64, u32)], ends: [u32; 2], corners: &mut Vec<Corner>, made: &m
     chosen
 }
 
-/// Splits triangles, all sides of each at once.
-fn split_all(network: &mut Network, splits: Vec<Split>) {
+/// Splits triangles, all sides of each at once; in the order of the triangles.
+pub(super) fn split_all(network: &mut Network, splits: Vec<Split>) {
     let mut at = 0;
     let mut splits = splits.into_iter().peekable();
     let (mut triangles, mut parents) = (Vec::new(), Vec::new());

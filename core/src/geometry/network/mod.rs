@@ -5,6 +5,7 @@
 //! triangles on both sides of it keep corners of their own, which stand at the same places.
 
 mod conform;
+mod insert;
 #[cfg(test)]
 mod tests;
 mod weld;
@@ -114,6 +115,7 @@ impl Network {
         &self.parents
     }
 
+    #[allow(dead_code)]
     /// The triangles across the sides of each: side 0 goes from corner 0 to corner 1. `BORDER` where there is none.
     pub(crate) fn neighbours(&self) -> &[[u32; 3]] {
         &self.neighbours

@@ -5,10 +5,10 @@ use crate::geometry::predicates::cross;
 use crate::geometry::{Point, Sum};
 
 /// A convex polygon, its corners counter-clockwise.
-pub(super) type Convex = Vec<Point>;
+pub(in crate::grade) type Convex = Vec<Point>;
 
 /// What two convex polygons have in common; fewer than three corners where they have no area in common.
-pub(super) fn common(a: &[Point], b: &[Point]) -> Convex {
+pub(in crate::grade) fn common(a: &[Point], b: &[Point]) -> Convex {
     let Some(&origin) = a.first() else { return Vec::new() };
     let (mut kept, hair) = (vertices(a, origin), hair(a, b));
     let mut next = Vec::new();
@@ -52,7 +52,7 @@ pub(super) fn halves(a: &[Point], from: Point, to: Point) -> [Convex; 2] {
 }
 
 /// The area of a convex polygon.
-pub(super) fn area(corners: &[Point]) -> f64 {
+pub(in crate::grade) fn area(corners: &[Point]) -> f64 {
     0.5 * fan(corners).map(|[a, b, c]| cross(a, b, c)).collect::<Sum>().value()
 }
 

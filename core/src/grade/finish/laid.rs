@@ -41,6 +41,11 @@ impl Finish {
         self.laid(cuts, surface.whole())
     }
 
+    /// Refuses facets that leave a part of a region uncovered; one plane covers everything.
+    pub(in crate::grade) fn refuse_holes(&self, region: &Region) -> Result<()> {
+        if self.plane().is_some() { Ok(()) } else { cover::refuse_holes(self.facets(), region) }
+    }
+
     /// The finish over a zone of a work.
     ///
     /// # Errors

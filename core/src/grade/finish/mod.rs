@@ -18,7 +18,7 @@
 mod at_least;
 mod by_corners;
 mod by_planes;
-mod convex;
+pub(super) mod convex;
 mod cover;
 mod drainage;
 mod edge;

@@ -1,5 +1,6 @@
 //! The rows of the grade.
 
+mod clean_up;
 mod drains;
 mod facet_list;
 mod facets;
@@ -8,8 +9,10 @@ mod finish;
 mod patterns;
 mod raised;
 mod second_look;
+mod standing_water;
 mod thickness;
 
+pub use clean_up::{FILL_LOW_SPOTS, FILL_PONDS, GRIND_HIGH_SPOTS};
 pub use drains::{FINISH_TO_DRAIN, FINISH_TO_TRENCH};
 pub use facet_list::FINISH_FACETS;
 pub use facets::{FINISH_FROM_FACETS, FINISH_FROM_PLANES};
@@ -18,4 +21,5 @@ pub use finish::{FINISH_AT_LEAST, FINISH_FROM_POINTS, FINISH_LEVEL, FINISH_TO_ED
 pub use patterns::{FINISH_CROWN, FINISH_TO_VALLEY, FINISH_WITH_STRIP};
 pub use raised::FINISH_RAISED;
 pub use second_look::SECOND_LOOK;
+pub use standing_water::FINISH_STANDING_WATER;
 pub use thickness::THICKNESS;

@@ -10,6 +10,7 @@ pub use level::{BenchmarkInput, FiledBook, LevelInput, Placed, RowInput, SetUpIn
 pub use outline::{BuiltOutline, CornerInput, HoleInput, OutlineInput, SideInput};
 pub use rods::RodInput;
 
+use super::clean_up::ChangeInput;
 use super::old_slab::{Instrument, Texture};
 use crate::quantity::{Elevation, Given, Length};
 use schemars::JsonSchema;
@@ -45,6 +46,9 @@ pub struct SurveyInput {
     /// Shots that are not used, by name: booked wrong and not shot again.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub leave_out: Vec<String>,
+    /// What was done to the slab since it was shot, in order.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub changes: Vec<ChangeInput>,
 }
 
 /// Elevations by rows and columns, as a crew shoots them.

@@ -48,7 +48,16 @@ impl Survey {
             failure
         })?;
         let notes = surface.notes().iter().map(|about| note(about, &shots, &outline)).collect();
-        Ok(Self { outline, shots, surface, settings, book: None, squareness: None, notes })
+        Ok(Self {
+            outline,
+            shots,
+            surface,
+            settings,
+            book: None,
+            squareness: None,
+            notes,
+            changes: Vec::new(),
+        })
     }
 
     /// The old slab as an input says it.
@@ -89,6 +98,10 @@ impl Survey {
         };
         survey.squareness = built.squareness;
         survey.notes.splice(0..0, built.notes);
+        for (index, change) in input.changes.iter().enumerate() {
+            let changed = change.build().and_then(|change| survey.after(change));
+            survey = changed.map_err(|failure| failure.under(&format!("changes[{index}]")))?;
+        }
         Ok(survey)
     }
 

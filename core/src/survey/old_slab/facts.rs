@@ -3,7 +3,7 @@
 use super::Survey;
 use crate::geometry::Point;
 use crate::quantity::{Area, Elevation, Length, Ratio, Slope, Typed, Volume};
-use crate::survey::surface::{Extreme, Ground};
+use crate::survey::surface::{self, Extreme, Ground};
 
 /// A place on the slab with its height, and the shot it is at, if it is at one.
 #[derive(Clone, Debug, PartialEq)]
@@ -94,9 +94,25 @@ impl Survey {
         }
     }
 
+    /// Every shot: its number, place and height after all changes.
+    pub fn heights(&self) -> impl Iterator<Item = (usize, [Length; 2], Elevation)> + '_ {
+        let mut changed = self.surface().changed_heights();
+        for note in self.surface().notes() {
+            // Of shots at one place the surface knows the first.
+            if let surface::Note::Shared(shared) = note
+                && let Some(height) = shared.shots.iter().find_map(|shot| changed.get(shot).copied())
+            {
+                changed.extend(shared.shots.iter().map(|&shot| (shot, height)));
+            }
+        }
+        self.shots().each().map(move |(shot, place, elevation)| {
+            (shot, place, changed.get(&shot).map_or(elevation, |&height| Elevation::from_base(height)))
+        })
+    }
+
     /// The highest and the lowest shot, for a work that lies wholly beyond them.
     fn shot_extremes(&self) -> (Extreme, Extreme) {
-        let shots = self.shots().each().map(|(shot, [x, y], elevation)| Extreme {
+        let shots = self.heights().map(|(shot, [x, y], elevation)| Extreme {
             value: elevation.base(),
             at: Point::new(x.base(), y.base()),
             shot: Some(shot),

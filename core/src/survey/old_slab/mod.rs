@@ -19,6 +19,7 @@ pub use shots::{Grid, Marks, Shots};
 
 pub use super::precision::{Instrument, Texture};
 
+use super::clean_up::Changed;
 use super::level_book::ReducedBook;
 use super::outline::Outline;
 use super::surface::Surface;
@@ -34,6 +35,7 @@ pub struct Survey {
     book: Option<ReducedBook>,
     squareness: Option<String>,
     notes: Vec<Note>,
+    changes: Vec<Changed>,
 }
 
 impl Survey {
@@ -43,13 +45,13 @@ impl Survey {
         &self.outline
     }
 
-    /// The shots, by grid or one by one.
+    /// The shots as they were read, by grid or one by one.
     #[must_use]
     pub const fn shots(&self) -> &Shots {
         &self.shots
     }
 
-    /// The surface through the shots.
+    /// The surface through the shots, after all changes.
     #[must_use]
     pub const fn surface(&self) -> &Surface {
         &self.surface
@@ -71,6 +73,20 @@ impl Survey {
     #[must_use]
     pub fn squareness(&self) -> Option<&str> {
         self.squareness.as_deref()
+    }
+
+    /// What was done to the slab since it was shot, in order.
+    #[must_use]
+    pub fn changes(&self) -> &[Changed] {
+        &self.changes
+    }
+
+    /// The same survey with its surface after one more change.
+    pub(super) fn with_change(&self, surface: Surface, changed: Changed, notes: Vec<Note>) -> Self {
+        let mut survey = Self { surface, ..self.clone() };
+        survey.changes.push(changed);
+        survey.notes.extend(notes);
+        survey
     }
 
     /// What the reader must know.

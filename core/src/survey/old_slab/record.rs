@@ -5,6 +5,7 @@ use crate::failure::Result;
 use crate::operation::record::{self, Record};
 use crate::operation::{Column, Columns, Kind, RecordType, TableType, Value};
 use crate::quantity::{Given, Length, Range, Typed};
+use crate::survey::clean_up::{CHANGES, changes_table};
 use crate::survey::input::{ElevationInput, GridInput, RodInput, SurveyInput};
 use crate::{number, port};
 
@@ -45,7 +46,8 @@ pub static SURVEY: RecordType = RecordType {
         number!(unsurveyed: area in square_foot | square_meter, Range::NOT_NEGATIVE, "area in triangles that leave the outline"),
         number!(ambiguity_less: volume in cubic_yard | cubic_meter, Range::NOT_NEGATIVE, "volume less by other triangulations"),
         number!(ambiguity_more: volume in cubic_yard | cubic_meter, Range::NOT_NEGATIVE, "volume more by other triangulations"),
-        port!(shots: Kind::Table(&SHOTS), "the shots"),
+        port!(shots: Kind::Table(&SHOTS), "the shots, their heights after all changes"),
+        port!(changes: Kind::Table(&CHANGES), "what was done to the slab since it was shot"),
     ],
     get: record::get::<Survey>,
     to_json: record::to_json::<Survey>,
@@ -86,6 +88,7 @@ impl Record for Survey {
             Value::Number(facts.ambiguity[0].base()),
             Value::Number(facts.ambiguity[1].base()),
             Value::Table(self.shot_table()),
+            Value::Table(changes_table(self.changes())),
         ]
     }
 
@@ -102,7 +105,7 @@ impl Survey {
     fn shot_table(&self) -> Columns {
         let mut columns = [Vec::new(), Vec::new(), Vec::new()];
         let mut names = Vec::new();
-        for (shot, [x, y], elevation) in self.shots().each() {
+        for (shot, [x, y], elevation) in self.heights() {
             names.push(Some(self.shots().name(shot)));
             columns[0].push(x.base());
             columns[1].push(y.base());
@@ -154,6 +157,7 @@ impl From<&Survey> for SurveyInput {
             texture: settings.texture,
             beyond_allowed: settings.beyond_allowed,
             leave_out: Vec::new(),
+            changes: survey.changes().iter().map(|changed| (&changed.change).into()).collect(),
         }
     }
 }

@@ -104,7 +104,7 @@ impl Survey {
         survey.notes.splice(0..0, kept);
         survey.book.clone_from(&self.book);
         survey.squareness.clone_from(&self.squareness);
-        Ok(survey)
+        self.changes().iter().try_fold(survey, |survey, changed| survey.after(changed.change.clone()))
     }
 
     /// The same slab without the shots named. A note says which they were.

@@ -7,6 +7,7 @@ mod outline;
 mod page;
 mod points;
 mod slab;
+mod standing_water;
 mod triangles;
 mod trust;
 
@@ -16,7 +17,8 @@ pub use files::{READ_POINTS, READ_SURFACE};
 pub use outline::{OUTLINE, OUTLINE_FROM_CORNERS, OUTLINE_FROM_SIDES};
 pub use points::{POINTS_FROM_TABLE, SURVEY_FROM_POINTS};
 pub use slab::{Allowed, SURVEY_FROM_GRID, SURVEY_FROM_RODS, SURVEY_FROM_SHOTS};
+pub use standing_water::STANDING_WATER;
 pub use triangles::SURVEY_TRIANGLES;
 pub use trust::{BENCHMARK_RECHECK, SURVEY_COVERAGE, SURVEY_SUSPECTS, SURVEY_WITHOUT, TWO_PEG_TEST};
 
-pub(super) use super::points::{HEIGHT, PLACE};
+pub(crate) use super::points::{HEIGHT, PLACE};

@@ -135,6 +135,23 @@ impl Outline {
         Self::build(self.corners, &names, holes)
     }
 
+    /// The outline around a region, its runs without names, its holes `hole 1` and so on.
+    ///
+    /// # Errors
+    /// None for a region of coordinates that an outline takes.
+    pub fn around(region: &Region) -> Result<Self> {
+        let corners = |places: &[Point]| {
+            let corner = |at: &Point| Corner::new(Length::from_base(at.x), Length::from_base(at.y));
+            places.iter().map(corner).collect::<Vec<_>>()
+        };
+        let holes = region.holes().iter().enumerate();
+        let holes = holes.map(|(index, hole)| Hole {
+            name: format!("hole {}", index + 1),
+            corners: corners(hole.corners()),
+        });
+        Self::build(corners(region.outer().corners()), &[], holes.collect())
+    }
+
     fn build(corners: Vec<Corner>, names: &[Option<String>], holes: Vec<Hole>) -> Result<Self> {
         if !names.is_empty() && names.len() != corners.len() {
             return Err(Failure::new(Code::LengthMismatch, "names")

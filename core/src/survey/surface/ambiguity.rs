@@ -20,7 +20,8 @@ pub struct Ambiguity {
 }
 
 impl Surface {
-    /// How much the volume under the whole surface could differ by other triangulations.
+    /// How much the volume under the whole surface could differ by other triangulations; of a changed surface as it was
+    /// measured.
     #[must_use]
     pub fn ambiguity(&self) -> Ambiguity {
         self.ambiguity_over(&[Frame::new(&self.region, self.whole.origin())])
@@ -34,7 +35,7 @@ impl Surface {
     }
 
     fn ambiguity_over(&self, frames: &[Frame]) -> Ambiguity {
-        let nodes = self.whole.nodes();
+        let nodes = self.measured().nodes();
         let (mut less, mut more) = (Sum::new(), Sum::new());
         let mut triangles = Vec::new();
         for (index, face) in self.mesh.faces.iter().enumerate().filter(|(_, face)| face.mean != NO_MEAN) {

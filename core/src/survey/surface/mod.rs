@@ -10,6 +10,7 @@ mod assemble;
 mod beyond;
 mod border;
 mod build;
+mod changed;
 mod cut;
 mod error;
 mod extreme;
@@ -21,6 +22,7 @@ mod locator;
 mod mesh;
 mod note;
 mod part;
+mod parted;
 mod places;
 mod polygons;
 mod rows;
@@ -48,6 +50,7 @@ pub use rules::Rules;
 pub use shot::Shot;
 pub use steps::StepFlaw;
 
+pub(crate) use changed::{Toward, Way};
 pub(crate) use extreme::Tied;
 pub(crate) use tiling::{BETWEEN, BEYOND, IN_REGION, Node};
 #[allow(unused_imports)]
@@ -60,6 +63,7 @@ use frame::Frame;
 use mesh::Mesh;
 use rows::Table;
 use shot::Shots;
+use std::sync::Arc;
 
 /// A mesh, its nodes, and what is to be said of it.
 type Built = (Mesh, Vec<Node>, Vec<Note>);
@@ -74,6 +78,8 @@ pub struct Surface {
     /// How many numbers the caller had for shots.
     shots: usize,
     notes: Vec<Note>,
+    /// The surface as it was measured, where it was changed since.
+    before: Option<Arc<Cut>>,
 }
 
 impl Surface {
@@ -190,17 +196,33 @@ impl Surface {
     /// The plane of least squares through the shots of the slab, and how far they are from it.
     #[must_use]
     pub fn fit(&self) -> Fit {
-        let plane = self.mesh.fitted.plane.moved_by(self.whole.origin());
+        let plane = self.fitted().moved_by(self.whole.origin());
         Fit::of(plane, self.residuals())
     }
 
     /// How far each shot of the slab is above (or, negative, below) the fitted plane. Shots at one place are told by
     /// the first of them.
     pub fn residuals(&self) -> impl Iterator<Item = (usize, f64)> + '_ {
-        let places = &self.whole.nodes()[..self.mesh.places];
-        places.iter().filter(|node| self.mesh.is_fitted(node)).filter_map(|node| {
-            Some((node.shot()?, node.z - self.mesh.fitted.plane.height_at(Point::new(node.x, node.y))))
+        let plane = self.fitted();
+        self.fitted_nodes().filter_map(move |node| {
+            Some((node.shot()?, node.z - plane.height_at(Point::new(node.x, node.y))))
         })
+    }
+
+    /// The fitted plane in local coordinates. Beyond the shots the surface goes on by the slope it had before any change.
+    fn fitted(&self) -> Plane {
+        let measured = self.mesh.fitted.plane;
+        match self.before {
+            None => measured,
+            Some(_) => {
+                let places = self.fitted_nodes().map(|node| [node.x, node.y, node.z]);
+                Scatter::of(places).plane().unwrap_or(measured)
+            }
+        }
+    }
+
+    fn fitted_nodes(&self) -> impl Iterator<Item = &Node> + Clone + '_ {
+        self.whole.nodes()[..self.mesh.places].iter().filter(|node| self.mesh.is_fitted(node))
     }
 }
 

@@ -75,6 +75,8 @@ pub(super) enum Source {
     Strip { at: u32 },
     /// The wedge beyond the hull corner at this place of the chain.
     Wedge { at: u32 },
+    /// A plane it was changed to: no shot counts.
+    Changed,
 }
 
 /// Nodes and triangles, growing.

@@ -21,7 +21,7 @@ impl Surface {
     pub fn tributary_areas(&self, cut: &Cut) -> Vec<f64> {
         let places = self.place_areas(cut);
         let mut areas = vec![0.0; self.shots];
-        for (node, area) in self.whole.nodes().iter().zip(&places) {
+        for (node, area) in self.measured().nodes().iter().zip(&places) {
             if let Some(shot) = node.shot() {
                 areas[shot] = *area;
             }
@@ -32,7 +32,7 @@ impl Surface {
 
     /// The area of every place, in the order of the nodes.
     fn place_areas(&self, cut: &Cut) -> Vec<f64> {
-        let nodes = self.whole.nodes();
+        let nodes = self.measured().nodes();
         let mut areas = vec![0.0; self.mesh.places];
         // What falls to the mean of each polygon is shared out at the end.
         let mut means = vec![0.0; self.mesh.faces.len()];
@@ -50,6 +50,8 @@ impl Surface {
                     means[face as usize] += of_mean;
                     continue;
                 }
+                // Ground and filled ground is where the plane is, whatever was read.
+                Source::Changed => continue,
                 Source::Strip { at } => beyond_side(&self.mesh, nodes, at, middle, piece.area, &mut areas),
                 Source::Wedge { at } => {
                     let corner = self.mesh.hull.chain[at as usize];

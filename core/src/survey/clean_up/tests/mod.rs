@@ -1,0 +1,3 @@
+mod hand;
+mod laws;
+mod support;
