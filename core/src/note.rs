@@ -53,6 +53,9 @@ notes! {
     BookInDoubt = 41, "BOOK_IN_DOUBT", "too many shots do not go with their neighbours";
     LeftOut = 42, "LEFT_OUT", "shots were left out because the caller named them";
     Uncovered = 43, "UNCOVERED", "part of the work is farther from any shot than was asked";
+    ZoneClipped = 45, "ZONE_CLIPPED", "a zone reaches outside the work; only what is inside counts";
+    LineLeavesWork = 46, "LINE_LEAVES_WORK", "part of a line lies outside the work and has no heights";
+    LevelMissed = 47, "LEVEL_MISSED", "the surface does not pass through a level";
 }
 
 impl NoteCode {

@@ -142,6 +142,11 @@ codes! {
     OffWork = 137, "OFF_WORK", Grade, "a line or a place of the finish lies outside the work";
     BehindEdge = 138, "BEHIND_EDGE", Grade, "the work reaches behind the line of the edge";
     ShotUnknown = 140, "SHOT_UNKNOWN", Survey, "no shot of the survey has this name";
+    LevelsUnsorted = 150, "LEVELS_UNSORTED", Form, "levels do not rise from one to the next";
+    TooManyLevels = 151, "TOO_MANY_LEVELS", Form, "an interval or a list gives too many levels";
+    LineTooShort = 152, "LINE_TOO_SHORT", Form, "a line has fewer than two places apart from one another";
+    LineOutside = 153, "LINE_OUTSIDE", Survey, "a line lies wholly outside the surveyed outline";
+    TooManyStations = 154, "TOO_MANY_STATIONS", Form, "a spacing gives too many stations";
 }
 
 impl Code {

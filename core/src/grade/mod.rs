@@ -5,5 +5,8 @@ pub mod finish;
 pub mod operations;
 pub mod prism;
 pub mod second_look;
+pub mod sections;
 pub mod thickness;
 pub mod thickness_field;
+pub mod thickness_shapes;
+pub mod zones;
