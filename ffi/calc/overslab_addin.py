@@ -69,6 +69,14 @@ OPERATIONS = (
     ("ovsFinishWithStrip", "finish_with_strip"),
     ("ovsFinishRaised", "finish_raised"),
     ("ovsFinishFacets", "finish_facets"),
+    ("ovsThicknessAreas", "thickness_areas"),
+    ("ovsThicknessContours", "thickness_contours"),
+    ("ovsSurveyContours", "survey_contours"),
+    ("ovsFinishContours", "finish_contours"),
+    ("ovsThicknessBands", "thickness_bands"),
+    ("ovsThicknessHistogram", "thickness_histogram"),
+    ("ovsThicknessZones", "thickness_zones"),
+    ("ovsSection", "section"),
 )
 SYSTEMS = ("us", "si")
 

@@ -380,6 +380,31 @@
 #define OVS_SHOT_UNKNOWN 140
 
 /**
+ * Status: levels do not rise from one to the next.
+ */
+#define OVS_LEVELS_UNSORTED 150
+
+/**
+ * Status: an interval or a list gives too many levels.
+ */
+#define OVS_TOO_MANY_LEVELS 151
+
+/**
+ * Status: a line has fewer than two places apart from one another.
+ */
+#define OVS_LINE_TOO_SHORT 152
+
+/**
+ * Status: a line lies wholly outside the surveyed outline.
+ */
+#define OVS_LINE_OUTSIDE 153
+
+/**
+ * Status: a spacing gives too many stations.
+ */
+#define OVS_TOO_MANY_STATIONS 154
+
+/**
  * Note: the result lies outside the range the formula is stated for.
  */
 #define OVS_NOTE_OUTSIDE_FORMULA 1
@@ -498,6 +523,21 @@
  * Note: part of the work is farther from any shot than was asked.
  */
 #define OVS_NOTE_UNCOVERED 43
+
+/**
+ * Note: a zone reaches outside the work; only what is inside counts.
+ */
+#define OVS_NOTE_ZONE_CLIPPED 45
+
+/**
+ * Note: part of a line lies outside the work and has no heights.
+ */
+#define OVS_NOTE_LINE_LEAVES_WORK 46
+
+/**
+ * Note: the surface does not pass through a level.
+ */
+#define OVS_NOTE_LEVEL_MISSED 47
 
 /**
  * The field `area` (ft2 or m2): area of the work.
@@ -2360,6 +2400,761 @@
  * How many results there are.
  */
 #define OVS_SECOND_LOOK_RESULTS 2
+
+/**
+ * The result `area` (ft2 or m2): area of all parts.
+ */
+#define OVS_THICKNESS_AREAS_AREA 0
+
+/**
+ * The result `volume` (yd3 or m3): missing to the depth, or over it, in all parts.
+ */
+#define OVS_THICKNESS_AREAS_VOLUME 1
+
+/**
+ * The result `parts`: the connected parts.
+ */
+#define OVS_THICKNESS_AREAS_PARTS 2
+
+/**
+ * The column `part` of `parts`: its number.
+ */
+#define OVS_THICKNESS_AREAS_PARTS_PART 0
+
+/**
+ * The column `area` of `parts` (ft2 or m2): its area.
+ */
+#define OVS_THICKNESS_AREAS_PARTS_AREA 1
+
+/**
+ * The column `volume` of `parts` (yd3 or m3): missing to the depth, or over it.
+ */
+#define OVS_THICKNESS_AREAS_PARTS_VOLUME 2
+
+/**
+ * The column `extreme` of `parts` (in or mm): its least thickness, or its greatest where thicker.
+ */
+#define OVS_THICKNESS_AREAS_PARTS_EXTREME 3
+
+/**
+ * The column `extreme_x` of `parts` (ft or m): where that is, from the left.
+ */
+#define OVS_THICKNESS_AREAS_PARTS_EXTREME_X 4
+
+/**
+ * The column `extreme_y` of `parts` (ft or m): where that is, from the front.
+ */
+#define OVS_THICKNESS_AREAS_PARTS_EXTREME_Y 5
+
+/**
+ * The result `corners`: the corners of their polygons.
+ */
+#define OVS_THICKNESS_AREAS_CORNERS 3
+
+/**
+ * The column `part` of `corners`: the number of the part.
+ */
+#define OVS_THICKNESS_AREAS_CORNERS_PART 0
+
+/**
+ * The column `ring` of `corners`: 1 is the outer ring, counter-clockwise; others are holes, clockwise.
+ */
+#define OVS_THICKNESS_AREAS_CORNERS_RING 1
+
+/**
+ * The column `x` of `corners` (ft or m): from the left.
+ */
+#define OVS_THICKNESS_AREAS_CORNERS_X 2
+
+/**
+ * The column `y` of `corners` (ft or m): from the front.
+ */
+#define OVS_THICKNESS_AREAS_CORNERS_Y 3
+
+/**
+ * How many results there are.
+ */
+#define OVS_THICKNESS_AREAS_RESULTS 4
+
+/**
+ * The word `thinner`.
+ */
+#define OVS_THICKNESS_AREAS_SIDE_THINNER 0
+
+/**
+ * The word `thicker`.
+ */
+#define OVS_THICKNESS_AREAS_SIDE_THICKER 1
+
+/**
+ * The result `lines`: the lines.
+ */
+#define OVS_THICKNESS_CONTOURS_LINES 0
+
+/**
+ * The column `line` of `lines`: its number.
+ */
+#define OVS_THICKNESS_CONTOURS_LINES_LINE 0
+
+/**
+ * The column `level` of `lines` (in or mm): its level.
+ */
+#define OVS_THICKNESS_CONTOURS_LINES_LEVEL 1
+
+/**
+ * The column `form` of `lines`: whether it closes.
+ */
+#define OVS_THICKNESS_CONTOURS_LINES_FORM 2
+
+/**
+ * The column `length` of `lines` (ft or m): its length.
+ */
+#define OVS_THICKNESS_CONTOURS_LINES_LENGTH 3
+
+/**
+ * The result `points`: their places.
+ */
+#define OVS_THICKNESS_CONTOURS_POINTS 1
+
+/**
+ * The column `line` of `points`: the number of the line.
+ */
+#define OVS_THICKNESS_CONTOURS_POINTS_LINE 0
+
+/**
+ * The column `x` of `points` (ft or m): from the left.
+ */
+#define OVS_THICKNESS_CONTOURS_POINTS_X 1
+
+/**
+ * The column `y` of `points` (ft or m): from the front.
+ */
+#define OVS_THICKNESS_CONTOURS_POINTS_Y 2
+
+/**
+ * How many results there are.
+ */
+#define OVS_THICKNESS_CONTOURS_RESULTS 2
+
+/**
+ * The word `open`.
+ */
+#define OVS_THICKNESS_CONTOURS_LINES_FORM_OPEN 0
+
+/**
+ * The word `closed`.
+ */
+#define OVS_THICKNESS_CONTOURS_LINES_FORM_CLOSED 1
+
+/**
+ * The result `lines`: the lines.
+ */
+#define OVS_SURVEY_CONTOURS_LINES 0
+
+/**
+ * The column `line` of `lines`: its number.
+ */
+#define OVS_SURVEY_CONTOURS_LINES_LINE 0
+
+/**
+ * The column `level` of `lines` (ft or m): its level.
+ */
+#define OVS_SURVEY_CONTOURS_LINES_LEVEL 1
+
+/**
+ * The column `form` of `lines`: whether it closes.
+ */
+#define OVS_SURVEY_CONTOURS_LINES_FORM 2
+
+/**
+ * The column `length` of `lines` (ft or m): its length.
+ */
+#define OVS_SURVEY_CONTOURS_LINES_LENGTH 3
+
+/**
+ * The result `points`: their places.
+ */
+#define OVS_SURVEY_CONTOURS_POINTS 1
+
+/**
+ * The column `line` of `points`: the number of the line.
+ */
+#define OVS_SURVEY_CONTOURS_POINTS_LINE 0
+
+/**
+ * The column `x` of `points` (ft or m): from the left.
+ */
+#define OVS_SURVEY_CONTOURS_POINTS_X 1
+
+/**
+ * The column `y` of `points` (ft or m): from the front.
+ */
+#define OVS_SURVEY_CONTOURS_POINTS_Y 2
+
+/**
+ * How many results there are.
+ */
+#define OVS_SURVEY_CONTOURS_RESULTS 2
+
+/**
+ * The word `open`.
+ */
+#define OVS_SURVEY_CONTOURS_LINES_FORM_OPEN 0
+
+/**
+ * The word `closed`.
+ */
+#define OVS_SURVEY_CONTOURS_LINES_FORM_CLOSED 1
+
+/**
+ * The result `lines`: the lines.
+ */
+#define OVS_FINISH_CONTOURS_LINES 0
+
+/**
+ * The column `line` of `lines`: its number.
+ */
+#define OVS_FINISH_CONTOURS_LINES_LINE 0
+
+/**
+ * The column `level` of `lines` (ft or m): its level.
+ */
+#define OVS_FINISH_CONTOURS_LINES_LEVEL 1
+
+/**
+ * The column `form` of `lines`: whether it closes.
+ */
+#define OVS_FINISH_CONTOURS_LINES_FORM 2
+
+/**
+ * The column `length` of `lines` (ft or m): its length.
+ */
+#define OVS_FINISH_CONTOURS_LINES_LENGTH 3
+
+/**
+ * The result `points`: their places.
+ */
+#define OVS_FINISH_CONTOURS_POINTS 1
+
+/**
+ * The column `line` of `points`: the number of the line.
+ */
+#define OVS_FINISH_CONTOURS_POINTS_LINE 0
+
+/**
+ * The column `x` of `points` (ft or m): from the left.
+ */
+#define OVS_FINISH_CONTOURS_POINTS_X 1
+
+/**
+ * The column `y` of `points` (ft or m): from the front.
+ */
+#define OVS_FINISH_CONTOURS_POINTS_Y 2
+
+/**
+ * How many results there are.
+ */
+#define OVS_FINISH_CONTOURS_RESULTS 2
+
+/**
+ * The word `open`.
+ */
+#define OVS_FINISH_CONTOURS_LINES_FORM_OPEN 0
+
+/**
+ * The word `closed`.
+ */
+#define OVS_FINISH_CONTOURS_LINES_FORM_CLOSED 1
+
+/**
+ * The result `bands`: the bands.
+ */
+#define OVS_THICKNESS_BANDS_BANDS 0
+
+/**
+ * The column `band` of `bands`: its number.
+ */
+#define OVS_THICKNESS_BANDS_BANDS_BAND 0
+
+/**
+ * The column `lower` of `bands` (in or mm): its lower level, itself in the band; none below all levels.
+ */
+#define OVS_THICKNESS_BANDS_BANDS_LOWER 1
+
+/**
+ * The column `upper` of `bands` (in or mm): its upper level, itself in the next band; none above all levels.
+ */
+#define OVS_THICKNESS_BANDS_BANDS_UPPER 2
+
+/**
+ * The column `area` of `bands` (ft2 or m2): its area.
+ */
+#define OVS_THICKNESS_BANDS_BANDS_AREA 3
+
+/**
+ * The column `share` of `bands` (%): its share of the whole area.
+ */
+#define OVS_THICKNESS_BANDS_BANDS_SHARE 4
+
+/**
+ * The column `volume` of `bands` (yd3 or m3): volume over it between old slab and finish, high spots taken off.
+ */
+#define OVS_THICKNESS_BANDS_BANDS_VOLUME 5
+
+/**
+ * The result `parts`: their connected parts.
+ */
+#define OVS_THICKNESS_BANDS_PARTS 1
+
+/**
+ * The column `band` of `parts`: the number of the band.
+ */
+#define OVS_THICKNESS_BANDS_PARTS_BAND 0
+
+/**
+ * The column `part` of `parts`: its number in the band.
+ */
+#define OVS_THICKNESS_BANDS_PARTS_PART 1
+
+/**
+ * The column `area` of `parts` (ft2 or m2): its area.
+ */
+#define OVS_THICKNESS_BANDS_PARTS_AREA 2
+
+/**
+ * The column `volume` of `parts` (yd3 or m3): volume over it.
+ */
+#define OVS_THICKNESS_BANDS_PARTS_VOLUME 3
+
+/**
+ * The result `corners`: the corners of their polygons.
+ */
+#define OVS_THICKNESS_BANDS_CORNERS 2
+
+/**
+ * The column `band` of `corners`: the number of the band.
+ */
+#define OVS_THICKNESS_BANDS_CORNERS_BAND 0
+
+/**
+ * The column `part` of `corners`: the number of the part in the band.
+ */
+#define OVS_THICKNESS_BANDS_CORNERS_PART 1
+
+/**
+ * The column `ring` of `corners`: 1 is the outer ring, counter-clockwise; others are holes, clockwise.
+ */
+#define OVS_THICKNESS_BANDS_CORNERS_RING 2
+
+/**
+ * The column `x` of `corners` (ft or m): from the left.
+ */
+#define OVS_THICKNESS_BANDS_CORNERS_X 3
+
+/**
+ * The column `y` of `corners` (ft or m): from the front.
+ */
+#define OVS_THICKNESS_BANDS_CORNERS_Y 4
+
+/**
+ * How many results there are.
+ */
+#define OVS_THICKNESS_BANDS_RESULTS 3
+
+/**
+ * The result `area` (ft2 or m2): the whole area.
+ */
+#define OVS_THICKNESS_HISTOGRAM_AREA 0
+
+/**
+ * The result `volume` (yd3 or m3): the whole volume, high spots taken off.
+ */
+#define OVS_THICKNESS_HISTOGRAM_VOLUME 1
+
+/**
+ * The result `bins`: the bins.
+ */
+#define OVS_THICKNESS_HISTOGRAM_BINS 2
+
+/**
+ * The column `lower` of `bins` (in or mm): its lower edge, itself in the bin; none below all edges.
+ */
+#define OVS_THICKNESS_HISTOGRAM_BINS_LOWER 0
+
+/**
+ * The column `upper` of `bins` (in or mm): its upper edge, itself in the next bin; none above all edges.
+ */
+#define OVS_THICKNESS_HISTOGRAM_BINS_UPPER 1
+
+/**
+ * The column `area` of `bins` (ft2 or m2): area as thick.
+ */
+#define OVS_THICKNESS_HISTOGRAM_BINS_AREA 2
+
+/**
+ * The column `share` of `bins` (%): its share of the whole area.
+ */
+#define OVS_THICKNESS_HISTOGRAM_BINS_SHARE 3
+
+/**
+ * The column `volume` of `bins` (yd3 or m3): volume over it between old slab and finish, high spots taken off.
+ */
+#define OVS_THICKNESS_HISTOGRAM_BINS_VOLUME 4
+
+/**
+ * The column `thinner` of `bins` (%): share of the whole area thinner than the upper edge.
+ */
+#define OVS_THICKNESS_HISTOGRAM_BINS_THINNER 5
+
+/**
+ * The result `quantiles`: the depths of the shares.
+ */
+#define OVS_THICKNESS_HISTOGRAM_QUANTILES 3
+
+/**
+ * The column `share` of `quantiles` (%): share of the area.
+ */
+#define OVS_THICKNESS_HISTOGRAM_QUANTILES_SHARE 0
+
+/**
+ * The column `thickness` of `quantiles` (in or mm): so much of the area is thinner than this.
+ */
+#define OVS_THICKNESS_HISTOGRAM_QUANTILES_THICKNESS 1
+
+/**
+ * How many results there are.
+ */
+#define OVS_THICKNESS_HISTOGRAM_RESULTS 4
+
+/**
+ * The result `figures`: the figures of each zone.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES 0
+
+/**
+ * The column `zone` of `figures`: its name.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_ZONE 0
+
+/**
+ * The column `area` of `figures` (ft2 or m2): area.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_AREA 1
+
+/**
+ * The column `net` of `figures` (yd3 or m3): fill less high spots.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_NET 2
+
+/**
+ * The column `fill` of `figures` (yd3 or m3): volume where the finish is above the old slab.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_FILL 3
+
+/**
+ * The column `high` of `figures` (yd3 or m3): volume of old slab above the finish.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_HIGH 4
+
+/**
+ * The column `mean` of `figures` (in or mm): net volume over area.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_MEAN 5
+
+/**
+ * The column `least` of `figures` (in or mm): least thickness.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_LEAST 6
+
+/**
+ * The column `least_x` of `figures` (ft or m): where it is, from the left.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_LEAST_X 7
+
+/**
+ * The column `least_y` of `figures` (ft or m): where it is, from the front.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_LEAST_Y 8
+
+/**
+ * The column `greatest` of `figures` (in or mm): greatest thickness.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_GREATEST 9
+
+/**
+ * The column `greatest_x` of `figures` (ft or m): where it is, from the left.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_GREATEST_X 10
+
+/**
+ * The column `greatest_y` of `figures` (ft or m): where it is, from the front.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_GREATEST_Y 11
+
+/**
+ * The column `thinner` of `figures` (ft2 or m2): area thinner than the depth asked about.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_THINNER 12
+
+/**
+ * The column `outside` of `figures` (ft2 or m2): area of the zone outside the work, which does not count.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_OUTSIDE 13
+
+/**
+ * The result `rest`: the figures of the work outside all zones.
+ */
+#define OVS_THICKNESS_ZONES_REST 1
+
+/**
+ * The column `area` of `rest` (ft2 or m2): area.
+ */
+#define OVS_THICKNESS_ZONES_REST_AREA 0
+
+/**
+ * The column `net` of `rest` (yd3 or m3): fill less high spots.
+ */
+#define OVS_THICKNESS_ZONES_REST_NET 1
+
+/**
+ * The column `fill` of `rest` (yd3 or m3): volume where the finish is above the old slab.
+ */
+#define OVS_THICKNESS_ZONES_REST_FILL 2
+
+/**
+ * The column `high` of `rest` (yd3 or m3): volume of old slab above the finish.
+ */
+#define OVS_THICKNESS_ZONES_REST_HIGH 3
+
+/**
+ * The column `mean` of `rest` (in or mm): net volume over area.
+ */
+#define OVS_THICKNESS_ZONES_REST_MEAN 4
+
+/**
+ * The column `least` of `rest` (in or mm): least thickness.
+ */
+#define OVS_THICKNESS_ZONES_REST_LEAST 5
+
+/**
+ * The column `least_x` of `rest` (ft or m): where it is, from the left.
+ */
+#define OVS_THICKNESS_ZONES_REST_LEAST_X 6
+
+/**
+ * The column `least_y` of `rest` (ft or m): where it is, from the front.
+ */
+#define OVS_THICKNESS_ZONES_REST_LEAST_Y 7
+
+/**
+ * The column `greatest` of `rest` (in or mm): greatest thickness.
+ */
+#define OVS_THICKNESS_ZONES_REST_GREATEST 8
+
+/**
+ * The column `greatest_x` of `rest` (ft or m): where it is, from the left.
+ */
+#define OVS_THICKNESS_ZONES_REST_GREATEST_X 9
+
+/**
+ * The column `greatest_y` of `rest` (ft or m): where it is, from the front.
+ */
+#define OVS_THICKNESS_ZONES_REST_GREATEST_Y 10
+
+/**
+ * The column `thinner` of `rest` (ft2 or m2): area thinner than the depth asked about.
+ */
+#define OVS_THICKNESS_ZONES_REST_THINNER 11
+
+/**
+ * How many results there are.
+ */
+#define OVS_THICKNESS_ZONES_RESULTS 2
+
+/**
+ * The result `length` (ft or m): length of the line.
+ */
+#define OVS_SECTION_LENGTH 0
+
+/**
+ * The result `covered` (ft or m): length over the work.
+ */
+#define OVS_SECTION_COVERED 1
+
+/**
+ * The result `net` (ft2 or m2): area between old slab and finish, high spots taken off.
+ */
+#define OVS_SECTION_NET 2
+
+/**
+ * The result `fill` (ft2 or m2): area where the finish is above the old slab.
+ */
+#define OVS_SECTION_FILL 3
+
+/**
+ * The result `high` (ft2 or m2): area of old slab above the finish.
+ */
+#define OVS_SECTION_HIGH 4
+
+/**
+ * The result `mean` (in or mm): net area over covered length.
+ */
+#define OVS_SECTION_MEAN 5
+
+/**
+ * The result `least` (in or mm): least thickness along the line.
+ */
+#define OVS_SECTION_LEAST 6
+
+/**
+ * The result `least_distance` (ft or m): where it is, along the line.
+ */
+#define OVS_SECTION_LEAST_DISTANCE 7
+
+/**
+ * The result `least_x` (ft or m): where it is, from the left.
+ */
+#define OVS_SECTION_LEAST_X 8
+
+/**
+ * The result `least_y` (ft or m): where it is, from the front.
+ */
+#define OVS_SECTION_LEAST_Y 9
+
+/**
+ * The result `greatest` (in or mm): greatest thickness along the line.
+ */
+#define OVS_SECTION_GREATEST 10
+
+/**
+ * The result `greatest_distance` (ft or m): where it is, along the line.
+ */
+#define OVS_SECTION_GREATEST_DISTANCE 11
+
+/**
+ * The result `greatest_x` (ft or m): where it is, from the left.
+ */
+#define OVS_SECTION_GREATEST_X 12
+
+/**
+ * The result `greatest_y` (ft or m): where it is, from the front.
+ */
+#define OVS_SECTION_GREATEST_Y 13
+
+/**
+ * The result `stations`: the stations.
+ */
+#define OVS_SECTION_STATIONS 14
+
+/**
+ * The column `run` of `stations`: which unbroken run over the work it is on.
+ */
+#define OVS_SECTION_STATIONS_RUN 0
+
+/**
+ * The column `distance` of `stations` (ft or m): along the line from its start.
+ */
+#define OVS_SECTION_STATIONS_DISTANCE 1
+
+/**
+ * The column `x` of `stations` (ft or m): from the left.
+ */
+#define OVS_SECTION_STATIONS_X 2
+
+/**
+ * The column `y` of `stations` (ft or m): from the front.
+ */
+#define OVS_SECTION_STATIONS_Y 3
+
+/**
+ * The column `old_slab` of `stations` (ft or m): height of the old slab.
+ */
+#define OVS_SECTION_STATIONS_OLD_SLAB 4
+
+/**
+ * The column `finish` of `stations` (ft or m): height of the finish.
+ */
+#define OVS_SECTION_STATIONS_FINISH 5
+
+/**
+ * The column `thickness` of `stations` (in or mm): finish less old slab.
+ */
+#define OVS_SECTION_STATIONS_THICKNESS 6
+
+/**
+ * The column `ground` of `stations`: what is known of the ground after it; at the end of a run, before it.
+ */
+#define OVS_SECTION_STATIONS_GROUND 7
+
+/**
+ * The result `samples`: the heights at whole steps of the spacing; none without one.
+ */
+#define OVS_SECTION_SAMPLES 15
+
+/**
+ * The column `distance` of `samples` (ft or m): along the line from its start.
+ */
+#define OVS_SECTION_SAMPLES_DISTANCE 0
+
+/**
+ * The column `x` of `samples` (ft or m): from the left.
+ */
+#define OVS_SECTION_SAMPLES_X 1
+
+/**
+ * The column `y` of `samples` (ft or m): from the front.
+ */
+#define OVS_SECTION_SAMPLES_Y 2
+
+/**
+ * The column `old_slab` of `samples` (ft or m): height of the old slab.
+ */
+#define OVS_SECTION_SAMPLES_OLD_SLAB 3
+
+/**
+ * The column `finish` of `samples` (ft or m): height of the finish.
+ */
+#define OVS_SECTION_SAMPLES_FINISH 4
+
+/**
+ * The column `thickness` of `samples` (in or mm): finish less old slab.
+ */
+#define OVS_SECTION_SAMPLES_THICKNESS 5
+
+/**
+ * The result `gaps`: the stretches outside the work.
+ */
+#define OVS_SECTION_GAPS 16
+
+/**
+ * The column `start` of `gaps` (ft or m): where it starts, along the line.
+ */
+#define OVS_SECTION_GAPS_START 0
+
+/**
+ * The column `end` of `gaps` (ft or m): where it ends.
+ */
+#define OVS_SECTION_GAPS_END 1
+
+/**
+ * How many results there are.
+ */
+#define OVS_SECTION_RESULTS 17
+
+/**
+ * The word `surveyed`.
+ */
+#define OVS_SECTION_STATIONS_GROUND_SURVEYED 0
+
+/**
+ * The word `spanning`.
+ */
+#define OVS_SECTION_STATIONS_GROUND_SPANNING 1
+
+/**
+ * The word `beyond`.
+ */
+#define OVS_SECTION_STATIONS_GROUND_BEYOND 2
 
 /**
  * The result `net` (yd3 or m3): sum of what is poured.
@@ -7318,6 +8113,928 @@ int ovs_second_look_si_why(const ovs_survey *survey,
                            char *text,
                            int text_len,
                            int *needed);
+
+/**
+ * Where the overlay is thinner, or thicker, than a depth: its connected parts as polygons, exactly.
+ *
+ * Equation: thinner = {finish - old slab < depth}, thicker = the rest; volume = integral of |finish - old slab -
+ * depth|.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet; what is exactly at the depth
+ * counts as thicker.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `depth_in` (in): the depth; at least -3937.00787402 in, at most 3937.00787402 in.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `side`: which side of the depth; 0 thinner, 1 thicker; where left out thinner, because thin places are what
+ *     is looked for.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_AREAS_AREA (ft2): area of all parts.
+ *   - OVS_THICKNESS_AREAS_VOLUME (yd3): missing to the depth, or over it, in all parts.
+ *   - OVS_THICKNESS_AREAS_PARTS: the connected parts.
+ *   - OVS_THICKNESS_AREAS_CORNERS: the corners of their polygons.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"depth":"5 in"}
+ */
+ovs_answer *ovs_thickness_areas_us(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   double depth_in,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Where the overlay is thinner, or thicker, than a depth: its connected parts as polygons, exactly.
+ *
+ * Equation: thinner = {finish - old slab < depth}, thicker = the rest; volume = integral of |finish - old slab -
+ * depth|.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet; what is exactly at the depth
+ * counts as thicker.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `depth_mm` (mm): the depth; at least -100000 mm, at most 100000 mm.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `side`: which side of the depth; 0 thinner, 1 thicker; where left out thinner, because thin places are what
+ *     is looked for.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_AREAS_AREA (m2): area of all parts.
+ *   - OVS_THICKNESS_AREAS_VOLUME (m3): missing to the depth, or over it, in all parts.
+ *   - OVS_THICKNESS_AREAS_PARTS: the connected parts.
+ *   - OVS_THICKNESS_AREAS_CORNERS: the corners of their polygons.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"depth":"5 in"}
+ */
+ovs_answer *ovs_thickness_areas_si(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   double depth_mm,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_thickness_areas_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_areas_us_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               double depth_in,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_thickness_areas_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_areas_si_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               double depth_mm,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Lines of equal thickness.
+ *
+ * Equation: finish - old slab = level, straight over each triangle.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet; where the thickness only
+ * touches a level there is no line.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (in): thickness; at least -3937.00787402 in, at most 3937.00787402 in; required.
+ *   - `interval` (in): the step between levels, in place of a list; more than 0 in, at most 3937.00787402 in; may
+ *     be left out.
+ *   - `counted_from` (in): a level that the steps are counted from; at least -3937.00787402 in, at most
+ *     3937.00787402 in; where left out 0 in, because whole steps of the interval.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_CONTOURS_LINES: the lines.
+ *   - OVS_THICKNESS_CONTOURS_POINTS: their places.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_NULL_POINTER,
+ * OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/4 in"}
+ */
+ovs_answer *ovs_thickness_contours_us(const ovs_survey *survey,
+                                      const ovs_finish *finish,
+                                      const char *options_json,
+                                      int options_len,
+                                      int *status,
+                                      int *notes,
+                                      int notes_len,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * Lines of equal thickness.
+ *
+ * Equation: finish - old slab = level, straight over each triangle.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet; where the thickness only
+ * touches a level there is no line.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (mm): thickness; at least -100000 mm, at most 100000 mm; required.
+ *   - `interval` (mm): the step between levels, in place of a list; more than 0 mm, at most 100000 mm; may be left
+ *     out.
+ *   - `counted_from` (mm): a level that the steps are counted from; at least -100000 mm, at most 100000 mm; where
+ *     left out 0 in, because whole steps of the interval.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_CONTOURS_LINES: the lines.
+ *   - OVS_THICKNESS_CONTOURS_POINTS: their places.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_NULL_POINTER,
+ * OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/4 in"}
+ */
+ovs_answer *ovs_thickness_contours_si(const ovs_survey *survey,
+                                      const ovs_finish *finish,
+                                      const char *options_json,
+                                      int options_len,
+                                      int *status,
+                                      int *notes,
+                                      int notes_len,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * Why ovs_thickness_contours_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_contours_us_why(const ovs_survey *survey,
+                                  const ovs_finish *finish,
+                                  const char *options_json,
+                                  int options_len,
+                                  char *text,
+                                  int text_len,
+                                  int *needed);
+
+/**
+ * Why ovs_thickness_contours_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_contours_si_why(const ovs_survey *survey,
+                                  const ovs_finish *finish,
+                                  const char *options_json,
+                                  int options_len,
+                                  char *text,
+                                  int text_len,
+                                  int *needed);
+
+/**
+ * Lines of equal height on the old slab.
+ *
+ * Equation: old slab = level, straight over each triangle.
+ * Taken for granted: old slab plane over each triangle; where it only touches a level there is no line.
+ *
+ * - `survey`: the old slab.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (ft): height above the job datum; at least -32808.3989501 ft, at most 32808.3989501 ft;
+ *     required.
+ *   - `interval` (in): the step between levels, in place of a list; more than 0 in, at most 3937.00787402 in; may
+ *     be left out.
+ *   - `counted_from` (ft): a level that the steps are counted from; at least -32808.3989501 ft, at most
+ *     32808.3989501 ft; where left out 0 ft, because whole steps from the job datum.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SURVEY_CONTOURS_LINES: the lines.
+ *   - OVS_SURVEY_CONTOURS_POINTS: their places.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_NULL_POINTER,
+ * OVS_LEVELS_UNSORTED.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"interval":"1/4 in"}
+ */
+ovs_answer *ovs_survey_contours_us(const ovs_survey *survey,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Lines of equal height on the old slab.
+ *
+ * Equation: old slab = level, straight over each triangle.
+ * Taken for granted: old slab plane over each triangle; where it only touches a level there is no line.
+ *
+ * - `survey`: the old slab.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (m): height above the job datum; at least -10000 m, at most 10000 m; required.
+ *   - `interval` (mm): the step between levels, in place of a list; more than 0 mm, at most 100000 mm; may be left
+ *     out.
+ *   - `counted_from` (m): a level that the steps are counted from; at least -10000 m, at most 10000 m; where left
+ *     out 0 ft, because whole steps from the job datum.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SURVEY_CONTOURS_LINES: the lines.
+ *   - OVS_SURVEY_CONTOURS_POINTS: their places.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_NULL_POINTER,
+ * OVS_LEVELS_UNSORTED.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"interval":"1/4 in"}
+ */
+ovs_answer *ovs_survey_contours_si(const ovs_survey *survey,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_survey_contours_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_contours_us_why(const ovs_survey *survey,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_survey_contours_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_contours_si_why(const ovs_survey *survey,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Lines of equal height on the finish, over the work.
+ *
+ * Equation: finish = level, straight over each facet.
+ * Taken for granted: finish plane over each facet; where it only touches a level there is no line.
+ *
+ * - `survey`: the old slab, whose outline bounds the lines.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (ft): height above the job datum; at least -32808.3989501 ft, at most 32808.3989501 ft;
+ *     required.
+ *   - `interval` (in): the step between levels, in place of a list; more than 0 in, at most 3937.00787402 in; may
+ *     be left out.
+ *   - `counted_from` (ft): a level that the steps are counted from; at least -32808.3989501 ft, at most
+ *     32808.3989501 ft; where left out 0 ft, because whole steps from the job datum.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_CONTOURS_LINES: the lines.
+ *   - OVS_FINISH_CONTOURS_POINTS: their places.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_NULL_POINTER, OVS_LEVELS_UNSORTED.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"20 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"0 ft","y":"32 ft","elevation":"99.9 ft"}]},"interval":"1 in"}
+ */
+ovs_answer *ovs_finish_contours_us(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Lines of equal height on the finish, over the work.
+ *
+ * Equation: finish = level, straight over each facet.
+ * Taken for granted: finish plane over each facet; where it only touches a level there is no line.
+ *
+ * - `survey`: the old slab, whose outline bounds the lines.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (m): height above the job datum; at least -10000 m, at most 10000 m; required.
+ *   - `interval` (mm): the step between levels, in place of a list; more than 0 mm, at most 100000 mm; may be left
+ *     out.
+ *   - `counted_from` (m): a level that the steps are counted from; at least -10000 m, at most 10000 m; where left
+ *     out 0 ft, because whole steps from the job datum.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_CONTOURS_LINES: the lines.
+ *   - OVS_FINISH_CONTOURS_POINTS: their places.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_NULL_POINTER, OVS_LEVELS_UNSORTED.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"20 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"0 ft","y":"32 ft","elevation":"99.9 ft"}]},"interval":"1 in"}
+ */
+ovs_answer *ovs_finish_contours_si(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_finish_contours_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_contours_us_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_finish_contours_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_contours_si_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * The work in bands of thickness between successive levels, as polygons with area and volume.
+ *
+ * Equation: band = {lower <= finish - old slab < upper}; areas and volumes of all bands are those of the whole.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (in): thickness; at least -3937.00787402 in, at most 3937.00787402 in; required.
+ *   - `interval` (in): the step between levels, in place of a list; more than 0 in, at most 3937.00787402 in; may
+ *     be left out.
+ *   - `counted_from` (in): a level that the steps are counted from; at least -3937.00787402 in, at most
+ *     3937.00787402 in; where left out 0 in, because whole steps of the interval.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_BANDS_BANDS: the bands.
+ *   - OVS_THICKNESS_BANDS_PARTS: their connected parts.
+ *   - OVS_THICKNESS_BANDS_CORNERS: the corners of their polygons.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KEY_MISSING, OVS_CONTRADICTION,
+ * OVS_NULL_POINTER, OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/2 in"}
+ */
+ovs_answer *ovs_thickness_bands_us(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * The work in bands of thickness between successive levels, as polygons with area and volume.
+ *
+ * Equation: band = {lower <= finish - old slab < upper}; areas and volumes of all bands are those of the whole.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (mm): thickness; at least -100000 mm, at most 100000 mm; required.
+ *   - `interval` (mm): the step between levels, in place of a list; more than 0 mm, at most 100000 mm; may be left
+ *     out.
+ *   - `counted_from` (mm): a level that the steps are counted from; at least -100000 mm, at most 100000 mm; where
+ *     left out 0 in, because whole steps of the interval.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_BANDS_BANDS: the bands.
+ *   - OVS_THICKNESS_BANDS_PARTS: their connected parts.
+ *   - OVS_THICKNESS_BANDS_CORNERS: the corners of their polygons.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KEY_MISSING, OVS_CONTRADICTION,
+ * OVS_NULL_POINTER, OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/2 in"}
+ */
+ovs_answer *ovs_thickness_bands_si(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_thickness_bands_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_bands_us_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_thickness_bands_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_bands_si_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * How much of the work is how thick: area and volume by bins of thickness, and the depths below which shares of
+ * the area lie.
+ *
+ * Equation: area of a bin = area thinner than its upper edge - area thinner than its lower edge, each exact.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the edges of the bins, rising; may be left out.
+ *   - `level` of `levels` (in): thickness; at least -3937.00787402 in, at most 3937.00787402 in; required.
+ *   - `interval` (in): the width of a bin, in place of a list of edges; more than 0 in, at most 3937.00787402 in;
+ *     may be left out.
+ *   - `counted_from` (in): an edge that the widths are counted from; at least -3937.00787402 in, at most
+ *     3937.00787402 in; where left out 0 in, because whole steps of the width.
+ *   - `shares`: shares of the area whose depths are told; where left out [{"share": "0 %"}, {"share": "25 %"},
+ *     {"share": "50 %"}, {"share": "75 %"}, {"share": "100 %"}], because least, quarters and greatest.
+ *   - `share` of `shares` (%): share of the area; at least 0 %, at most 100 %; required.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_HISTOGRAM_AREA (ft2): the whole area.
+ *   - OVS_THICKNESS_HISTOGRAM_VOLUME (yd3): the whole volume, high spots taken off.
+ *   - OVS_THICKNESS_HISTOGRAM_BINS: the bins.
+ *   - OVS_THICKNESS_HISTOGRAM_QUANTILES: the depths of the shares.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION,
+ * OVS_NULL_POINTER, OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/4 in"}
+ */
+ovs_answer *ovs_thickness_histogram_us(const ovs_survey *survey,
+                                       const ovs_finish *finish,
+                                       const char *options_json,
+                                       int options_len,
+                                       int *status,
+                                       int *notes,
+                                       int notes_len,
+                                       char *msg,
+                                       int msg_len);
+
+/**
+ * How much of the work is how thick: area and volume by bins of thickness, and the depths below which shares of
+ * the area lie.
+ *
+ * Equation: area of a bin = area thinner than its upper edge - area thinner than its lower edge, each exact.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the edges of the bins, rising; may be left out.
+ *   - `level` of `levels` (mm): thickness; at least -100000 mm, at most 100000 mm; required.
+ *   - `interval` (mm): the width of a bin, in place of a list of edges; more than 0 mm, at most 100000 mm; may be
+ *     left out.
+ *   - `counted_from` (mm): an edge that the widths are counted from; at least -100000 mm, at most 100000 mm; where
+ *     left out 0 in, because whole steps of the width.
+ *   - `shares`: shares of the area whose depths are told; where left out [{"share": "0 %"}, {"share": "25 %"},
+ *     {"share": "50 %"}, {"share": "75 %"}, {"share": "100 %"}], because least, quarters and greatest.
+ *   - `share` of `shares` (%): share of the area; at least 0 %, at most 100 %; required.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_HISTOGRAM_AREA (m2): the whole area.
+ *   - OVS_THICKNESS_HISTOGRAM_VOLUME (m3): the whole volume, high spots taken off.
+ *   - OVS_THICKNESS_HISTOGRAM_BINS: the bins.
+ *   - OVS_THICKNESS_HISTOGRAM_QUANTILES: the depths of the shares.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION,
+ * OVS_NULL_POINTER, OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/4 in"}
+ */
+ovs_answer *ovs_thickness_histogram_si(const ovs_survey *survey,
+                                       const ovs_finish *finish,
+                                       const char *options_json,
+                                       int options_len,
+                                       int *status,
+                                       int *notes,
+                                       int notes_len,
+                                       char *msg,
+                                       int msg_len);
+
+/**
+ * Why ovs_thickness_histogram_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_histogram_us_why(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const char *options_json,
+                                   int options_len,
+                                   char *text,
+                                   int text_len,
+                                   int *needed);
+
+/**
+ * Why ovs_thickness_histogram_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_histogram_si_why(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const char *options_json,
+                                   int options_len,
+                                   char *text,
+                                   int text_len,
+                                   int *needed);
+
+/**
+ * The thickness over zones of the work, each with its own figures, and over what no zone covers.
+ *
+ * Equation: as for the thickness, over the part of the work in each zone; zones may overlap, each counts all of
+ * its own.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `zones_x_ft` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `zones_y_ft` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `zones_rows`: the corners of the zones: how many rows, each a corner of a zone, in order; the corners of one
+ *   zone stand together; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `zone` of `zones`: name of the zone; required.
+ *   - `thinner_than` (in): the area thinner than this is told; at least -3937.00787402 in, at most 3937.00787402
+ *     in; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_ZONES_FIGURES: the figures of each zone.
+ *   - OVS_THICKNESS_ZONES_REST: the figures of the work outside all zones.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KEY_REPEATED,
+ * OVS_OUTLINE_TOO_FEW, OVS_REGION_OUTSIDE, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"thinner_than":"5 in","zones":{"zone":["bench","bench","bench","bench","lift","lift","lift","lift"],"x":["0 ft","20 ft","20 ft","0 ft","5 ft","15 ft","15 ft","5 ft"],"y":["26 ft","26 ft","32 ft","32 ft","10 ft","10 ft","22 ft","22 ft"]}}
+ */
+ovs_answer *ovs_thickness_zones_us(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const double *zones_x_ft,
+                                   const double *zones_y_ft,
+                                   int zones_rows,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * The thickness over zones of the work, each with its own figures, and over what no zone covers.
+ *
+ * Equation: as for the thickness, over the part of the work in each zone; zones may overlap, each counts all of
+ * its own.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `zones_x_m` (m): from the left; at least -100000 m, at most 100000 m.
+ * - `zones_y_m` (m): from the front; at least -100000 m, at most 100000 m.
+ * - `zones_rows`: the corners of the zones: how many rows, each a corner of a zone, in order; the corners of one
+ *   zone stand together; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `zone` of `zones`: name of the zone; required.
+ *   - `thinner_than` (mm): the area thinner than this is told; at least -100000 mm, at most 100000 mm; may be left
+ *     out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_ZONES_FIGURES: the figures of each zone.
+ *   - OVS_THICKNESS_ZONES_REST: the figures of the work outside all zones.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KEY_REPEATED,
+ * OVS_OUTLINE_TOO_FEW, OVS_REGION_OUTSIDE, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"thinner_than":"5 in","zones":{"zone":["bench","bench","bench","bench","lift","lift","lift","lift"],"x":["0 ft","20 ft","20 ft","0 ft","5 ft","15 ft","15 ft","5 ft"],"y":["26 ft","26 ft","32 ft","32 ft","10 ft","10 ft","22 ft","22 ft"]}}
+ */
+ovs_answer *ovs_thickness_zones_si(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const double *zones_x_m,
+                                   const double *zones_y_m,
+                                   int zones_rows,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_thickness_zones_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_zones_us_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               const double *zones_x_ft,
+                               const double *zones_y_ft,
+                               int zones_rows,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_thickness_zones_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_zones_si_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               const double *zones_x_m,
+                               const double *zones_y_m,
+                               int zones_rows,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
+ *
+ * Equation: net = integral along the line of (finish - old slab); fill = its positive part; high = its negative
+ * part.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `line_x_ft` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `line_y_ft` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `line_rows`: the places of the line, two or more: how many rows, each a place of the line, in order; at least
+ *   1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `spacing` (ft): also tell the heights at whole steps of this from the start; at least 0.00328083989501 ft,
+ *     at most 3280.83989501 ft; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SECTION_LENGTH (ft): length of the line.
+ *   - OVS_SECTION_COVERED (ft): length over the work.
+ *   - OVS_SECTION_NET (ft2): area between old slab and finish, high spots taken off.
+ *   - OVS_SECTION_FILL (ft2): area where the finish is above the old slab.
+ *   - OVS_SECTION_HIGH (ft2): area of old slab above the finish.
+ *   - OVS_SECTION_MEAN (in): net area over covered length.
+ *   - OVS_SECTION_LEAST (in): least thickness along the line.
+ *   - OVS_SECTION_LEAST_DISTANCE (ft): where it is, along the line.
+ *   - OVS_SECTION_LEAST_X (ft): where it is, from the left.
+ *   - OVS_SECTION_LEAST_Y (ft): where it is, from the front.
+ *   - OVS_SECTION_GREATEST (in): greatest thickness along the line.
+ *   - OVS_SECTION_GREATEST_DISTANCE (ft): where it is, along the line.
+ *   - OVS_SECTION_GREATEST_X (ft): where it is, from the left.
+ *   - OVS_SECTION_GREATEST_Y (ft): where it is, from the front.
+ *   - OVS_SECTION_STATIONS: the stations.
+ *   - OVS_SECTION_SAMPLES: the heights at whole steps of the spacing; none without one.
+ *   - OVS_SECTION_GAPS: the stretches outside the work.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_NULL_POINTER, OVS_LINE_TOO_SHORT,
+ * OVS_LINE_OUTSIDE, OVS_TOO_MANY_STATIONS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"line":{"x":["2 ft","2 ft","22 ft"],"y":["1 ft","30 ft","30 ft"]},"spacing":"4 ft"}
+ */
+ovs_answer *ovs_section_us(const ovs_survey *survey,
+                           const ovs_finish *finish,
+                           const double *line_x_ft,
+                           const double *line_y_ft,
+                           int line_rows,
+                           const char *options_json,
+                           int options_len,
+                           int *status,
+                           int *notes,
+                           int notes_len,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
+ *
+ * Equation: net = integral along the line of (finish - old slab); fill = its positive part; high = its negative
+ * part.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `line_x_m` (m): from the left; at least -100000 m, at most 100000 m.
+ * - `line_y_m` (m): from the front; at least -100000 m, at most 100000 m.
+ * - `line_rows`: the places of the line, two or more: how many rows, each a place of the line, in order; at least
+ *   1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `spacing` (m): also tell the heights at whole steps of this from the start; at least 0.001 m, at most 1000
+ *     m; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SECTION_LENGTH (m): length of the line.
+ *   - OVS_SECTION_COVERED (m): length over the work.
+ *   - OVS_SECTION_NET (m2): area between old slab and finish, high spots taken off.
+ *   - OVS_SECTION_FILL (m2): area where the finish is above the old slab.
+ *   - OVS_SECTION_HIGH (m2): area of old slab above the finish.
+ *   - OVS_SECTION_MEAN (mm): net area over covered length.
+ *   - OVS_SECTION_LEAST (mm): least thickness along the line.
+ *   - OVS_SECTION_LEAST_DISTANCE (m): where it is, along the line.
+ *   - OVS_SECTION_LEAST_X (m): where it is, from the left.
+ *   - OVS_SECTION_LEAST_Y (m): where it is, from the front.
+ *   - OVS_SECTION_GREATEST (mm): greatest thickness along the line.
+ *   - OVS_SECTION_GREATEST_DISTANCE (m): where it is, along the line.
+ *   - OVS_SECTION_GREATEST_X (m): where it is, from the left.
+ *   - OVS_SECTION_GREATEST_Y (m): where it is, from the front.
+ *   - OVS_SECTION_STATIONS: the stations.
+ *   - OVS_SECTION_SAMPLES: the heights at whole steps of the spacing; none without one.
+ *   - OVS_SECTION_GAPS: the stretches outside the work.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_NULL_POINTER, OVS_LINE_TOO_SHORT,
+ * OVS_LINE_OUTSIDE, OVS_TOO_MANY_STATIONS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"line":{"x":["2 ft","2 ft","22 ft"],"y":["1 ft","30 ft","30 ft"]},"spacing":"4 ft"}
+ */
+ovs_answer *ovs_section_si(const ovs_survey *survey,
+                           const ovs_finish *finish,
+                           const double *line_x_m,
+                           const double *line_y_m,
+                           int line_rows,
+                           const char *options_json,
+                           int options_len,
+                           int *status,
+                           int *notes,
+                           int notes_len,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * Why ovs_section_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_section_us_why(const ovs_survey *survey,
+                       const ovs_finish *finish,
+                       const double *line_x_ft,
+                       const double *line_y_ft,
+                       int line_rows,
+                       const char *options_json,
+                       int options_len,
+                       char *text,
+                       int text_len,
+                       int *needed);
+
+/**
+ * Why ovs_section_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_section_si_why(const ovs_survey *survey,
+                       const ovs_finish *finish,
+                       const double *line_x_m,
+                       const double *line_y_m,
+                       int line_rows,
+                       const char *options_json,
+                       int options_len,
+                       char *text,
+                       int text_len,
+                       int *needed);
 
 /**
  * The volume of a slab, a ramp or a step from its length, width and mean depth.

@@ -1720,6 +1720,304 @@ Public Function OVS_SECOND_LOOK_SI_GET(ByVal result As Variant, ByVal survey As 
     OVS_SECOND_LOOK_SI_GET = Called("second_look", "si", "get", result, Array(survey, finish))
 End Function
 
+' Where the overlay is thinner, or thicker, than a depth: its connected parts as polygons, exactly.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' depth_in: the depth (in); at least -3937.00787402 in, at most 3937.00787402 in
+' side: which side of the depth; thinner or thicker; left out: thinner, because thin places are what is looked for
+' Gives area_ft2 (area of all parts), volume_yd3 (missing to the depth, or over it, in all parts), parts (the connected parts), corners (the corners of their polygons).
+Public Function OVS_THICKNESS_AREAS_US(ByVal survey As Variant, ByVal finish As Variant, ByVal depth_in As Variant, Optional ByVal side As Variant) As Variant
+    OVS_THICKNESS_AREAS_US = Called("thickness_areas", "us", "value", "", Array(survey, finish, depth_in, side))
+End Function
+
+Public Function OVS_THICKNESS_AREAS_US_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal depth_in As Variant, Optional ByVal side As Variant) As Variant
+    OVS_THICKNESS_AREAS_US_WHY = Called("thickness_areas", "us", "why", "", Array(survey, finish, depth_in, side))
+End Function
+
+Public Function OVS_THICKNESS_AREAS_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal depth_in As Variant, Optional ByVal side As Variant) As Variant
+    OVS_THICKNESS_AREAS_US_GET = Called("thickness_areas", "us", "get", result, Array(survey, finish, depth_in, side))
+End Function
+
+' Where the overlay is thinner, or thicker, than a depth: its connected parts as polygons, exactly.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' depth_mm: the depth (mm); at least -100000 mm, at most 100000 mm
+' side: which side of the depth; thinner or thicker; left out: thinner, because thin places are what is looked for
+' Gives area_m2 (area of all parts), volume_m3 (missing to the depth, or over it, in all parts), parts (the connected parts), corners (the corners of their polygons).
+Public Function OVS_THICKNESS_AREAS_SI(ByVal survey As Variant, ByVal finish As Variant, ByVal depth_mm As Variant, Optional ByVal side As Variant) As Variant
+    OVS_THICKNESS_AREAS_SI = Called("thickness_areas", "si", "value", "", Array(survey, finish, depth_mm, side))
+End Function
+
+Public Function OVS_THICKNESS_AREAS_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal depth_mm As Variant, Optional ByVal side As Variant) As Variant
+    OVS_THICKNESS_AREAS_SI_WHY = Called("thickness_areas", "si", "why", "", Array(survey, finish, depth_mm, side))
+End Function
+
+Public Function OVS_THICKNESS_AREAS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal depth_mm As Variant, Optional ByVal side As Variant) As Variant
+    OVS_THICKNESS_AREAS_SI_GET = Called("thickness_areas", "si", "get", result, Array(survey, finish, depth_mm, side))
+End Function
+
+' Lines of equal thickness.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' levels: the levels, rising; a range with the columns level_in; may be left out
+' interval_in: the step between levels, in place of a list (in); more than 0 in, at most 3937.00787402 in; may be left out
+' counted_from_in: a level that the steps are counted from (in); at least -3937.00787402 in, at most 3937.00787402 in; left out: 0 in, because whole steps of the interval
+' Gives lines (the lines), points (their places).
+Public Function OVS_THICKNESS_CONTOURS_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant) As Variant
+    OVS_THICKNESS_CONTOURS_US = Called("thickness_contours", "us", "value", "", Array(survey, finish, levels, interval_in, counted_from_in))
+End Function
+
+Public Function OVS_THICKNESS_CONTOURS_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant) As Variant
+    OVS_THICKNESS_CONTOURS_US_WHY = Called("thickness_contours", "us", "why", "", Array(survey, finish, levels, interval_in, counted_from_in))
+End Function
+
+Public Function OVS_THICKNESS_CONTOURS_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant) As Variant
+    OVS_THICKNESS_CONTOURS_US_GET = Called("thickness_contours", "us", "get", result, Array(survey, finish, levels, interval_in, counted_from_in))
+End Function
+
+' Lines of equal thickness.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' levels: the levels, rising; a range with the columns level_mm; may be left out
+' interval_mm: the step between levels, in place of a list (mm); more than 0 mm, at most 100000 mm; may be left out
+' counted_from_mm: a level that the steps are counted from (mm); at least -100000 mm, at most 100000 mm; left out: 0 in, because whole steps of the interval
+' Gives lines (the lines), points (their places).
+Public Function OVS_THICKNESS_CONTOURS_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant) As Variant
+    OVS_THICKNESS_CONTOURS_SI = Called("thickness_contours", "si", "value", "", Array(survey, finish, levels, interval_mm, counted_from_mm))
+End Function
+
+Public Function OVS_THICKNESS_CONTOURS_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant) As Variant
+    OVS_THICKNESS_CONTOURS_SI_WHY = Called("thickness_contours", "si", "why", "", Array(survey, finish, levels, interval_mm, counted_from_mm))
+End Function
+
+Public Function OVS_THICKNESS_CONTOURS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant) As Variant
+    OVS_THICKNESS_CONTOURS_SI_GET = Called("thickness_contours", "si", "get", result, Array(survey, finish, levels, interval_mm, counted_from_mm))
+End Function
+
+' Lines of equal height on the old slab.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' levels: the levels, rising; a range with the columns level_ft; may be left out
+' interval_in: the step between levels, in place of a list (in); more than 0 in, at most 3937.00787402 in; may be left out
+' counted_from_ft: a level that the steps are counted from (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; left out: 0 ft, because whole steps from the job datum
+' Gives lines (the lines), points (their places).
+Public Function OVS_SURVEY_CONTOURS_US(ByVal survey As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_ft As Variant) As Variant
+    OVS_SURVEY_CONTOURS_US = Called("survey_contours", "us", "value", "", Array(survey, levels, interval_in, counted_from_ft))
+End Function
+
+Public Function OVS_SURVEY_CONTOURS_US_WHY(ByVal survey As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_ft As Variant) As Variant
+    OVS_SURVEY_CONTOURS_US_WHY = Called("survey_contours", "us", "why", "", Array(survey, levels, interval_in, counted_from_ft))
+End Function
+
+Public Function OVS_SURVEY_CONTOURS_US_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_ft As Variant) As Variant
+    OVS_SURVEY_CONTOURS_US_GET = Called("survey_contours", "us", "get", result, Array(survey, levels, interval_in, counted_from_ft))
+End Function
+
+' Lines of equal height on the old slab.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' levels: the levels, rising; a range with the columns level_m; may be left out
+' interval_mm: the step between levels, in place of a list (mm); more than 0 mm, at most 100000 mm; may be left out
+' counted_from_m: a level that the steps are counted from (m); at least -10000 m, at most 10000 m; left out: 0 ft, because whole steps from the job datum
+' Gives lines (the lines), points (their places).
+Public Function OVS_SURVEY_CONTOURS_SI(ByVal survey As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_m As Variant) As Variant
+    OVS_SURVEY_CONTOURS_SI = Called("survey_contours", "si", "value", "", Array(survey, levels, interval_mm, counted_from_m))
+End Function
+
+Public Function OVS_SURVEY_CONTOURS_SI_WHY(ByVal survey As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_m As Variant) As Variant
+    OVS_SURVEY_CONTOURS_SI_WHY = Called("survey_contours", "si", "why", "", Array(survey, levels, interval_mm, counted_from_m))
+End Function
+
+Public Function OVS_SURVEY_CONTOURS_SI_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_m As Variant) As Variant
+    OVS_SURVEY_CONTOURS_SI_GET = Called("survey_contours", "si", "get", result, Array(survey, levels, interval_mm, counted_from_m))
+End Function
+
+' Lines of equal height on the finish, over the work.
+' survey: the old slab, whose outline bounds the lines; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' levels: the levels, rising; a range with the columns level_ft; may be left out
+' interval_in: the step between levels, in place of a list (in); more than 0 in, at most 3937.00787402 in; may be left out
+' counted_from_ft: a level that the steps are counted from (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; left out: 0 ft, because whole steps from the job datum
+' Gives lines (the lines), points (their places).
+Public Function OVS_FINISH_CONTOURS_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_ft As Variant) As Variant
+    OVS_FINISH_CONTOURS_US = Called("finish_contours", "us", "value", "", Array(survey, finish, levels, interval_in, counted_from_ft))
+End Function
+
+Public Function OVS_FINISH_CONTOURS_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_ft As Variant) As Variant
+    OVS_FINISH_CONTOURS_US_WHY = Called("finish_contours", "us", "why", "", Array(survey, finish, levels, interval_in, counted_from_ft))
+End Function
+
+Public Function OVS_FINISH_CONTOURS_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_ft As Variant) As Variant
+    OVS_FINISH_CONTOURS_US_GET = Called("finish_contours", "us", "get", result, Array(survey, finish, levels, interval_in, counted_from_ft))
+End Function
+
+' Lines of equal height on the finish, over the work.
+' survey: the old slab, whose outline bounds the lines; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' levels: the levels, rising; a range with the columns level_m; may be left out
+' interval_mm: the step between levels, in place of a list (mm); more than 0 mm, at most 100000 mm; may be left out
+' counted_from_m: a level that the steps are counted from (m); at least -10000 m, at most 10000 m; left out: 0 ft, because whole steps from the job datum
+' Gives lines (the lines), points (their places).
+Public Function OVS_FINISH_CONTOURS_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_m As Variant) As Variant
+    OVS_FINISH_CONTOURS_SI = Called("finish_contours", "si", "value", "", Array(survey, finish, levels, interval_mm, counted_from_m))
+End Function
+
+Public Function OVS_FINISH_CONTOURS_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_m As Variant) As Variant
+    OVS_FINISH_CONTOURS_SI_WHY = Called("finish_contours", "si", "why", "", Array(survey, finish, levels, interval_mm, counted_from_m))
+End Function
+
+Public Function OVS_FINISH_CONTOURS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_m As Variant) As Variant
+    OVS_FINISH_CONTOURS_SI_GET = Called("finish_contours", "si", "get", result, Array(survey, finish, levels, interval_mm, counted_from_m))
+End Function
+
+' The work in bands of thickness between successive levels, as polygons with area and volume.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' levels: the levels, rising; a range with the columns level_in; may be left out
+' interval_in: the step between levels, in place of a list (in); more than 0 in, at most 3937.00787402 in; may be left out
+' counted_from_in: a level that the steps are counted from (in); at least -3937.00787402 in, at most 3937.00787402 in; left out: 0 in, because whole steps of the interval
+' Gives bands (the bands), parts (their connected parts), corners (the corners of their polygons).
+Public Function OVS_THICKNESS_BANDS_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant) As Variant
+    OVS_THICKNESS_BANDS_US = Called("thickness_bands", "us", "value", "", Array(survey, finish, levels, interval_in, counted_from_in))
+End Function
+
+Public Function OVS_THICKNESS_BANDS_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant) As Variant
+    OVS_THICKNESS_BANDS_US_WHY = Called("thickness_bands", "us", "why", "", Array(survey, finish, levels, interval_in, counted_from_in))
+End Function
+
+Public Function OVS_THICKNESS_BANDS_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant) As Variant
+    OVS_THICKNESS_BANDS_US_GET = Called("thickness_bands", "us", "get", result, Array(survey, finish, levels, interval_in, counted_from_in))
+End Function
+
+' The work in bands of thickness between successive levels, as polygons with area and volume.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' levels: the levels, rising; a range with the columns level_mm; may be left out
+' interval_mm: the step between levels, in place of a list (mm); more than 0 mm, at most 100000 mm; may be left out
+' counted_from_mm: a level that the steps are counted from (mm); at least -100000 mm, at most 100000 mm; left out: 0 in, because whole steps of the interval
+' Gives bands (the bands), parts (their connected parts), corners (the corners of their polygons).
+Public Function OVS_THICKNESS_BANDS_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant) As Variant
+    OVS_THICKNESS_BANDS_SI = Called("thickness_bands", "si", "value", "", Array(survey, finish, levels, interval_mm, counted_from_mm))
+End Function
+
+Public Function OVS_THICKNESS_BANDS_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant) As Variant
+    OVS_THICKNESS_BANDS_SI_WHY = Called("thickness_bands", "si", "why", "", Array(survey, finish, levels, interval_mm, counted_from_mm))
+End Function
+
+Public Function OVS_THICKNESS_BANDS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant) As Variant
+    OVS_THICKNESS_BANDS_SI_GET = Called("thickness_bands", "si", "get", result, Array(survey, finish, levels, interval_mm, counted_from_mm))
+End Function
+
+' How much of the work is how thick: area and volume by bins of thickness, and the depths below which shares of the area lie.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' levels: the edges of the bins, rising; a range with the columns level_in; may be left out
+' interval_in: the width of a bin, in place of a list of edges (in); more than 0 in, at most 3937.00787402 in; may be left out
+' counted_from_in: an edge that the widths are counted from (in); at least -3937.00787402 in, at most 3937.00787402 in; left out: 0 in, because whole steps of the width
+' shares: shares of the area whose depths are told; a range with the columns share_percent; left out: [{"share": "0 %"}, {"share": "25 %"}, {"share": "50 %"}, {"share": "75 %"}, {"share": "100 %"}], because least, quarters and greatest
+' Gives area_ft2 (the whole area), volume_yd3 (the whole volume, high spots taken off), bins (the bins), quantiles (the depths of the shares).
+Public Function OVS_THICKNESS_HISTOGRAM_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant, Optional ByVal shares As Variant) As Variant
+    OVS_THICKNESS_HISTOGRAM_US = Called("thickness_histogram", "us", "value", "", Array(survey, finish, levels, interval_in, counted_from_in, shares))
+End Function
+
+Public Function OVS_THICKNESS_HISTOGRAM_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant, Optional ByVal shares As Variant) As Variant
+    OVS_THICKNESS_HISTOGRAM_US_WHY = Called("thickness_histogram", "us", "why", "", Array(survey, finish, levels, interval_in, counted_from_in, shares))
+End Function
+
+Public Function OVS_THICKNESS_HISTOGRAM_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant, Optional ByVal shares As Variant) As Variant
+    OVS_THICKNESS_HISTOGRAM_US_GET = Called("thickness_histogram", "us", "get", result, Array(survey, finish, levels, interval_in, counted_from_in, shares))
+End Function
+
+' How much of the work is how thick: area and volume by bins of thickness, and the depths below which shares of the area lie.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' levels: the edges of the bins, rising; a range with the columns level_mm; may be left out
+' interval_mm: the width of a bin, in place of a list of edges (mm); more than 0 mm, at most 100000 mm; may be left out
+' counted_from_mm: an edge that the widths are counted from (mm); at least -100000 mm, at most 100000 mm; left out: 0 in, because whole steps of the width
+' shares: shares of the area whose depths are told; a range with the columns share_percent; left out: [{"share": "0 %"}, {"share": "25 %"}, {"share": "50 %"}, {"share": "75 %"}, {"share": "100 %"}], because least, quarters and greatest
+' Gives area_m2 (the whole area), volume_m3 (the whole volume, high spots taken off), bins (the bins), quantiles (the depths of the shares).
+Public Function OVS_THICKNESS_HISTOGRAM_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant, Optional ByVal shares As Variant) As Variant
+    OVS_THICKNESS_HISTOGRAM_SI = Called("thickness_histogram", "si", "value", "", Array(survey, finish, levels, interval_mm, counted_from_mm, shares))
+End Function
+
+Public Function OVS_THICKNESS_HISTOGRAM_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant, Optional ByVal shares As Variant) As Variant
+    OVS_THICKNESS_HISTOGRAM_SI_WHY = Called("thickness_histogram", "si", "why", "", Array(survey, finish, levels, interval_mm, counted_from_mm, shares))
+End Function
+
+Public Function OVS_THICKNESS_HISTOGRAM_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant, Optional ByVal shares As Variant) As Variant
+    OVS_THICKNESS_HISTOGRAM_SI_GET = Called("thickness_histogram", "si", "get", result, Array(survey, finish, levels, interval_mm, counted_from_mm, shares))
+End Function
+
+' The thickness over zones of the work, each with its own figures, and over what no zone covers.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' zones: the corners of the zones; a range with the columns zone, x_ft, y_ft
+' thinner_than_in: the area thinner than this is told (in); at least -3937.00787402 in, at most 3937.00787402 in; may be left out
+' Gives figures (the figures of each zone), rest (the figures of the work outside all zones).
+Public Function OVS_THICKNESS_ZONES_US(ByVal survey As Variant, ByVal finish As Variant, ByVal zones As Variant, Optional ByVal thinner_than_in As Variant) As Variant
+    OVS_THICKNESS_ZONES_US = Called("thickness_zones", "us", "value", "", Array(survey, finish, zones, thinner_than_in))
+End Function
+
+Public Function OVS_THICKNESS_ZONES_US_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal zones As Variant, Optional ByVal thinner_than_in As Variant) As Variant
+    OVS_THICKNESS_ZONES_US_WHY = Called("thickness_zones", "us", "why", "", Array(survey, finish, zones, thinner_than_in))
+End Function
+
+Public Function OVS_THICKNESS_ZONES_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal zones As Variant, Optional ByVal thinner_than_in As Variant) As Variant
+    OVS_THICKNESS_ZONES_US_GET = Called("thickness_zones", "us", "get", result, Array(survey, finish, zones, thinner_than_in))
+End Function
+
+' The thickness over zones of the work, each with its own figures, and over what no zone covers.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' zones: the corners of the zones; a range with the columns zone, x_m, y_m
+' thinner_than_mm: the area thinner than this is told (mm); at least -100000 mm, at most 100000 mm; may be left out
+' Gives figures (the figures of each zone), rest (the figures of the work outside all zones).
+Public Function OVS_THICKNESS_ZONES_SI(ByVal survey As Variant, ByVal finish As Variant, ByVal zones As Variant, Optional ByVal thinner_than_mm As Variant) As Variant
+    OVS_THICKNESS_ZONES_SI = Called("thickness_zones", "si", "value", "", Array(survey, finish, zones, thinner_than_mm))
+End Function
+
+Public Function OVS_THICKNESS_ZONES_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal zones As Variant, Optional ByVal thinner_than_mm As Variant) As Variant
+    OVS_THICKNESS_ZONES_SI_WHY = Called("thickness_zones", "si", "why", "", Array(survey, finish, zones, thinner_than_mm))
+End Function
+
+Public Function OVS_THICKNESS_ZONES_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal zones As Variant, Optional ByVal thinner_than_mm As Variant) As Variant
+    OVS_THICKNESS_ZONES_SI_GET = Called("thickness_zones", "si", "get", result, Array(survey, finish, zones, thinner_than_mm))
+End Function
+
+' Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' line_value: the places of the line, two or more; a range with the columns x_ft, y_ft
+' spacing_ft: also tell the heights at whole steps of this from the start (ft); at least 0.00328083989501 ft, at most 3280.83989501 ft; may be left out
+' Gives length_ft (length of the line), covered_ft (length over the work), net_ft2 (area between old slab and finish, high spots taken off), fill_ft2 (area where the finish is above the old slab), high_ft2 (area of old slab above the finish), mean_in (net area over covered length), least_in (least thickness along the line), least_distance_ft (where it is, along the line), least_x_ft (where it is, from the left), least_y_ft (where it is, from the front), greatest_in (greatest thickness along the line), greatest_distance_ft (where it is, along the line), greatest_x_ft (where it is, from the left), greatest_y_ft (where it is, from the front), stations (the stations), samples (the heights at whole steps of the spacing; none without one), gaps (the stretches outside the work).
+Public Function OVS_SECTION_US(ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, Optional ByVal spacing_ft As Variant) As Variant
+    OVS_SECTION_US = Called("section", "us", "value", "", Array(survey, finish, line_value, spacing_ft))
+End Function
+
+Public Function OVS_SECTION_US_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, Optional ByVal spacing_ft As Variant) As Variant
+    OVS_SECTION_US_WHY = Called("section", "us", "why", "", Array(survey, finish, line_value, spacing_ft))
+End Function
+
+Public Function OVS_SECTION_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, Optional ByVal spacing_ft As Variant) As Variant
+    OVS_SECTION_US_GET = Called("section", "us", "get", result, Array(survey, finish, line_value, spacing_ft))
+End Function
+
+' Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' line_value: the places of the line, two or more; a range with the columns x_m, y_m
+' spacing_m: also tell the heights at whole steps of this from the start (m); at least 0.001 m, at most 1000 m; may be left out
+' Gives length_m (length of the line), covered_m (length over the work), net_m2 (area between old slab and finish, high spots taken off), fill_m2 (area where the finish is above the old slab), high_m2 (area of old slab above the finish), mean_mm (net area over covered length), least_mm (least thickness along the line), least_distance_m (where it is, along the line), least_x_m (where it is, from the left), least_y_m (where it is, from the front), greatest_mm (greatest thickness along the line), greatest_distance_m (where it is, along the line), greatest_x_m (where it is, from the left), greatest_y_m (where it is, from the front), stations (the stations), samples (the heights at whole steps of the spacing; none without one), gaps (the stretches outside the work).
+Public Function OVS_SECTION_SI(ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, Optional ByVal spacing_m As Variant) As Variant
+    OVS_SECTION_SI = Called("section", "si", "value", "", Array(survey, finish, line_value, spacing_m))
+End Function
+
+Public Function OVS_SECTION_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, Optional ByVal spacing_m As Variant) As Variant
+    OVS_SECTION_SI_WHY = Called("section", "si", "why", "", Array(survey, finish, line_value, spacing_m))
+End Function
+
+Public Function OVS_SECTION_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, Optional ByVal spacing_m As Variant) As Variant
+    OVS_SECTION_SI_GET = Called("section", "si", "get", result, Array(survey, finish, line_value, spacing_m))
+End Function
+
 ' The volume of a slab, a ramp or a step from its length, width and mean depth.
 ' length_ft: length (ft); more than 0 ft, at most 32808.3989501 ft
 ' width_ft: width (ft); more than 0 ft, at most 32808.3989501 ft

@@ -49,6 +49,10 @@ class FormError(OverslabError, ValueError):
     104 COLUMN_MISSING: a column that is needed is not there.
     105 COLUMN_DOUBTFUL: the head of a column contradicts itself or another.
     110 NOT_BASE64: the text behind base64: is not base64.
+    150 LEVELS_UNSORTED: levels do not rise from one to the next.
+    151 TOO_MANY_LEVELS: an interval or a list gives too many levels.
+    152 LINE_TOO_SHORT: a line has fewer than two places apart from one another.
+    154 TOO_MANY_STATIONS: a spacing gives too many stations.
     """
 
 
@@ -72,6 +76,7 @@ class SurveyError(OverslabError, ValueError):
     106 SURFACE_UNCLEAR: the file does not hold exactly one surface of that name.
     107 NO_POINTS: the file holds no point that can be used.
     140 SHOT_UNKNOWN: no shot of the survey has this name.
+    153 LINE_OUTSIDE: a line lies wholly outside the surveyed outline.
     """
 
 

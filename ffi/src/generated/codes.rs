@@ -193,6 +193,21 @@ pub const OVS_BEHIND_EDGE: c_int = 138;
 /// Status: no shot of the survey has this name.
 pub const OVS_SHOT_UNKNOWN: c_int = 140;
 
+/// Status: levels do not rise from one to the next.
+pub const OVS_LEVELS_UNSORTED: c_int = 150;
+
+/// Status: an interval or a list gives too many levels.
+pub const OVS_TOO_MANY_LEVELS: c_int = 151;
+
+/// Status: a line has fewer than two places apart from one another.
+pub const OVS_LINE_TOO_SHORT: c_int = 152;
+
+/// Status: a line lies wholly outside the surveyed outline.
+pub const OVS_LINE_OUTSIDE: c_int = 153;
+
+/// Status: a spacing gives too many stations.
+pub const OVS_TOO_MANY_STATIONS: c_int = 154;
+
 /// Note: the result lies outside the range the formula is stated for.
 pub const OVS_NOTE_OUTSIDE_FORMULA: c_int = 1;
 
@@ -264,3 +279,12 @@ pub const OVS_NOTE_LEFT_OUT: c_int = 42;
 
 /// Note: part of the work is farther from any shot than was asked.
 pub const OVS_NOTE_UNCOVERED: c_int = 43;
+
+/// Note: a zone reaches outside the work; only what is inside counts.
+pub const OVS_NOTE_ZONE_CLIPPED: c_int = 45;
+
+/// Note: part of a line lies outside the work and has no heights.
+pub const OVS_NOTE_LINE_LEAVES_WORK: c_int = 46;
+
+/// Note: the surface does not pass through a level.
+pub const OVS_NOTE_LEVEL_MISSED: c_int = 47;

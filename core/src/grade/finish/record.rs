@@ -36,8 +36,8 @@ impl Record for Finish {
         };
         vec![
             of_plane(Plane::a),
-            of_plane(|plane| plane.b()),
-            of_plane(|plane| plane.c()),
+            of_plane(Plane::b),
+            of_plane(Plane::c),
             Value::Number(self.fall().base()),
             Value::Count(self.facets().len() as i64),
         ]

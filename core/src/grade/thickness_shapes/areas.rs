@@ -9,7 +9,7 @@ use crate::choice;
 use crate::failure::{Result, check};
 use crate::geometry::Sum;
 use crate::geometry::zero_line;
-use crate::grade::thickness::{At, DEPTH};
+use crate::grade::thickness::DEPTH;
 use crate::grade::thickness_field::settled;
 use crate::quantity::{Area, Length, Typed, Volume};
 use crate::survey::surface::Tied;
@@ -50,7 +50,20 @@ pub struct AreaPart {
     /// What it lacks to the depth, or has over it.
     pub volume: Volume,
     /// Where it is thinnest, or thickest.
-    pub extreme: At,
+    pub extreme: PartExtreme,
+}
+
+/// The thinnest or thickest place of a part.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PartExtreme {
+    /// The thickness.
+    pub thickness: Length,
+    /// Distance from the left.
+    pub x: Length,
+    /// Distance from the front.
+    pub y: Length,
+    /// The number of the shot it is at, if it is at one; the survey has its name.
+    pub shot: Option<usize>,
 }
 
 impl Field<Length> {
@@ -96,7 +109,7 @@ fn between(sheet: &Sheet, part: &Part, depth: f64, side: Side) -> f64 {
 }
 
 /// The thinnest or the thickest place of a part: always a corner of a triangle.
-fn extreme(sheet: &Sheet, part: &Part, side: Side) -> Option<At> {
+fn extreme(sheet: &Sheet, part: &Part, side: Side) -> Option<PartExtreme> {
     let sense = if side == Side::Thinner { 1.0 } else { -1.0 };
     let corners = || part.triangles.iter().flat_map(|&triangle| sheet.triangle(triangle));
     let value = |corner: u32| sense * sheet.value(corner);
@@ -106,7 +119,7 @@ fn extreme(sheet: &Sheet, part: &Part, side: Side) -> Option<At> {
             tied.look_at(sheet.at(corner), sheet.shot(corner));
         }
     }
-    tied.extreme().map(|found| At {
+    tied.extreme().map(|found| PartExtreme {
         thickness: Length::from_base(sense * found.value),
         x: Length::from_base(found.at.x),
         y: Length::from_base(found.at.y),

@@ -21,7 +21,7 @@ mod strip;
 #[cfg(test)]
 pub(in crate::grade) mod tests;
 
-pub use areas::{AreaPart, Side, ThicknessAreas};
+pub use areas::{AreaPart, PartExtreme, Side, ThicknessAreas};
 pub use bands::{Band, BandPart};
 pub use contours::Contour;
 pub use field::Field;
