@@ -7,6 +7,7 @@ mod job_units;
 mod order;
 mod parts;
 pub(crate) mod random;
+mod shapes;
 mod texts;
 mod thickness;
 mod work;

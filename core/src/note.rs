@@ -59,6 +59,9 @@ notes! {
     NothingChanged = 51, "NOTHING_CHANGED", "the old slab nowhere reaches what it was to be changed to";
     NewPonds = 52, "NEW_PONDS", "water stands on the finish where none stood on the old slab";
     Silica = 53, "SILICA", "grinding makes dust that harms the lungs";
+    ZoneClipped = 45, "ZONE_CLIPPED", "a zone reaches outside the work; only what is inside counts";
+    LineLeavesWork = 46, "LINE_LEAVES_WORK", "part of a line lies outside the work and has no heights";
+    LevelMissed = 47, "LEVEL_MISSED", "the surface does not pass through a level";
 }
 
 impl NoteCode {

@@ -41,6 +41,22 @@ __all__ = [
     "Thickness",
     "second_look",
     "SecondLook",
+    "thickness_areas",
+    "ThicknessAreas",
+    "thickness_contours",
+    "ThicknessContours",
+    "survey_contours",
+    "SurveyContours",
+    "finish_contours",
+    "FinishContours",
+    "thickness_bands",
+    "ThicknessBands",
+    "thickness_histogram",
+    "ThicknessHistogram",
+    "thickness_zones",
+    "ThicknessZones",
+    "section",
+    "Section",
 ]
 
 @final
@@ -1619,3 +1635,915 @@ class SecondLook(AnswerResult):
     @property
     def drop_without_all_mm(self) -> float:
         r"""how far the finish could drop without all of them [mm]."""
+
+def thickness_areas(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    depth: Quantity,
+    *,
+    side: Literal["thinner", "thicker"] | None = None,
+    units: Units | None = None,
+) -> ThicknessAreas:
+    r"""Where the overlay is thinner, or thicker, than a depth: its connected parts as polygons, exactly.
+
+    Rule: thinner = {finish - old slab < depth}, thicker = the rest; volume = integral of |finish - old
+        slab - depth|.
+    Takes for granted: old slab plane over each triangle, finish plane over each facet; what is exactly
+        at the depth counts as thicker.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the new top surface; a Finish
+        depth: the depth [in | mm]; at least -3937.00787402 in, at most 3937.00787402 in (at least
+            -100000 mm, at most 100000 mm)
+        side: which side of the depth; one of "thinner", "thicker"; where it is not given thinner is
+            taken: thin places are what is looked for
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        ThicknessAreas, with the attributes
+            area_ft2, area_m2: area of all parts [ft2 | m2]
+            volume_yd3, volume_m3: missing to the depth, or over it, in all parts [yd3 | m3]
+            parts: the connected parts, a table of parts
+            corners: the corners of their polygons, a table of corners
+        and notes, basis and taken.
+
+    Raises:
+        QuantityError: a number stands without its unit (UNIT_MISSING); the value lies outside its range
+            (OUT_OF_RANGE)
+        FormError: the word is not one of the choices (WORD_UNKNOWN)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import thickness_areas
+        >>> answer = thickness_areas(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     finish={"level": "99.7 ft"},
+        ...     depth="5 in",
+        ... )
+        >>> round(answer.area_ft2, 4)
+        217.9524
+
+    Since 0.1.0.
+    """
+
+@final
+class ThicknessAreas(AnswerResult):
+    r"""What `thickness_areas` gives."""
+
+    @property
+    def area_ft2(self) -> float:
+        r"""area of all parts [ft2]."""
+
+    @property
+    def area_m2(self) -> float:
+        r"""area of all parts [m2]."""
+
+    @property
+    def volume_yd3(self) -> float:
+        r"""missing to the depth, or over it, in all parts [yd3]."""
+
+    @property
+    def volume_m3(self) -> float:
+        r"""missing to the depth, or over it, in all parts [m3]."""
+
+    @property
+    def parts(self) -> dict[str, Column]:
+        r"""the connected parts."""
+
+    @property
+    def corners(self) -> dict[str, Column]:
+        r"""the corners of their polygons."""
+
+def thickness_contours(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    *,
+    levels: Table | None = None,
+    interval: Quantity | None = None,
+    counted_from: Quantity | None = None,
+    units: Units | None = None,
+) -> ThicknessContours:
+    r"""Lines of equal thickness.
+
+    Rule: finish - old slab = level, straight over each triangle.
+    Takes for granted: old slab plane over each triangle, finish plane over each facet; where the
+        thickness only touches a level there is no line.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the new top surface; a Finish
+        levels: the levels, rising; a table of at least 1 row, each a level of thickness, each more than
+            the one before, with the columns; may be left out
+            level: thickness [in | mm]; at least -3937.00787402 in, at most 3937.00787402 in (at least
+                -100000 mm, at most 100000 mm)
+        interval: the step between levels, in place of a list [in | mm]; more than 0 in, at most
+            3937.00787402 in (more than 0 mm, at most 100000 mm); may be left out
+        counted_from: a level that the steps are counted from [in | mm]; at least -3937.00787402 in, at
+            most 3937.00787402 in (at least -100000 mm, at most 100000 mm); where it is not given 0 in
+            is taken: whole steps of the interval
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        ThicknessContours, with the attributes
+            lines: the lines, a table of lines
+            points: their places, a table of points
+        and notes, basis and taken.
+
+    Raises:
+        FormError: a required value is missing (KEY_MISSING); two values say the same thing differently
+            (CONTRADICTION); levels do not rise from one to the next (LEVELS_UNSORTED); an interval or a
+            list gives too many levels (TOO_MANY_LEVELS)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import thickness_contours
+        >>> answer = thickness_contours(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     finish={"level": "99.7 ft"},
+        ...     interval="1/4 in",
+        ... )
+
+    Since 0.1.0.
+    """
+
+@final
+class ThicknessContours(AnswerResult):
+    r"""What `thickness_contours` gives."""
+
+    @property
+    def lines(self) -> dict[str, Column]:
+        r"""the lines."""
+
+    @property
+    def points(self) -> dict[str, Column]:
+        r"""their places."""
+
+def survey_contours(
+    survey: Survey | RecordLike,
+    *,
+    levels: Table | None = None,
+    interval: Quantity | None = None,
+    counted_from: Quantity | None = None,
+    units: Units | None = None,
+) -> SurveyContours:
+    r"""Lines of equal height on the old slab.
+
+    Rule: old slab = level, straight over each triangle.
+    Takes for granted: old slab plane over each triangle; where it only touches a level there is no
+        line.
+
+    Args:
+        survey: the old slab; a Survey
+        levels: the levels, rising; a table of at least 1 row, each a level of height, each more than
+            the one before, with the columns; may be left out
+            level: height above the job datum [ft | m]; at least -32808.3989501 ft, at most
+                32808.3989501 ft (at least -10000 m, at most 10000 m)
+        interval: the step between levels, in place of a list [in | mm]; more than 0 in, at most
+            3937.00787402 in (more than 0 mm, at most 100000 mm); may be left out
+        counted_from: a level that the steps are counted from [ft | m]; at least -32808.3989501 ft, at
+            most 32808.3989501 ft (at least -10000 m, at most 10000 m); where it is not given 0 ft is
+            taken: whole steps from the job datum
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        SurveyContours, with the attributes
+            lines: the lines, a table of lines
+            points: their places, a table of points
+        and notes, basis and taken.
+
+    Raises:
+        FormError: a required value is missing (KEY_MISSING); levels do not rise from one to the next
+            (LEVELS_UNSORTED)
+        QuantityError: a number stands without its unit (UNIT_MISSING); the value lies outside its range
+            (OUT_OF_RANGE)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import survey_contours
+        >>> answer = survey_contours(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     interval="1/4 in",
+        ... )
+
+    Since 0.1.0.
+    """
+
+@final
+class SurveyContours(AnswerResult):
+    r"""What `survey_contours` gives."""
+
+    @property
+    def lines(self) -> dict[str, Column]:
+        r"""the lines."""
+
+    @property
+    def points(self) -> dict[str, Column]:
+        r"""their places."""
+
+def finish_contours(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    *,
+    levels: Table | None = None,
+    interval: Quantity | None = None,
+    counted_from: Quantity | None = None,
+    units: Units | None = None,
+) -> FinishContours:
+    r"""Lines of equal height on the finish, over the work.
+
+    Rule: finish = level, straight over each facet.
+    Takes for granted: finish plane over each facet; where it only touches a level there is no line.
+
+    Args:
+        survey: the old slab, whose outline bounds the lines; a Survey
+        finish: the new top surface; a Finish
+        levels: the levels, rising; a table of at least 1 row, each a level of height, each more than
+            the one before, with the columns; may be left out
+            level: height above the job datum [ft | m]; at least -32808.3989501 ft, at most
+                32808.3989501 ft (at least -10000 m, at most 10000 m)
+        interval: the step between levels, in place of a list [in | mm]; more than 0 in, at most
+            3937.00787402 in (more than 0 mm, at most 100000 mm); may be left out
+        counted_from: a level that the steps are counted from [ft | m]; at least -32808.3989501 ft, at
+            most 32808.3989501 ft (at least -10000 m, at most 10000 m); where it is not given 0 ft is
+            taken: whole steps from the job datum
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        FinishContours, with the attributes
+            lines: the lines, a table of lines
+            points: their places, a table of points
+        and notes, basis and taken.
+
+    Raises:
+        FormError: a required value is missing (KEY_MISSING); levels do not rise from one to the next
+            (LEVELS_UNSORTED)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import finish_contours
+        >>> answer = finish_contours(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     finish={
+        ...         "points": [
+        ...             {"x": "0 ft", "y": "0 ft", "elevation": "99.6 ft"},
+        ...             {"x": "20 ft", "y": "0 ft", "elevation": "99.6 ft"},
+        ...             {"x": "0 ft", "y": "32 ft", "elevation": "99.9 ft"},
+        ...         ],
+        ...     },
+        ...     interval="1 in",
+        ... )
+
+    Since 0.1.0.
+    """
+
+@final
+class FinishContours(AnswerResult):
+    r"""What `finish_contours` gives."""
+
+    @property
+    def lines(self) -> dict[str, Column]:
+        r"""the lines."""
+
+    @property
+    def points(self) -> dict[str, Column]:
+        r"""their places."""
+
+def thickness_bands(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    *,
+    levels: Table | None = None,
+    interval: Quantity | None = None,
+    counted_from: Quantity | None = None,
+    units: Units | None = None,
+) -> ThicknessBands:
+    r"""The work in bands of thickness between successive levels, as polygons with area and volume.
+
+    Rule: band = {lower <= finish - old slab < upper}; areas and volumes of all bands are those of the
+        whole.
+    Takes for granted: old slab plane over each triangle, finish plane over each facet.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the new top surface; a Finish
+        levels: the levels, rising; a table of at least 1 row, each a level of thickness, each more than
+            the one before, with the columns; may be left out
+            level: thickness [in | mm]; at least -3937.00787402 in, at most 3937.00787402 in (at least
+                -100000 mm, at most 100000 mm)
+        interval: the step between levels, in place of a list [in | mm]; more than 0 in, at most
+            3937.00787402 in (more than 0 mm, at most 100000 mm); may be left out
+        counted_from: a level that the steps are counted from [in | mm]; at least -3937.00787402 in, at
+            most 3937.00787402 in (at least -100000 mm, at most 100000 mm); where it is not given 0 in
+            is taken: whole steps of the interval
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        ThicknessBands, with the attributes
+            bands: the bands, a table of bands
+            parts: their connected parts, a table of parts
+            corners: the corners of their polygons, a table of corners
+        and notes, basis and taken.
+
+    Raises:
+        FormError: a required value is missing (KEY_MISSING); two values say the same thing differently
+            (CONTRADICTION); levels do not rise from one to the next (LEVELS_UNSORTED); the list is
+            empty (EMPTY_LIST); an interval or a list gives too many levels (TOO_MANY_LEVELS)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import thickness_bands
+        >>> answer = thickness_bands(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     finish={"level": "99.7 ft"},
+        ...     interval="1/2 in",
+        ... )
+
+    Since 0.1.0.
+    """
+
+@final
+class ThicknessBands(AnswerResult):
+    r"""What `thickness_bands` gives."""
+
+    @property
+    def bands(self) -> dict[str, Column]:
+        r"""the bands."""
+
+    @property
+    def parts(self) -> dict[str, Column]:
+        r"""their connected parts."""
+
+    @property
+    def corners(self) -> dict[str, Column]:
+        r"""the corners of their polygons."""
+
+def thickness_histogram(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    *,
+    levels: Table | None = None,
+    interval: Quantity | None = None,
+    counted_from: Quantity | None = None,
+    shares: Table | None = None,
+    units: Units | None = None,
+) -> ThicknessHistogram:
+    r"""How much of the work is how thick: area and volume by bins of thickness, and the depths below which shares of the area lie.
+
+    Rule: area of a bin = area thinner than its upper edge - area thinner than its lower edge, each
+        exact.
+    Takes for granted: old slab plane over each triangle, finish plane over each facet.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the new top surface; a Finish
+        levels: the edges of the bins, rising; a table of at least 1 row, each a level of thickness,
+            each more than the one before, with the columns; may be left out
+            level: thickness [in | mm]; at least -3937.00787402 in, at most 3937.00787402 in (at least
+                -100000 mm, at most 100000 mm)
+        interval: the width of a bin, in place of a list of edges [in | mm]; more than 0 in, at most
+            3937.00787402 in (more than 0 mm, at most 100000 mm); may be left out
+        counted_from: an edge that the widths are counted from [in | mm]; at least -3937.00787402 in, at
+            most 3937.00787402 in (at least -100000 mm, at most 100000 mm); where it is not given 0 in
+            is taken: whole steps of the width
+        shares: shares of the area whose depths are told; a table of at least 1 row, each a share of the
+            area, with the columns; where it is not given [{"share": "0 %"}, {"share": "25 %"},
+            {"share": "50 %"}, {"share": "75 %"}, {"share": "100 %"}] is taken: least, quarters and
+            greatest
+            share: share of the area [%]; at least 0 %, at most 100 %
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        ThicknessHistogram, with the attributes
+            area_ft2, area_m2: the whole area [ft2 | m2]
+            volume_yd3, volume_m3: the whole volume, high spots taken off [yd3 | m3]
+            bins: the bins, a table of bins
+            quantiles: the depths of the shares, a table of quantiles
+        and notes, basis and taken.
+
+    Raises:
+        FormError: a required value is missing (KEY_MISSING); two values say the same thing differently
+            (CONTRADICTION); levels do not rise from one to the next (LEVELS_UNSORTED); an interval or a
+            list gives too many levels (TOO_MANY_LEVELS)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); the quantity cannot be below
+            zero (NEGATIVE)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import thickness_histogram
+        >>> answer = thickness_histogram(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     finish={"level": "99.7 ft"},
+        ...     interval="1/4 in",
+        ... )
+        >>> round(answer.area_ft2, 4)
+        640.0
+
+    Since 0.1.0.
+    """
+
+@final
+class ThicknessHistogram(AnswerResult):
+    r"""What `thickness_histogram` gives."""
+
+    @property
+    def area_ft2(self) -> float:
+        r"""the whole area [ft2]."""
+
+    @property
+    def area_m2(self) -> float:
+        r"""the whole area [m2]."""
+
+    @property
+    def volume_yd3(self) -> float:
+        r"""the whole volume, high spots taken off [yd3]."""
+
+    @property
+    def volume_m3(self) -> float:
+        r"""the whole volume, high spots taken off [m3]."""
+
+    @property
+    def bins(self) -> dict[str, Column]:
+        r"""the bins."""
+
+    @property
+    def quantiles(self) -> dict[str, Column]:
+        r"""the depths of the shares."""
+
+def thickness_zones(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    zones: Table,
+    *,
+    thinner_than: Quantity | None = None,
+    units: Units | None = None,
+) -> ThicknessZones:
+    r"""The thickness over zones of the work, each with its own figures, and over what no zone covers.
+
+    Rule: as for the thickness, over the part of the work in each zone; zones may overlap, each counts
+        all of its own.
+    Takes for granted: old slab plane over each triangle, finish plane over each facet.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the new top surface; a Finish
+        zones: the corners of the zones; a table of at least 1 row, each a corner of a zone, in order;
+            the corners of one zone stand together, with the columns
+            zone: name of the zone; a text
+            x: from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m)
+            y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m)
+        thinner_than: the area thinner than this is told [in | mm]; at least -3937.00787402 in, at most
+            3937.00787402 in (at least -100000 mm, at most 100000 mm); may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        ThicknessZones, with the attributes
+            figures: the figures of each zone, a table of figures
+            rest: the figures of the work outside all zones, a table of rest
+        and notes, basis and taken.
+
+    Raises:
+        FormError: the list is empty (EMPTY_LIST); a name is given twice (KEY_REPEATED)
+        SurveyError: the outline has too few corners or no area (OUTLINE_TOO_FEW); a zone leaves the
+            surveyed outline (REGION_OUTSIDE)
+        QuantityError: a number stands without its unit (UNIT_MISSING)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import thickness_zones
+        >>> answer = thickness_zones(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     finish={"level": "99.7 ft"},
+        ...     thinner_than="5 in",
+        ...     zones={
+        ...         "zone": ["bench", "bench", "bench", "bench", "lift", "lift", "lift", "lift"],
+        ...         "x": ["0 ft", "20 ft", "20 ft", "0 ft", "5 ft", "15 ft", "15 ft", "5 ft"],
+        ...         "y": ["26 ft", "26 ft", "32 ft", "32 ft", "10 ft", "10 ft", "22 ft", "22 ft"],
+        ...     },
+        ... )
+
+    Since 0.1.0.
+    """
+
+@final
+class ThicknessZones(AnswerResult):
+    r"""What `thickness_zones` gives."""
+
+    @property
+    def figures(self) -> dict[str, Column]:
+        r"""the figures of each zone."""
+
+    @property
+    def rest(self) -> dict[str, Column]:
+        r"""the figures of the work outside all zones."""
+
+def section(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    line: Table,
+    *,
+    spacing: Quantity | None = None,
+    units: Units | None = None,
+) -> Section:
+    r"""Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
+
+    Rule: net = integral along the line of (finish - old slab); fill = its positive part; high = its
+        negative part.
+    Takes for granted: old slab plane over each triangle, finish plane over each facet.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the new top surface; a Finish
+        line: the places of the line, two or more; a table of at least 1 row, each a place of the line,
+            in order, with the columns
+            x: from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m)
+            y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m)
+        spacing: also tell the heights at whole steps of this from the start [ft | m]; at least
+            0.00328083989501 ft, at most 3280.83989501 ft (at least 0.001 m, at most 1000 m); may be
+            left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Section, with the attributes
+            length_ft, length_m: length of the line [ft | m]
+            covered_ft, covered_m: length over the work [ft | m]
+            net_ft2, net_m2: area between old slab and finish, high spots taken off [ft2 | m2]
+            fill_ft2, fill_m2: area where the finish is above the old slab [ft2 | m2]
+            high_ft2, high_m2: area of old slab above the finish [ft2 | m2]
+            mean_in, mean_mm: net area over covered length [in | mm]
+            least_in, least_mm: least thickness along the line [in | mm]
+            least_distance_ft, least_distance_m: where it is, along the line [ft | m]
+            least_x_ft, least_x_m: where it is, from the left [ft | m]
+            least_y_ft, least_y_m: where it is, from the front [ft | m]
+            greatest_in, greatest_mm: greatest thickness along the line [in | mm]
+            greatest_distance_ft, greatest_distance_m: where it is, along the line [ft | m]
+            greatest_x_ft, greatest_x_m: where it is, from the left [ft | m]
+            greatest_y_ft, greatest_y_m: where it is, from the front [ft | m]
+            stations: the stations, a table of stations
+            samples: the heights at whole steps of the spacing; none without one, a table of samples
+            gaps: the stretches outside the work, a table of gaps
+        and notes, basis and taken.
+
+    Raises:
+        FormError: the list is empty (EMPTY_LIST); a line has fewer than two places apart from one
+            another (LINE_TOO_SHORT); a spacing gives too many stations (TOO_MANY_STATIONS)
+        SurveyError: a line lies wholly outside the surveyed outline (LINE_OUTSIDE)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import section
+        >>> answer = section(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     finish={"level": "99.7 ft"},
+        ...     line={"x": ["2 ft", "2 ft", "22 ft"], "y": ["1 ft", "30 ft", "30 ft"]},
+        ...     spacing="4 ft",
+        ... )
+        >>> round(answer.length_ft, 4)
+        49.0
+
+    Since 0.1.0.
+    """
+
+@final
+class Section(AnswerResult):
+    r"""What `section` gives."""
+
+    @property
+    def length_ft(self) -> float:
+        r"""length of the line [ft]."""
+
+    @property
+    def length_m(self) -> float:
+        r"""length of the line [m]."""
+
+    @property
+    def covered_ft(self) -> float:
+        r"""length over the work [ft]."""
+
+    @property
+    def covered_m(self) -> float:
+        r"""length over the work [m]."""
+
+    @property
+    def net_ft2(self) -> float:
+        r"""area between old slab and finish, high spots taken off [ft2]."""
+
+    @property
+    def net_m2(self) -> float:
+        r"""area between old slab and finish, high spots taken off [m2]."""
+
+    @property
+    def fill_ft2(self) -> float:
+        r"""area where the finish is above the old slab [ft2]."""
+
+    @property
+    def fill_m2(self) -> float:
+        r"""area where the finish is above the old slab [m2]."""
+
+    @property
+    def high_ft2(self) -> float:
+        r"""area of old slab above the finish [ft2]."""
+
+    @property
+    def high_m2(self) -> float:
+        r"""area of old slab above the finish [m2]."""
+
+    @property
+    def mean_in(self) -> float:
+        r"""net area over covered length [in]."""
+
+    @property
+    def mean_mm(self) -> float:
+        r"""net area over covered length [mm]."""
+
+    @property
+    def least_in(self) -> float:
+        r"""least thickness along the line [in]."""
+
+    @property
+    def least_mm(self) -> float:
+        r"""least thickness along the line [mm]."""
+
+    @property
+    def least_distance_ft(self) -> float:
+        r"""where it is, along the line [ft]."""
+
+    @property
+    def least_distance_m(self) -> float:
+        r"""where it is, along the line [m]."""
+
+    @property
+    def least_x_ft(self) -> float:
+        r"""where it is, from the left [ft]."""
+
+    @property
+    def least_x_m(self) -> float:
+        r"""where it is, from the left [m]."""
+
+    @property
+    def least_y_ft(self) -> float:
+        r"""where it is, from the front [ft]."""
+
+    @property
+    def least_y_m(self) -> float:
+        r"""where it is, from the front [m]."""
+
+    @property
+    def greatest_in(self) -> float:
+        r"""greatest thickness along the line [in]."""
+
+    @property
+    def greatest_mm(self) -> float:
+        r"""greatest thickness along the line [mm]."""
+
+    @property
+    def greatest_distance_ft(self) -> float:
+        r"""where it is, along the line [ft]."""
+
+    @property
+    def greatest_distance_m(self) -> float:
+        r"""where it is, along the line [m]."""
+
+    @property
+    def greatest_x_ft(self) -> float:
+        r"""where it is, from the left [ft]."""
+
+    @property
+    def greatest_x_m(self) -> float:
+        r"""where it is, from the left [m]."""
+
+    @property
+    def greatest_y_ft(self) -> float:
+        r"""where it is, from the front [ft]."""
+
+    @property
+    def greatest_y_m(self) -> float:
+        r"""where it is, from the front [m]."""
+
+    @property
+    def stations(self) -> dict[str, Column]:
+        r"""the stations."""
+
+    @property
+    def samples(self) -> dict[str, Column]:
+        r"""the heights at whole steps of the spacing; none without one."""
+
+    @property
+    def gaps(self) -> dict[str, Column]:
+        r"""the stretches outside the work."""

@@ -124,10 +124,7 @@ impl Work {
     /// The same within a zone.
     pub(super) fn within(&self, system: System, depth: f64, zone: Option<&[Place]>) -> Measured {
         let survey = self.survey(system);
-        let points =
-            columns(&["x", "y", "elevation"], self.finish.iter().map(|point| point.to_vec()), system);
-        let finish = single("finish_from_points", json!({ "points": points }), Vec::new(), system);
-        let mut records = vec![("survey", survey), ("finish", finish)];
+        let mut records = vec![("survey", survey), ("finish", self.finished(system))];
         if let Some(zone) = zone {
             records.push(("zone", outline(zone, system)));
         }
@@ -150,7 +147,15 @@ impl Work {
         }
     }
 
-    fn survey(&self, system: System) -> Value {
+    /// The finish.
+    pub(super) fn finished(&self, system: System) -> Value {
+        let points =
+            columns(&["x", "y", "elevation"], self.finish.iter().map(|point| point.to_vec()), system);
+        single("finish_from_points", json!({ "points": points }), Vec::new(), system)
+    }
+
+    /// The old slab.
+    pub(super) fn survey(&self, system: System) -> Value {
         let outline = match self.holes.is_empty() {
             true => outline(&self.corners, system),
             // Holes come by the record's own form, whose quantities are texts.
@@ -182,11 +187,11 @@ fn outline(corners: &[Place], system: System) -> Value {
 }
 
 /// A length as a bare number of the system: feet or metres.
-fn length(metres: f64, system: System) -> f64 {
+pub(super) fn length(metres: f64, system: System) -> f64 {
     if system == System::Us { metres / 0.3048 } else { metres }
 }
 
-fn columns(names: &[&str], rows: impl Iterator<Item = Vec<f64>> + Clone, system: System) -> Json {
+pub(super) fn columns(names: &[&str], rows: impl Iterator<Item = Vec<f64>> + Clone, system: System) -> Json {
     let column = |place: usize| rows.clone().map(|row| length(row[place], system)).collect::<Vec<f64>>();
     names
         .iter()

@@ -149,6 +149,11 @@ codes! {
     ShotUnknown = 140, "SHOT_UNKNOWN", Survey, "no shot of the survey has this name";
     NoOutlet = 160, "NO_OUTLET", Survey, "water has no way out: no edge is open and there is no drain";
     DrainOutside = 161, "DRAIN_OUTSIDE", Survey, "a drain lies outside the outline";
+    LevelsUnsorted = 150, "LEVELS_UNSORTED", Form, "levels do not rise from one to the next";
+    TooManyLevels = 151, "TOO_MANY_LEVELS", Form, "an interval or a list gives too many levels";
+    LineTooShort = 152, "LINE_TOO_SHORT", Form, "a line has fewer than two places apart from one another";
+    LineOutside = 153, "LINE_OUTSIDE", Survey, "a line lies wholly outside the surveyed outline";
+    TooManyStations = 154, "TOO_MANY_STATIONS", Form, "a spacing gives too many stations";
 }
 
 impl Code {

@@ -6,5 +6,8 @@ pub mod operations;
 pub mod prism;
 pub mod second_look;
 pub mod standing_water;
+pub mod sections;
 pub mod thickness;
 pub mod thickness_field;
+pub mod thickness_shapes;
+pub mod zones;

@@ -170,6 +170,459 @@ pub const OVS_SECOND_LOOK_DROP_WITHOUT_ALL: c_int = 1;
 /// How many results there are.
 pub const OVS_SECOND_LOOK_RESULTS: c_int = 2;
 
+/// The result `area` (ft2 or m2): area of all parts.
+pub const OVS_THICKNESS_AREAS_AREA: c_int = 0;
+
+/// The result `volume` (yd3 or m3): missing to the depth, or over it, in all parts.
+pub const OVS_THICKNESS_AREAS_VOLUME: c_int = 1;
+
+/// The result `parts`: the connected parts.
+pub const OVS_THICKNESS_AREAS_PARTS: c_int = 2;
+
+/// The column `part` of `parts`: its number.
+pub const OVS_THICKNESS_AREAS_PARTS_PART: c_int = 0;
+
+/// The column `area` of `parts` (ft2 or m2): its area.
+pub const OVS_THICKNESS_AREAS_PARTS_AREA: c_int = 1;
+
+/// The column `volume` of `parts` (yd3 or m3): missing to the depth, or over it.
+pub const OVS_THICKNESS_AREAS_PARTS_VOLUME: c_int = 2;
+
+/// The column `extreme` of `parts` (in or mm): its least thickness, or its greatest where thicker.
+pub const OVS_THICKNESS_AREAS_PARTS_EXTREME: c_int = 3;
+
+/// The column `extreme_x` of `parts` (ft or m): where that is, from the left.
+pub const OVS_THICKNESS_AREAS_PARTS_EXTREME_X: c_int = 4;
+
+/// The column `extreme_y` of `parts` (ft or m): where that is, from the front.
+pub const OVS_THICKNESS_AREAS_PARTS_EXTREME_Y: c_int = 5;
+
+/// The result `corners`: the corners of their polygons.
+pub const OVS_THICKNESS_AREAS_CORNERS: c_int = 3;
+
+/// The column `part` of `corners`: the number of the part.
+pub const OVS_THICKNESS_AREAS_CORNERS_PART: c_int = 0;
+
+/// The column `ring` of `corners`: 1 is the outer ring, counter-clockwise; others are holes, clockwise.
+pub const OVS_THICKNESS_AREAS_CORNERS_RING: c_int = 1;
+
+/// The column `x` of `corners` (ft or m): from the left.
+pub const OVS_THICKNESS_AREAS_CORNERS_X: c_int = 2;
+
+/// The column `y` of `corners` (ft or m): from the front.
+pub const OVS_THICKNESS_AREAS_CORNERS_Y: c_int = 3;
+
+/// How many results there are.
+pub const OVS_THICKNESS_AREAS_RESULTS: c_int = 4;
+
+/// The word `thinner`.
+pub const OVS_THICKNESS_AREAS_SIDE_THINNER: c_int = 0;
+
+/// The word `thicker`.
+pub const OVS_THICKNESS_AREAS_SIDE_THICKER: c_int = 1;
+
+/// The result `lines`: the lines.
+pub const OVS_THICKNESS_CONTOURS_LINES: c_int = 0;
+
+/// The column `line` of `lines`: its number.
+pub const OVS_THICKNESS_CONTOURS_LINES_LINE: c_int = 0;
+
+/// The column `level` of `lines` (in or mm): its level.
+pub const OVS_THICKNESS_CONTOURS_LINES_LEVEL: c_int = 1;
+
+/// The column `form` of `lines`: whether it closes.
+pub const OVS_THICKNESS_CONTOURS_LINES_FORM: c_int = 2;
+
+/// The column `length` of `lines` (ft or m): its length.
+pub const OVS_THICKNESS_CONTOURS_LINES_LENGTH: c_int = 3;
+
+/// The result `points`: their places.
+pub const OVS_THICKNESS_CONTOURS_POINTS: c_int = 1;
+
+/// The column `line` of `points`: the number of the line.
+pub const OVS_THICKNESS_CONTOURS_POINTS_LINE: c_int = 0;
+
+/// The column `x` of `points` (ft or m): from the left.
+pub const OVS_THICKNESS_CONTOURS_POINTS_X: c_int = 1;
+
+/// The column `y` of `points` (ft or m): from the front.
+pub const OVS_THICKNESS_CONTOURS_POINTS_Y: c_int = 2;
+
+/// How many results there are.
+pub const OVS_THICKNESS_CONTOURS_RESULTS: c_int = 2;
+
+/// The word `open`.
+pub const OVS_THICKNESS_CONTOURS_LINES_FORM_OPEN: c_int = 0;
+
+/// The word `closed`.
+pub const OVS_THICKNESS_CONTOURS_LINES_FORM_CLOSED: c_int = 1;
+
+/// The result `lines`: the lines.
+pub const OVS_SURVEY_CONTOURS_LINES: c_int = 0;
+
+/// The column `line` of `lines`: its number.
+pub const OVS_SURVEY_CONTOURS_LINES_LINE: c_int = 0;
+
+/// The column `level` of `lines` (ft or m): its level.
+pub const OVS_SURVEY_CONTOURS_LINES_LEVEL: c_int = 1;
+
+/// The column `form` of `lines`: whether it closes.
+pub const OVS_SURVEY_CONTOURS_LINES_FORM: c_int = 2;
+
+/// The column `length` of `lines` (ft or m): its length.
+pub const OVS_SURVEY_CONTOURS_LINES_LENGTH: c_int = 3;
+
+/// The result `points`: their places.
+pub const OVS_SURVEY_CONTOURS_POINTS: c_int = 1;
+
+/// The column `line` of `points`: the number of the line.
+pub const OVS_SURVEY_CONTOURS_POINTS_LINE: c_int = 0;
+
+/// The column `x` of `points` (ft or m): from the left.
+pub const OVS_SURVEY_CONTOURS_POINTS_X: c_int = 1;
+
+/// The column `y` of `points` (ft or m): from the front.
+pub const OVS_SURVEY_CONTOURS_POINTS_Y: c_int = 2;
+
+/// How many results there are.
+pub const OVS_SURVEY_CONTOURS_RESULTS: c_int = 2;
+
+/// The word `open`.
+pub const OVS_SURVEY_CONTOURS_LINES_FORM_OPEN: c_int = 0;
+
+/// The word `closed`.
+pub const OVS_SURVEY_CONTOURS_LINES_FORM_CLOSED: c_int = 1;
+
+/// The result `lines`: the lines.
+pub const OVS_FINISH_CONTOURS_LINES: c_int = 0;
+
+/// The column `line` of `lines`: its number.
+pub const OVS_FINISH_CONTOURS_LINES_LINE: c_int = 0;
+
+/// The column `level` of `lines` (ft or m): its level.
+pub const OVS_FINISH_CONTOURS_LINES_LEVEL: c_int = 1;
+
+/// The column `form` of `lines`: whether it closes.
+pub const OVS_FINISH_CONTOURS_LINES_FORM: c_int = 2;
+
+/// The column `length` of `lines` (ft or m): its length.
+pub const OVS_FINISH_CONTOURS_LINES_LENGTH: c_int = 3;
+
+/// The result `points`: their places.
+pub const OVS_FINISH_CONTOURS_POINTS: c_int = 1;
+
+/// The column `line` of `points`: the number of the line.
+pub const OVS_FINISH_CONTOURS_POINTS_LINE: c_int = 0;
+
+/// The column `x` of `points` (ft or m): from the left.
+pub const OVS_FINISH_CONTOURS_POINTS_X: c_int = 1;
+
+/// The column `y` of `points` (ft or m): from the front.
+pub const OVS_FINISH_CONTOURS_POINTS_Y: c_int = 2;
+
+/// How many results there are.
+pub const OVS_FINISH_CONTOURS_RESULTS: c_int = 2;
+
+/// The word `open`.
+pub const OVS_FINISH_CONTOURS_LINES_FORM_OPEN: c_int = 0;
+
+/// The word `closed`.
+pub const OVS_FINISH_CONTOURS_LINES_FORM_CLOSED: c_int = 1;
+
+/// The result `bands`: the bands.
+pub const OVS_THICKNESS_BANDS_BANDS: c_int = 0;
+
+/// The column `band` of `bands`: its number.
+pub const OVS_THICKNESS_BANDS_BANDS_BAND: c_int = 0;
+
+/// The column `lower` of `bands` (in or mm): its lower level, itself in the band; none below all levels.
+pub const OVS_THICKNESS_BANDS_BANDS_LOWER: c_int = 1;
+
+/// The column `upper` of `bands` (in or mm): its upper level, itself in the next band; none above all levels.
+pub const OVS_THICKNESS_BANDS_BANDS_UPPER: c_int = 2;
+
+/// The column `area` of `bands` (ft2 or m2): its area.
+pub const OVS_THICKNESS_BANDS_BANDS_AREA: c_int = 3;
+
+/// The column `share` of `bands` (%): its share of the whole area.
+pub const OVS_THICKNESS_BANDS_BANDS_SHARE: c_int = 4;
+
+/// The column `volume` of `bands` (yd3 or m3): volume over it between old slab and finish, high spots taken off.
+pub const OVS_THICKNESS_BANDS_BANDS_VOLUME: c_int = 5;
+
+/// The result `parts`: their connected parts.
+pub const OVS_THICKNESS_BANDS_PARTS: c_int = 1;
+
+/// The column `band` of `parts`: the number of the band.
+pub const OVS_THICKNESS_BANDS_PARTS_BAND: c_int = 0;
+
+/// The column `part` of `parts`: its number in the band.
+pub const OVS_THICKNESS_BANDS_PARTS_PART: c_int = 1;
+
+/// The column `area` of `parts` (ft2 or m2): its area.
+pub const OVS_THICKNESS_BANDS_PARTS_AREA: c_int = 2;
+
+/// The column `volume` of `parts` (yd3 or m3): volume over it.
+pub const OVS_THICKNESS_BANDS_PARTS_VOLUME: c_int = 3;
+
+/// The result `corners`: the corners of their polygons.
+pub const OVS_THICKNESS_BANDS_CORNERS: c_int = 2;
+
+/// The column `band` of `corners`: the number of the band.
+pub const OVS_THICKNESS_BANDS_CORNERS_BAND: c_int = 0;
+
+/// The column `part` of `corners`: the number of the part in the band.
+pub const OVS_THICKNESS_BANDS_CORNERS_PART: c_int = 1;
+
+/// The column `ring` of `corners`: 1 is the outer ring, counter-clockwise; others are holes, clockwise.
+pub const OVS_THICKNESS_BANDS_CORNERS_RING: c_int = 2;
+
+/// The column `x` of `corners` (ft or m): from the left.
+pub const OVS_THICKNESS_BANDS_CORNERS_X: c_int = 3;
+
+/// The column `y` of `corners` (ft or m): from the front.
+pub const OVS_THICKNESS_BANDS_CORNERS_Y: c_int = 4;
+
+/// How many results there are.
+pub const OVS_THICKNESS_BANDS_RESULTS: c_int = 3;
+
+/// The result `area` (ft2 or m2): the whole area.
+pub const OVS_THICKNESS_HISTOGRAM_AREA: c_int = 0;
+
+/// The result `volume` (yd3 or m3): the whole volume, high spots taken off.
+pub const OVS_THICKNESS_HISTOGRAM_VOLUME: c_int = 1;
+
+/// The result `bins`: the bins.
+pub const OVS_THICKNESS_HISTOGRAM_BINS: c_int = 2;
+
+/// The column `lower` of `bins` (in or mm): its lower edge, itself in the bin; none below all edges.
+pub const OVS_THICKNESS_HISTOGRAM_BINS_LOWER: c_int = 0;
+
+/// The column `upper` of `bins` (in or mm): its upper edge, itself in the next bin; none above all edges.
+pub const OVS_THICKNESS_HISTOGRAM_BINS_UPPER: c_int = 1;
+
+/// The column `area` of `bins` (ft2 or m2): area as thick.
+pub const OVS_THICKNESS_HISTOGRAM_BINS_AREA: c_int = 2;
+
+/// The column `share` of `bins` (%): its share of the whole area.
+pub const OVS_THICKNESS_HISTOGRAM_BINS_SHARE: c_int = 3;
+
+/// The column `volume` of `bins` (yd3 or m3): volume over it between old slab and finish, high spots taken off.
+pub const OVS_THICKNESS_HISTOGRAM_BINS_VOLUME: c_int = 4;
+
+/// The column `thinner` of `bins` (%): share of the whole area thinner than the upper edge.
+pub const OVS_THICKNESS_HISTOGRAM_BINS_THINNER: c_int = 5;
+
+/// The result `quantiles`: the depths of the shares.
+pub const OVS_THICKNESS_HISTOGRAM_QUANTILES: c_int = 3;
+
+/// The column `share` of `quantiles` (%): share of the area.
+pub const OVS_THICKNESS_HISTOGRAM_QUANTILES_SHARE: c_int = 0;
+
+/// The column `thickness` of `quantiles` (in or mm): so much of the area is thinner than this.
+pub const OVS_THICKNESS_HISTOGRAM_QUANTILES_THICKNESS: c_int = 1;
+
+/// How many results there are.
+pub const OVS_THICKNESS_HISTOGRAM_RESULTS: c_int = 4;
+
+/// The result `figures`: the figures of each zone.
+pub const OVS_THICKNESS_ZONES_FIGURES: c_int = 0;
+
+/// The column `zone` of `figures`: its name.
+pub const OVS_THICKNESS_ZONES_FIGURES_ZONE: c_int = 0;
+
+/// The column `area` of `figures` (ft2 or m2): area.
+pub const OVS_THICKNESS_ZONES_FIGURES_AREA: c_int = 1;
+
+/// The column `net` of `figures` (yd3 or m3): fill less high spots.
+pub const OVS_THICKNESS_ZONES_FIGURES_NET: c_int = 2;
+
+/// The column `fill` of `figures` (yd3 or m3): volume where the finish is above the old slab.
+pub const OVS_THICKNESS_ZONES_FIGURES_FILL: c_int = 3;
+
+/// The column `high` of `figures` (yd3 or m3): volume of old slab above the finish.
+pub const OVS_THICKNESS_ZONES_FIGURES_HIGH: c_int = 4;
+
+/// The column `mean` of `figures` (in or mm): net volume over area.
+pub const OVS_THICKNESS_ZONES_FIGURES_MEAN: c_int = 5;
+
+/// The column `least` of `figures` (in or mm): least thickness.
+pub const OVS_THICKNESS_ZONES_FIGURES_LEAST: c_int = 6;
+
+/// The column `least_x` of `figures` (ft or m): where it is, from the left.
+pub const OVS_THICKNESS_ZONES_FIGURES_LEAST_X: c_int = 7;
+
+/// The column `least_y` of `figures` (ft or m): where it is, from the front.
+pub const OVS_THICKNESS_ZONES_FIGURES_LEAST_Y: c_int = 8;
+
+/// The column `greatest` of `figures` (in or mm): greatest thickness.
+pub const OVS_THICKNESS_ZONES_FIGURES_GREATEST: c_int = 9;
+
+/// The column `greatest_x` of `figures` (ft or m): where it is, from the left.
+pub const OVS_THICKNESS_ZONES_FIGURES_GREATEST_X: c_int = 10;
+
+/// The column `greatest_y` of `figures` (ft or m): where it is, from the front.
+pub const OVS_THICKNESS_ZONES_FIGURES_GREATEST_Y: c_int = 11;
+
+/// The column `thinner` of `figures` (ft2 or m2): area thinner than the depth asked about.
+pub const OVS_THICKNESS_ZONES_FIGURES_THINNER: c_int = 12;
+
+/// The column `outside` of `figures` (ft2 or m2): area of the zone outside the work, which does not count.
+pub const OVS_THICKNESS_ZONES_FIGURES_OUTSIDE: c_int = 13;
+
+/// The result `rest`: the figures of the work outside all zones.
+pub const OVS_THICKNESS_ZONES_REST: c_int = 1;
+
+/// The column `area` of `rest` (ft2 or m2): area.
+pub const OVS_THICKNESS_ZONES_REST_AREA: c_int = 0;
+
+/// The column `net` of `rest` (yd3 or m3): fill less high spots.
+pub const OVS_THICKNESS_ZONES_REST_NET: c_int = 1;
+
+/// The column `fill` of `rest` (yd3 or m3): volume where the finish is above the old slab.
+pub const OVS_THICKNESS_ZONES_REST_FILL: c_int = 2;
+
+/// The column `high` of `rest` (yd3 or m3): volume of old slab above the finish.
+pub const OVS_THICKNESS_ZONES_REST_HIGH: c_int = 3;
+
+/// The column `mean` of `rest` (in or mm): net volume over area.
+pub const OVS_THICKNESS_ZONES_REST_MEAN: c_int = 4;
+
+/// The column `least` of `rest` (in or mm): least thickness.
+pub const OVS_THICKNESS_ZONES_REST_LEAST: c_int = 5;
+
+/// The column `least_x` of `rest` (ft or m): where it is, from the left.
+pub const OVS_THICKNESS_ZONES_REST_LEAST_X: c_int = 6;
+
+/// The column `least_y` of `rest` (ft or m): where it is, from the front.
+pub const OVS_THICKNESS_ZONES_REST_LEAST_Y: c_int = 7;
+
+/// The column `greatest` of `rest` (in or mm): greatest thickness.
+pub const OVS_THICKNESS_ZONES_REST_GREATEST: c_int = 8;
+
+/// The column `greatest_x` of `rest` (ft or m): where it is, from the left.
+pub const OVS_THICKNESS_ZONES_REST_GREATEST_X: c_int = 9;
+
+/// The column `greatest_y` of `rest` (ft or m): where it is, from the front.
+pub const OVS_THICKNESS_ZONES_REST_GREATEST_Y: c_int = 10;
+
+/// The column `thinner` of `rest` (ft2 or m2): area thinner than the depth asked about.
+pub const OVS_THICKNESS_ZONES_REST_THINNER: c_int = 11;
+
+/// How many results there are.
+pub const OVS_THICKNESS_ZONES_RESULTS: c_int = 2;
+
+/// The result `length` (ft or m): length of the line.
+pub const OVS_SECTION_LENGTH: c_int = 0;
+
+/// The result `covered` (ft or m): length over the work.
+pub const OVS_SECTION_COVERED: c_int = 1;
+
+/// The result `net` (ft2 or m2): area between old slab and finish, high spots taken off.
+pub const OVS_SECTION_NET: c_int = 2;
+
+/// The result `fill` (ft2 or m2): area where the finish is above the old slab.
+pub const OVS_SECTION_FILL: c_int = 3;
+
+/// The result `high` (ft2 or m2): area of old slab above the finish.
+pub const OVS_SECTION_HIGH: c_int = 4;
+
+/// The result `mean` (in or mm): net area over covered length.
+pub const OVS_SECTION_MEAN: c_int = 5;
+
+/// The result `least` (in or mm): least thickness along the line.
+pub const OVS_SECTION_LEAST: c_int = 6;
+
+/// The result `least_distance` (ft or m): where it is, along the line.
+pub const OVS_SECTION_LEAST_DISTANCE: c_int = 7;
+
+/// The result `least_x` (ft or m): where it is, from the left.
+pub const OVS_SECTION_LEAST_X: c_int = 8;
+
+/// The result `least_y` (ft or m): where it is, from the front.
+pub const OVS_SECTION_LEAST_Y: c_int = 9;
+
+/// The result `greatest` (in or mm): greatest thickness along the line.
+pub const OVS_SECTION_GREATEST: c_int = 10;
+
+/// The result `greatest_distance` (ft or m): where it is, along the line.
+pub const OVS_SECTION_GREATEST_DISTANCE: c_int = 11;
+
+/// The result `greatest_x` (ft or m): where it is, from the left.
+pub const OVS_SECTION_GREATEST_X: c_int = 12;
+
+/// The result `greatest_y` (ft or m): where it is, from the front.
+pub const OVS_SECTION_GREATEST_Y: c_int = 13;
+
+/// The result `stations`: the stations.
+pub const OVS_SECTION_STATIONS: c_int = 14;
+
+/// The column `run` of `stations`: which unbroken run over the work it is on.
+pub const OVS_SECTION_STATIONS_RUN: c_int = 0;
+
+/// The column `distance` of `stations` (ft or m): along the line from its start.
+pub const OVS_SECTION_STATIONS_DISTANCE: c_int = 1;
+
+/// The column `x` of `stations` (ft or m): from the left.
+pub const OVS_SECTION_STATIONS_X: c_int = 2;
+
+/// The column `y` of `stations` (ft or m): from the front.
+pub const OVS_SECTION_STATIONS_Y: c_int = 3;
+
+/// The column `old_slab` of `stations` (ft or m): height of the old slab.
+pub const OVS_SECTION_STATIONS_OLD_SLAB: c_int = 4;
+
+/// The column `finish` of `stations` (ft or m): height of the finish.
+pub const OVS_SECTION_STATIONS_FINISH: c_int = 5;
+
+/// The column `thickness` of `stations` (in or mm): finish less old slab.
+pub const OVS_SECTION_STATIONS_THICKNESS: c_int = 6;
+
+/// The column `ground` of `stations`: what is known of the ground after it; at the end of a run, before it.
+pub const OVS_SECTION_STATIONS_GROUND: c_int = 7;
+
+/// The result `samples`: the heights at whole steps of the spacing; none without one.
+pub const OVS_SECTION_SAMPLES: c_int = 15;
+
+/// The column `distance` of `samples` (ft or m): along the line from its start.
+pub const OVS_SECTION_SAMPLES_DISTANCE: c_int = 0;
+
+/// The column `x` of `samples` (ft or m): from the left.
+pub const OVS_SECTION_SAMPLES_X: c_int = 1;
+
+/// The column `y` of `samples` (ft or m): from the front.
+pub const OVS_SECTION_SAMPLES_Y: c_int = 2;
+
+/// The column `old_slab` of `samples` (ft or m): height of the old slab.
+pub const OVS_SECTION_SAMPLES_OLD_SLAB: c_int = 3;
+
+/// The column `finish` of `samples` (ft or m): height of the finish.
+pub const OVS_SECTION_SAMPLES_FINISH: c_int = 4;
+
+/// The column `thickness` of `samples` (in or mm): finish less old slab.
+pub const OVS_SECTION_SAMPLES_THICKNESS: c_int = 5;
+
+/// The result `gaps`: the stretches outside the work.
+pub const OVS_SECTION_GAPS: c_int = 16;
+
+/// The column `start` of `gaps` (ft or m): where it starts, along the line.
+pub const OVS_SECTION_GAPS_START: c_int = 0;
+
+/// The column `end` of `gaps` (ft or m): where it ends.
+pub const OVS_SECTION_GAPS_END: c_int = 1;
+
+/// How many results there are.
+pub const OVS_SECTION_RESULTS: c_int = 17;
+
+/// The word `surveyed`.
+pub const OVS_SECTION_STATIONS_GROUND_SURVEYED: c_int = 0;
+
+/// The word `spanning`.
+pub const OVS_SECTION_STATIONS_GROUND_SPANNING: c_int = 1;
+
+/// The word `beyond`.
+pub const OVS_SECTION_STATIONS_GROUND_BEYOND: c_int = 2;
+
 static FALL: &Operation = row(OPERATIONS, "fall");
 
 /// The fall of a surface that loses a height over a run.
@@ -2766,5 +3219,1207 @@ pub unsafe extern "C" fn ovs_second_look_si_why(
         (1, Given::Record(Passed::new("finish", finish))),
     ];
     let request = Request::new(SECOND_LOOK, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static THICKNESS_AREAS: &Operation = row(OPERATIONS, "thickness_areas");
+
+/// Where the overlay is thinner, or thicker, than a depth: its connected parts as polygons, exactly.
+///
+/// Equation: thinner = {finish - old slab < depth}, thicker = the rest; volume = integral of |finish - old slab -
+/// depth|.
+/// Taken for granted: old slab plane over each triangle, finish plane over each facet; what is exactly at the depth
+/// counts as thicker.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `depth_in` (in): the depth; at least -3937.00787402 in, at most 3937.00787402 in.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `side`: which side of the depth; 0 thinner, 1 thicker; where left out thinner, because thin places are what
+///     is looked for.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_THICKNESS_AREAS_AREA (ft2): area of all parts.
+///   - OVS_THICKNESS_AREAS_VOLUME (yd3): missing to the depth, or over it, in all parts.
+///   - OVS_THICKNESS_AREAS_PARTS: the connected parts.
+///   - OVS_THICKNESS_AREAS_CORNERS: the corners of their polygons.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"depth":"5 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_areas_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    depth_in: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Number(depth_in)),
+    ];
+    let request = Request::new(THICKNESS_AREAS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Where the overlay is thinner, or thicker, than a depth: its connected parts as polygons, exactly.
+///
+/// Equation: thinner = {finish - old slab < depth}, thicker = the rest; volume = integral of |finish - old slab -
+/// depth|.
+/// Taken for granted: old slab plane over each triangle, finish plane over each facet; what is exactly at the depth
+/// counts as thicker.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `depth_mm` (mm): the depth; at least -100000 mm, at most 100000 mm.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `side`: which side of the depth; 0 thinner, 1 thicker; where left out thinner, because thin places are what
+///     is looked for.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_THICKNESS_AREAS_AREA (m2): area of all parts.
+///   - OVS_THICKNESS_AREAS_VOLUME (m3): missing to the depth, or over it, in all parts.
+///   - OVS_THICKNESS_AREAS_PARTS: the connected parts.
+///   - OVS_THICKNESS_AREAS_CORNERS: the corners of their polygons.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"depth":"5 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_areas_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    depth_mm: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Number(depth_mm)),
+    ];
+    let request = Request::new(THICKNESS_AREAS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_thickness_areas_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_areas_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    depth_in: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Number(depth_in)),
+    ];
+    let request = Request::new(THICKNESS_AREAS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_thickness_areas_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_areas_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    depth_mm: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Number(depth_mm)),
+    ];
+    let request = Request::new(THICKNESS_AREAS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static THICKNESS_CONTOURS: &Operation = row(OPERATIONS, "thickness_contours");
+
+/// Lines of equal thickness.
+///
+/// Equation: finish - old slab = level, straight over each triangle.
+/// Taken for granted: old slab plane over each triangle, finish plane over each facet; where the thickness only
+/// touches a level there is no line.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `levels`: the levels, rising; may be left out.
+///   - `level` of `levels` (in): thickness; at least -3937.00787402 in, at most 3937.00787402 in; required.
+///   - `interval` (in): the step between levels, in place of a list; more than 0 in, at most 3937.00787402 in; may
+///     be left out.
+///   - `counted_from` (in): a level that the steps are counted from; at least -3937.00787402 in, at most
+///     3937.00787402 in; where left out 0 in, because whole steps of the interval.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_THICKNESS_CONTOURS_LINES: the lines.
+///   - OVS_THICKNESS_CONTOURS_POINTS: their places.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_NULL_POINTER,
+/// OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/4 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_contours_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(THICKNESS_CONTOURS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Lines of equal thickness.
+///
+/// Equation: finish - old slab = level, straight over each triangle.
+/// Taken for granted: old slab plane over each triangle, finish plane over each facet; where the thickness only
+/// touches a level there is no line.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `levels`: the levels, rising; may be left out.
+///   - `level` of `levels` (mm): thickness; at least -100000 mm, at most 100000 mm; required.
+///   - `interval` (mm): the step between levels, in place of a list; more than 0 mm, at most 100000 mm; may be left
+///     out.
+///   - `counted_from` (mm): a level that the steps are counted from; at least -100000 mm, at most 100000 mm; where
+///     left out 0 in, because whole steps of the interval.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_THICKNESS_CONTOURS_LINES: the lines.
+///   - OVS_THICKNESS_CONTOURS_POINTS: their places.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_NULL_POINTER,
+/// OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/4 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_contours_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(THICKNESS_CONTOURS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_thickness_contours_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_contours_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(THICKNESS_CONTOURS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_thickness_contours_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_contours_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(THICKNESS_CONTOURS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static SURVEY_CONTOURS: &Operation = row(OPERATIONS, "survey_contours");
+
+/// Lines of equal height on the old slab.
+///
+/// Equation: old slab = level, straight over each triangle.
+/// Taken for granted: old slab plane over each triangle; where it only touches a level there is no line.
+///
+/// - `survey`: the old slab.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `levels`: the levels, rising; may be left out.
+///   - `level` of `levels` (ft): height above the job datum; at least -32808.3989501 ft, at most 32808.3989501 ft;
+///     required.
+///   - `interval` (in): the step between levels, in place of a list; more than 0 in, at most 3937.00787402 in; may
+///     be left out.
+///   - `counted_from` (ft): a level that the steps are counted from; at least -32808.3989501 ft, at most
+///     32808.3989501 ft; where left out 0 ft, because whole steps from the job datum.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_SURVEY_CONTOURS_LINES: the lines.
+///   - OVS_SURVEY_CONTOURS_POINTS: their places.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_NULL_POINTER,
+/// OVS_LEVELS_UNSORTED.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"interval":"1/4 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_contours_us(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_CONTOURS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Lines of equal height on the old slab.
+///
+/// Equation: old slab = level, straight over each triangle.
+/// Taken for granted: old slab plane over each triangle; where it only touches a level there is no line.
+///
+/// - `survey`: the old slab.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `levels`: the levels, rising; may be left out.
+///   - `level` of `levels` (m): height above the job datum; at least -10000 m, at most 10000 m; required.
+///   - `interval` (mm): the step between levels, in place of a list; more than 0 mm, at most 100000 mm; may be left
+///     out.
+///   - `counted_from` (m): a level that the steps are counted from; at least -10000 m, at most 10000 m; where left
+///     out 0 ft, because whole steps from the job datum.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_SURVEY_CONTOURS_LINES: the lines.
+///   - OVS_SURVEY_CONTOURS_POINTS: their places.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_NULL_POINTER,
+/// OVS_LEVELS_UNSORTED.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"interval":"1/4 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_contours_si(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_CONTOURS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_survey_contours_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_contours_us_why(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_CONTOURS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_survey_contours_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_contours_si_why(
+    survey: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+    ];
+    let request = Request::new(SURVEY_CONTOURS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_CONTOURS: &Operation = row(OPERATIONS, "finish_contours");
+
+/// Lines of equal height on the finish, over the work.
+///
+/// Equation: finish = level, straight over each facet.
+/// Taken for granted: finish plane over each facet; where it only touches a level there is no line.
+///
+/// - `survey`: the old slab, whose outline bounds the lines.
+/// - `finish`: the new top surface.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `levels`: the levels, rising; may be left out.
+///   - `level` of `levels` (ft): height above the job datum; at least -32808.3989501 ft, at most 32808.3989501 ft;
+///     required.
+///   - `interval` (in): the step between levels, in place of a list; more than 0 in, at most 3937.00787402 in; may
+///     be left out.
+///   - `counted_from` (ft): a level that the steps are counted from; at least -32808.3989501 ft, at most
+///     32808.3989501 ft; where left out 0 ft, because whole steps from the job datum.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FINISH_CONTOURS_LINES: the lines.
+///   - OVS_FINISH_CONTOURS_POINTS: their places.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_NULL_POINTER, OVS_LEVELS_UNSORTED.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"20 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"0 ft","y":"32 ft","elevation":"99.9 ft"}]},"interval":"1 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_contours_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(FINISH_CONTOURS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Lines of equal height on the finish, over the work.
+///
+/// Equation: finish = level, straight over each facet.
+/// Taken for granted: finish plane over each facet; where it only touches a level there is no line.
+///
+/// - `survey`: the old slab, whose outline bounds the lines.
+/// - `finish`: the new top surface.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `levels`: the levels, rising; may be left out.
+///   - `level` of `levels` (m): height above the job datum; at least -10000 m, at most 10000 m; required.
+///   - `interval` (mm): the step between levels, in place of a list; more than 0 mm, at most 100000 mm; may be left
+///     out.
+///   - `counted_from` (m): a level that the steps are counted from; at least -10000 m, at most 10000 m; where left
+///     out 0 ft, because whole steps from the job datum.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FINISH_CONTOURS_LINES: the lines.
+///   - OVS_FINISH_CONTOURS_POINTS: their places.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_NULL_POINTER, OVS_LEVELS_UNSORTED.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"20 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"0 ft","y":"32 ft","elevation":"99.9 ft"}]},"interval":"1 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_contours_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(FINISH_CONTOURS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_contours_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_contours_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(FINISH_CONTOURS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_contours_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_contours_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(FINISH_CONTOURS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static THICKNESS_BANDS: &Operation = row(OPERATIONS, "thickness_bands");
+
+/// The work in bands of thickness between successive levels, as polygons with area and volume.
+///
+/// Equation: band = {lower <= finish - old slab < upper}; areas and volumes of all bands are those of the whole.
+/// Taken for granted: old slab plane over each triangle, finish plane over each facet.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `levels`: the levels, rising; may be left out.
+///   - `level` of `levels` (in): thickness; at least -3937.00787402 in, at most 3937.00787402 in; required.
+///   - `interval` (in): the step between levels, in place of a list; more than 0 in, at most 3937.00787402 in; may
+///     be left out.
+///   - `counted_from` (in): a level that the steps are counted from; at least -3937.00787402 in, at most
+///     3937.00787402 in; where left out 0 in, because whole steps of the interval.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_THICKNESS_BANDS_BANDS: the bands.
+///   - OVS_THICKNESS_BANDS_PARTS: their connected parts.
+///   - OVS_THICKNESS_BANDS_CORNERS: the corners of their polygons.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KEY_MISSING, OVS_CONTRADICTION,
+/// OVS_NULL_POINTER, OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/2 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_bands_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(THICKNESS_BANDS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The work in bands of thickness between successive levels, as polygons with area and volume.
+///
+/// Equation: band = {lower <= finish - old slab < upper}; areas and volumes of all bands are those of the whole.
+/// Taken for granted: old slab plane over each triangle, finish plane over each facet.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `levels`: the levels, rising; may be left out.
+///   - `level` of `levels` (mm): thickness; at least -100000 mm, at most 100000 mm; required.
+///   - `interval` (mm): the step between levels, in place of a list; more than 0 mm, at most 100000 mm; may be left
+///     out.
+///   - `counted_from` (mm): a level that the steps are counted from; at least -100000 mm, at most 100000 mm; where
+///     left out 0 in, because whole steps of the interval.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_THICKNESS_BANDS_BANDS: the bands.
+///   - OVS_THICKNESS_BANDS_PARTS: their connected parts.
+///   - OVS_THICKNESS_BANDS_CORNERS: the corners of their polygons.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KEY_MISSING, OVS_CONTRADICTION,
+/// OVS_NULL_POINTER, OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/2 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_bands_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(THICKNESS_BANDS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_thickness_bands_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_bands_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(THICKNESS_BANDS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_thickness_bands_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_bands_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(THICKNESS_BANDS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static THICKNESS_HISTOGRAM: &Operation = row(OPERATIONS, "thickness_histogram");
+
+/// How much of the work is how thick: area and volume by bins of thickness, and the depths below which shares of
+/// the area lie.
+///
+/// Equation: area of a bin = area thinner than its upper edge - area thinner than its lower edge, each exact.
+/// Taken for granted: old slab plane over each triangle, finish plane over each facet.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `levels`: the edges of the bins, rising; may be left out.
+///   - `level` of `levels` (in): thickness; at least -3937.00787402 in, at most 3937.00787402 in; required.
+///   - `interval` (in): the width of a bin, in place of a list of edges; more than 0 in, at most 3937.00787402 in;
+///     may be left out.
+///   - `counted_from` (in): an edge that the widths are counted from; at least -3937.00787402 in, at most
+///     3937.00787402 in; where left out 0 in, because whole steps of the width.
+///   - `shares`: shares of the area whose depths are told; where left out [{"share": "0 %"}, {"share": "25 %"},
+///     {"share": "50 %"}, {"share": "75 %"}, {"share": "100 %"}], because least, quarters and greatest.
+///   - `share` of `shares` (%): share of the area; at least 0 %, at most 100 %; required.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_THICKNESS_HISTOGRAM_AREA (ft2): the whole area.
+///   - OVS_THICKNESS_HISTOGRAM_VOLUME (yd3): the whole volume, high spots taken off.
+///   - OVS_THICKNESS_HISTOGRAM_BINS: the bins.
+///   - OVS_THICKNESS_HISTOGRAM_QUANTILES: the depths of the shares.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION,
+/// OVS_NULL_POINTER, OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/4 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_histogram_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(THICKNESS_HISTOGRAM, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// How much of the work is how thick: area and volume by bins of thickness, and the depths below which shares of
+/// the area lie.
+///
+/// Equation: area of a bin = area thinner than its upper edge - area thinner than its lower edge, each exact.
+/// Taken for granted: old slab plane over each triangle, finish plane over each facet.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `levels`: the edges of the bins, rising; may be left out.
+///   - `level` of `levels` (mm): thickness; at least -100000 mm, at most 100000 mm; required.
+///   - `interval` (mm): the width of a bin, in place of a list of edges; more than 0 mm, at most 100000 mm; may be
+///     left out.
+///   - `counted_from` (mm): an edge that the widths are counted from; at least -100000 mm, at most 100000 mm; where
+///     left out 0 in, because whole steps of the width.
+///   - `shares`: shares of the area whose depths are told; where left out [{"share": "0 %"}, {"share": "25 %"},
+///     {"share": "50 %"}, {"share": "75 %"}, {"share": "100 %"}], because least, quarters and greatest.
+///   - `share` of `shares` (%): share of the area; at least 0 %, at most 100 %; required.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_THICKNESS_HISTOGRAM_AREA (m2): the whole area.
+///   - OVS_THICKNESS_HISTOGRAM_VOLUME (m3): the whole volume, high spots taken off.
+///   - OVS_THICKNESS_HISTOGRAM_BINS: the bins.
+///   - OVS_THICKNESS_HISTOGRAM_QUANTILES: the depths of the shares.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION,
+/// OVS_NULL_POINTER, OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/4 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_histogram_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(THICKNESS_HISTOGRAM, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_thickness_histogram_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_histogram_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(THICKNESS_HISTOGRAM, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_thickness_histogram_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_histogram_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(THICKNESS_HISTOGRAM, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static THICKNESS_ZONES: &Operation = row(OPERATIONS, "thickness_zones");
+
+/// The thickness over zones of the work, each with its own figures, and over what no zone covers.
+///
+/// Equation: as for the thickness, over the part of the work in each zone; zones may overlap, each counts all of
+/// its own.
+/// Taken for granted: old slab plane over each triangle, finish plane over each facet.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `zones_x_ft` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `zones_y_ft` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `zones_rows`: the corners of the zones: how many rows, each a corner of a zone, in order; the corners of one
+///   zone stand together; at least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `zone` of `zones`: name of the zone; required.
+///   - `thinner_than` (in): the area thinner than this is told; at least -3937.00787402 in, at most 3937.00787402
+///     in; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_THICKNESS_ZONES_FIGURES: the figures of each zone.
+///   - OVS_THICKNESS_ZONES_REST: the figures of the work outside all zones.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KEY_REPEATED,
+/// OVS_OUTLINE_TOO_FEW, OVS_REGION_OUTSIDE, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"thinner_than":"5 in","zones":{"zone":["bench","bench","bench","bench","lift","lift","lift","lift"],"x":["0 ft","20 ft","20 ft","0 ft","5 ft","15 ft","15 ft","5 ft"],"y":["26 ft","26 ft","32 ft","32 ft","10 ft","10 ft","22 ft","22 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_zones_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zones_x_ft: *const f64,
+    zones_y_ft: *const f64,
+    zones_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Table(zones_rows, &[(1, Input::Numbers(zones_x_ft)), (2, Input::Numbers(zones_y_ft))])),
+    ];
+    let request = Request::new(THICKNESS_ZONES, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The thickness over zones of the work, each with its own figures, and over what no zone covers.
+///
+/// Equation: as for the thickness, over the part of the work in each zone; zones may overlap, each counts all of
+/// its own.
+/// Taken for granted: old slab plane over each triangle, finish plane over each facet.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `zones_x_m` (m): from the left; at least -100000 m, at most 100000 m.
+/// - `zones_y_m` (m): from the front; at least -100000 m, at most 100000 m.
+/// - `zones_rows`: the corners of the zones: how many rows, each a corner of a zone, in order; the corners of one
+///   zone stand together; at least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `zone` of `zones`: name of the zone; required.
+///   - `thinner_than` (mm): the area thinner than this is told; at least -100000 mm, at most 100000 mm; may be left
+///     out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_THICKNESS_ZONES_FIGURES: the figures of each zone.
+///   - OVS_THICKNESS_ZONES_REST: the figures of the work outside all zones.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KEY_REPEATED,
+/// OVS_OUTLINE_TOO_FEW, OVS_REGION_OUTSIDE, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"thinner_than":"5 in","zones":{"zone":["bench","bench","bench","bench","lift","lift","lift","lift"],"x":["0 ft","20 ft","20 ft","0 ft","5 ft","15 ft","15 ft","5 ft"],"y":["26 ft","26 ft","32 ft","32 ft","10 ft","10 ft","22 ft","22 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_zones_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zones_x_m: *const f64,
+    zones_y_m: *const f64,
+    zones_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Table(zones_rows, &[(1, Input::Numbers(zones_x_m)), (2, Input::Numbers(zones_y_m))])),
+    ];
+    let request = Request::new(THICKNESS_ZONES, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_thickness_zones_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_zones_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zones_x_ft: *const f64,
+    zones_y_ft: *const f64,
+    zones_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Table(zones_rows, &[(1, Input::Numbers(zones_x_ft)), (2, Input::Numbers(zones_y_ft))])),
+    ];
+    let request = Request::new(THICKNESS_ZONES, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_thickness_zones_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thickness_zones_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zones_x_m: *const f64,
+    zones_y_m: *const f64,
+    zones_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Table(zones_rows, &[(1, Input::Numbers(zones_x_m)), (2, Input::Numbers(zones_y_m))])),
+    ];
+    let request = Request::new(THICKNESS_ZONES, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static SECTION: &Operation = row(OPERATIONS, "section");
+
+/// Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
+///
+/// Equation: net = integral along the line of (finish - old slab); fill = its positive part; high = its negative
+/// part.
+/// Taken for granted: old slab plane over each triangle, finish plane over each facet.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `line_x_ft` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `line_y_ft` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `line_rows`: the places of the line, two or more: how many rows, each a place of the line, in order; at least
+///   1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `spacing` (ft): also tell the heights at whole steps of this from the start; at least 0.00328083989501 ft,
+///     at most 3280.83989501 ft; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_SECTION_LENGTH (ft): length of the line.
+///   - OVS_SECTION_COVERED (ft): length over the work.
+///   - OVS_SECTION_NET (ft2): area between old slab and finish, high spots taken off.
+///   - OVS_SECTION_FILL (ft2): area where the finish is above the old slab.
+///   - OVS_SECTION_HIGH (ft2): area of old slab above the finish.
+///   - OVS_SECTION_MEAN (in): net area over covered length.
+///   - OVS_SECTION_LEAST (in): least thickness along the line.
+///   - OVS_SECTION_LEAST_DISTANCE (ft): where it is, along the line.
+///   - OVS_SECTION_LEAST_X (ft): where it is, from the left.
+///   - OVS_SECTION_LEAST_Y (ft): where it is, from the front.
+///   - OVS_SECTION_GREATEST (in): greatest thickness along the line.
+///   - OVS_SECTION_GREATEST_DISTANCE (ft): where it is, along the line.
+///   - OVS_SECTION_GREATEST_X (ft): where it is, from the left.
+///   - OVS_SECTION_GREATEST_Y (ft): where it is, from the front.
+///   - OVS_SECTION_STATIONS: the stations.
+///   - OVS_SECTION_SAMPLES: the heights at whole steps of the spacing; none without one.
+///   - OVS_SECTION_GAPS: the stretches outside the work.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_NULL_POINTER, OVS_LINE_TOO_SHORT,
+/// OVS_LINE_OUTSIDE, OVS_TOO_MANY_STATIONS.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"line":{"x":["2 ft","2 ft","22 ft"],"y":["1 ft","30 ft","30 ft"]},"spacing":"4 ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_section_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    line_x_ft: *const f64,
+    line_y_ft: *const f64,
+    line_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Table(line_rows, &[(0, Input::Numbers(line_x_ft)), (1, Input::Numbers(line_y_ft))])),
+    ];
+    let request = Request::new(SECTION, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
+///
+/// Equation: net = integral along the line of (finish - old slab); fill = its positive part; high = its negative
+/// part.
+/// Taken for granted: old slab plane over each triangle, finish plane over each facet.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `line_x_m` (m): from the left; at least -100000 m, at most 100000 m.
+/// - `line_y_m` (m): from the front; at least -100000 m, at most 100000 m.
+/// - `line_rows`: the places of the line, two or more: how many rows, each a place of the line, in order; at least
+///   1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `spacing` (m): also tell the heights at whole steps of this from the start; at least 0.001 m, at most 1000
+///     m; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_SECTION_LENGTH (m): length of the line.
+///   - OVS_SECTION_COVERED (m): length over the work.
+///   - OVS_SECTION_NET (m2): area between old slab and finish, high spots taken off.
+///   - OVS_SECTION_FILL (m2): area where the finish is above the old slab.
+///   - OVS_SECTION_HIGH (m2): area of old slab above the finish.
+///   - OVS_SECTION_MEAN (mm): net area over covered length.
+///   - OVS_SECTION_LEAST (mm): least thickness along the line.
+///   - OVS_SECTION_LEAST_DISTANCE (m): where it is, along the line.
+///   - OVS_SECTION_LEAST_X (m): where it is, from the left.
+///   - OVS_SECTION_LEAST_Y (m): where it is, from the front.
+///   - OVS_SECTION_GREATEST (mm): greatest thickness along the line.
+///   - OVS_SECTION_GREATEST_DISTANCE (m): where it is, along the line.
+///   - OVS_SECTION_GREATEST_X (m): where it is, from the left.
+///   - OVS_SECTION_GREATEST_Y (m): where it is, from the front.
+///   - OVS_SECTION_STATIONS: the stations.
+///   - OVS_SECTION_SAMPLES: the heights at whole steps of the spacing; none without one.
+///   - OVS_SECTION_GAPS: the stretches outside the work.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_NULL_POINTER, OVS_LINE_TOO_SHORT,
+/// OVS_LINE_OUTSIDE, OVS_TOO_MANY_STATIONS.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"line":{"x":["2 ft","2 ft","22 ft"],"y":["1 ft","30 ft","30 ft"]},"spacing":"4 ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_section_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    line_x_m: *const f64,
+    line_y_m: *const f64,
+    line_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Table(line_rows, &[(0, Input::Numbers(line_x_m)), (1, Input::Numbers(line_y_m))])),
+    ];
+    let request = Request::new(SECTION, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_section_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_section_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    line_x_ft: *const f64,
+    line_y_ft: *const f64,
+    line_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Table(line_rows, &[(0, Input::Numbers(line_x_ft)), (1, Input::Numbers(line_y_ft))])),
+    ];
+    let request = Request::new(SECTION, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_section_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_section_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    line_x_m: *const f64,
+    line_y_m: *const f64,
+    line_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Table(line_rows, &[(0, Input::Numbers(line_x_m)), (1, Input::Numbers(line_y_m))])),
+    ];
+    let request = Request::new(SECTION, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }

@@ -1789,6 +1789,1076 @@ impl SecondLook {
     }
 }
 
+static THICKNESS_AREAS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "thickness_areas"),
+    class: "ThicknessAreas",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(ThicknessAreas))?.into_any()),
+};
+
+/// Where the overlay is thinner, or thicker, than a depth: its connected parts as polygons, exactly.
+///
+/// Rule: thinner = {finish - old slab < depth}, thicker = the rest; volume = integral of |finish - old
+///     slab - depth|.
+/// Takes for granted: old slab plane over each triangle, finish plane over each facet; what is exactly
+///     at the depth counts as thicker.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     finish: the new top surface; a Finish
+///     depth: the depth [in | mm]; at least -3937.00787402 in, at most 3937.00787402 in (at least
+///         -100000 mm, at most 100000 mm)
+///     side: which side of the depth; one of "thinner", "thicker"; where it is not given thinner is
+///         taken: thin places are what is looked for
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     ThicknessAreas, with the attributes
+///         area_ft2, area_m2: area of all parts [ft2 | m2]
+///         volume_yd3, volume_m3: missing to the depth, or over it, in all parts [yd3 | m3]
+///         parts: the connected parts, a table of parts
+///         corners: the corners of their polygons, a table of corners
+///     and notes, basis and taken.
+///
+/// Raises:
+///     QuantityError: a number stands without its unit (UNIT_MISSING); the value lies outside its range
+///         (OUT_OF_RANGE)
+///     FormError: the word is not one of the choices (WORD_UNKNOWN)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import thickness_areas
+///     >>> answer = thickness_areas(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     finish={"level": "99.7 ft"},
+///     ...     depth="5 in",
+///     ... )
+///     >>> round(answer.area_ft2, 4)
+///     217.9524
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, depth, *, side=None, units=crate::units::Units(None)), text_signature = "(survey, finish, depth, *, side=None, units=None)")]
+fn thickness_areas(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    depth: &Bound<'_, PyAny>,
+    side: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &THICKNESS_AREAS, &[Some(survey), Some(finish), Some(depth), side], units)
+}
+
+/// What `thickness_areas` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct ThicknessAreas;
+
+#[pymethods]
+impl ThicknessAreas {
+    /// Area of all parts [ft2].
+    #[getter]
+    fn get_area_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Area of all parts [m2].
+    #[getter]
+    fn get_area_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Si)
+    }
+    /// Missing to the depth, or over it, in all parts [yd3].
+    #[getter]
+    fn get_volume_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Missing to the depth, or over it, in all parts [m3].
+    #[getter]
+    fn get_volume_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// The connected parts, a table of parts.
+    #[getter]
+    fn get_parts<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// The corners of their polygons, a table of corners.
+    #[getter]
+    fn get_corners<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+}
+
+static THICKNESS_CONTOURS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "thickness_contours"),
+    class: "ThicknessContours",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(ThicknessContours))?.into_any()),
+};
+
+/// Lines of equal thickness.
+///
+/// Rule: finish - old slab = level, straight over each triangle.
+/// Takes for granted: old slab plane over each triangle, finish plane over each facet; where the
+///     thickness only touches a level there is no line.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     finish: the new top surface; a Finish
+///     levels: the levels, rising; a table of at least 1 row, each a level of thickness, each more than
+///         the one before, with the columns; may be left out
+///         level: thickness [in | mm]; at least -3937.00787402 in, at most 3937.00787402 in (at least
+///             -100000 mm, at most 100000 mm)
+///     interval: the step between levels, in place of a list [in | mm]; more than 0 in, at most
+///         3937.00787402 in (more than 0 mm, at most 100000 mm); may be left out
+///     counted_from: a level that the steps are counted from [in | mm]; at least -3937.00787402 in, at
+///         most 3937.00787402 in (at least -100000 mm, at most 100000 mm); where it is not given 0 in
+///         is taken: whole steps of the interval
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     ThicknessContours, with the attributes
+///         lines: the lines, a table of lines
+///         points: their places, a table of points
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: a required value is missing (KEY_MISSING); two values say the same thing differently
+///         (CONTRADICTION); levels do not rise from one to the next (LEVELS_UNSORTED); an interval or a
+///         list gives too many levels (TOO_MANY_LEVELS)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import thickness_contours
+///     >>> answer = thickness_contours(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     finish={"level": "99.7 ft"},
+///     ...     interval="1/4 in",
+///     ... )
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, *, levels=None, interval=None, counted_from=None, units=crate::units::Units(None)), text_signature = "(survey, finish, *, levels=None, interval=None, counted_from=None, units=None)")]
+fn thickness_contours(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    levels: Option<&Bound<'_, PyAny>>,
+    interval: Option<&Bound<'_, PyAny>>,
+    counted_from: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &THICKNESS_CONTOURS, &[Some(survey), Some(finish), levels, interval, counted_from], units)
+}
+
+/// What `thickness_contours` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct ThicknessContours;
+
+#[pymethods]
+impl ThicknessContours {
+    /// The lines, a table of lines.
+    #[getter]
+    fn get_lines<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Their places, a table of points.
+    #[getter]
+    fn get_points<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+}
+
+static SURVEY_CONTOURS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "survey_contours"),
+    class: "SurveyContours",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(SurveyContours))?.into_any()),
+};
+
+/// Lines of equal height on the old slab.
+///
+/// Rule: old slab = level, straight over each triangle.
+/// Takes for granted: old slab plane over each triangle; where it only touches a level there is no
+///     line.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     levels: the levels, rising; a table of at least 1 row, each a level of height, each more than
+///         the one before, with the columns; may be left out
+///         level: height above the job datum [ft | m]; at least -32808.3989501 ft, at most
+///             32808.3989501 ft (at least -10000 m, at most 10000 m)
+///     interval: the step between levels, in place of a list [in | mm]; more than 0 in, at most
+///         3937.00787402 in (more than 0 mm, at most 100000 mm); may be left out
+///     counted_from: a level that the steps are counted from [ft | m]; at least -32808.3989501 ft, at
+///         most 32808.3989501 ft (at least -10000 m, at most 10000 m); where it is not given 0 ft is
+///         taken: whole steps from the job datum
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     SurveyContours, with the attributes
+///         lines: the lines, a table of lines
+///         points: their places, a table of points
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: a required value is missing (KEY_MISSING); levels do not rise from one to the next
+///         (LEVELS_UNSORTED)
+///     QuantityError: a number stands without its unit (UNIT_MISSING); the value lies outside its range
+///         (OUT_OF_RANGE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import survey_contours
+///     >>> answer = survey_contours(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     interval="1/4 in",
+///     ... )
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, *, levels=None, interval=None, counted_from=None, units=crate::units::Units(None)), text_signature = "(survey, *, levels=None, interval=None, counted_from=None, units=None)")]
+fn survey_contours(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    levels: Option<&Bound<'_, PyAny>>,
+    interval: Option<&Bound<'_, PyAny>>,
+    counted_from: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &SURVEY_CONTOURS, &[Some(survey), levels, interval, counted_from], units)
+}
+
+/// What `survey_contours` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct SurveyContours;
+
+#[pymethods]
+impl SurveyContours {
+    /// The lines, a table of lines.
+    #[getter]
+    fn get_lines<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Their places, a table of points.
+    #[getter]
+    fn get_points<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+}
+
+static FINISH_CONTOURS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "finish_contours"),
+    class: "FinishContours",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(FinishContours))?.into_any()),
+};
+
+/// Lines of equal height on the finish, over the work.
+///
+/// Rule: finish = level, straight over each facet.
+/// Takes for granted: finish plane over each facet; where it only touches a level there is no line.
+///
+/// Args:
+///     survey: the old slab, whose outline bounds the lines; a Survey
+///     finish: the new top surface; a Finish
+///     levels: the levels, rising; a table of at least 1 row, each a level of height, each more than
+///         the one before, with the columns; may be left out
+///         level: height above the job datum [ft | m]; at least -32808.3989501 ft, at most
+///             32808.3989501 ft (at least -10000 m, at most 10000 m)
+///     interval: the step between levels, in place of a list [in | mm]; more than 0 in, at most
+///         3937.00787402 in (more than 0 mm, at most 100000 mm); may be left out
+///     counted_from: a level that the steps are counted from [ft | m]; at least -32808.3989501 ft, at
+///         most 32808.3989501 ft (at least -10000 m, at most 10000 m); where it is not given 0 ft is
+///         taken: whole steps from the job datum
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     FinishContours, with the attributes
+///         lines: the lines, a table of lines
+///         points: their places, a table of points
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: a required value is missing (KEY_MISSING); levels do not rise from one to the next
+///         (LEVELS_UNSORTED)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import finish_contours
+///     >>> answer = finish_contours(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     finish={
+///     ...         "points": [
+///     ...             {"x": "0 ft", "y": "0 ft", "elevation": "99.6 ft"},
+///     ...             {"x": "20 ft", "y": "0 ft", "elevation": "99.6 ft"},
+///     ...             {"x": "0 ft", "y": "32 ft", "elevation": "99.9 ft"},
+///     ...         ],
+///     ...     },
+///     ...     interval="1 in",
+///     ... )
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, *, levels=None, interval=None, counted_from=None, units=crate::units::Units(None)), text_signature = "(survey, finish, *, levels=None, interval=None, counted_from=None, units=None)")]
+fn finish_contours(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    levels: Option<&Bound<'_, PyAny>>,
+    interval: Option<&Bound<'_, PyAny>>,
+    counted_from: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FINISH_CONTOURS, &[Some(survey), Some(finish), levels, interval, counted_from], units)
+}
+
+/// What `finish_contours` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct FinishContours;
+
+#[pymethods]
+impl FinishContours {
+    /// The lines, a table of lines.
+    #[getter]
+    fn get_lines<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Their places, a table of points.
+    #[getter]
+    fn get_points<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+}
+
+static THICKNESS_BANDS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "thickness_bands"),
+    class: "ThicknessBands",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(ThicknessBands))?.into_any()),
+};
+
+/// The work in bands of thickness between successive levels, as polygons with area and volume.
+///
+/// Rule: band = {lower <= finish - old slab < upper}; areas and volumes of all bands are those of the
+///     whole.
+/// Takes for granted: old slab plane over each triangle, finish plane over each facet.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     finish: the new top surface; a Finish
+///     levels: the levels, rising; a table of at least 1 row, each a level of thickness, each more than
+///         the one before, with the columns; may be left out
+///         level: thickness [in | mm]; at least -3937.00787402 in, at most 3937.00787402 in (at least
+///             -100000 mm, at most 100000 mm)
+///     interval: the step between levels, in place of a list [in | mm]; more than 0 in, at most
+///         3937.00787402 in (more than 0 mm, at most 100000 mm); may be left out
+///     counted_from: a level that the steps are counted from [in | mm]; at least -3937.00787402 in, at
+///         most 3937.00787402 in (at least -100000 mm, at most 100000 mm); where it is not given 0 in
+///         is taken: whole steps of the interval
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     ThicknessBands, with the attributes
+///         bands: the bands, a table of bands
+///         parts: their connected parts, a table of parts
+///         corners: the corners of their polygons, a table of corners
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: a required value is missing (KEY_MISSING); two values say the same thing differently
+///         (CONTRADICTION); levels do not rise from one to the next (LEVELS_UNSORTED); the list is
+///         empty (EMPTY_LIST); an interval or a list gives too many levels (TOO_MANY_LEVELS)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import thickness_bands
+///     >>> answer = thickness_bands(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     finish={"level": "99.7 ft"},
+///     ...     interval="1/2 in",
+///     ... )
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, *, levels=None, interval=None, counted_from=None, units=crate::units::Units(None)), text_signature = "(survey, finish, *, levels=None, interval=None, counted_from=None, units=None)")]
+fn thickness_bands(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    levels: Option<&Bound<'_, PyAny>>,
+    interval: Option<&Bound<'_, PyAny>>,
+    counted_from: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &THICKNESS_BANDS, &[Some(survey), Some(finish), levels, interval, counted_from], units)
+}
+
+/// What `thickness_bands` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct ThicknessBands;
+
+#[pymethods]
+impl ThicknessBands {
+    /// The bands, a table of bands.
+    #[getter]
+    fn get_bands<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Their connected parts, a table of parts.
+    #[getter]
+    fn get_parts<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// The corners of their polygons, a table of corners.
+    #[getter]
+    fn get_corners<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+}
+
+static THICKNESS_HISTOGRAM: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "thickness_histogram"),
+    class: "ThicknessHistogram",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(ThicknessHistogram))?.into_any()),
+};
+
+/// How much of the work is how thick: area and volume by bins of thickness, and the depths below which shares of the area lie.
+///
+/// Rule: area of a bin = area thinner than its upper edge - area thinner than its lower edge, each
+///     exact.
+/// Takes for granted: old slab plane over each triangle, finish plane over each facet.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     finish: the new top surface; a Finish
+///     levels: the edges of the bins, rising; a table of at least 1 row, each a level of thickness,
+///         each more than the one before, with the columns; may be left out
+///         level: thickness [in | mm]; at least -3937.00787402 in, at most 3937.00787402 in (at least
+///             -100000 mm, at most 100000 mm)
+///     interval: the width of a bin, in place of a list of edges [in | mm]; more than 0 in, at most
+///         3937.00787402 in (more than 0 mm, at most 100000 mm); may be left out
+///     counted_from: an edge that the widths are counted from [in | mm]; at least -3937.00787402 in, at
+///         most 3937.00787402 in (at least -100000 mm, at most 100000 mm); where it is not given 0 in
+///         is taken: whole steps of the width
+///     shares: shares of the area whose depths are told; a table of at least 1 row, each a share of the
+///         area, with the columns; where it is not given [{"share": "0 %"}, {"share": "25 %"},
+///         {"share": "50 %"}, {"share": "75 %"}, {"share": "100 %"}] is taken: least, quarters and
+///         greatest
+///         share: share of the area [%]; at least 0 %, at most 100 %
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     ThicknessHistogram, with the attributes
+///         area_ft2, area_m2: the whole area [ft2 | m2]
+///         volume_yd3, volume_m3: the whole volume, high spots taken off [yd3 | m3]
+///         bins: the bins, a table of bins
+///         quantiles: the depths of the shares, a table of quantiles
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: a required value is missing (KEY_MISSING); two values say the same thing differently
+///         (CONTRADICTION); levels do not rise from one to the next (LEVELS_UNSORTED); an interval or a
+///         list gives too many levels (TOO_MANY_LEVELS)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE); the quantity cannot be below
+///         zero (NEGATIVE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import thickness_histogram
+///     >>> answer = thickness_histogram(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     finish={"level": "99.7 ft"},
+///     ...     interval="1/4 in",
+///     ... )
+///     >>> round(answer.area_ft2, 4)
+///     640.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, *, levels=None, interval=None, counted_from=None, shares=None, units=crate::units::Units(None)), text_signature = "(survey, finish, *, levels=None, interval=None, counted_from=None, shares=None, units=None)")]
+fn thickness_histogram(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    levels: Option<&Bound<'_, PyAny>>,
+    interval: Option<&Bound<'_, PyAny>>,
+    counted_from: Option<&Bound<'_, PyAny>>,
+    shares: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &THICKNESS_HISTOGRAM, &[Some(survey), Some(finish), levels, interval, counted_from, shares], units)
+}
+
+/// What `thickness_histogram` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct ThicknessHistogram;
+
+#[pymethods]
+impl ThicknessHistogram {
+    /// The whole area [ft2].
+    #[getter]
+    fn get_area_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// The whole area [m2].
+    #[getter]
+    fn get_area_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Si)
+    }
+    /// The whole volume, high spots taken off [yd3].
+    #[getter]
+    fn get_volume_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// The whole volume, high spots taken off [m3].
+    #[getter]
+    fn get_volume_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// The bins, a table of bins.
+    #[getter]
+    fn get_bins<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// The depths of the shares, a table of quantiles.
+    #[getter]
+    fn get_quantiles<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+}
+
+static THICKNESS_ZONES: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "thickness_zones"),
+    class: "ThicknessZones",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(ThicknessZones))?.into_any()),
+};
+
+/// The thickness over zones of the work, each with its own figures, and over what no zone covers.
+///
+/// Rule: as for the thickness, over the part of the work in each zone; zones may overlap, each counts
+///     all of its own.
+/// Takes for granted: old slab plane over each triangle, finish plane over each facet.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     finish: the new top surface; a Finish
+///     zones: the corners of the zones; a table of at least 1 row, each a corner of a zone, in order;
+///         the corners of one zone stand together, with the columns
+///         zone: name of the zone; a text
+///         x: from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m)
+///         y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m)
+///     thinner_than: the area thinner than this is told [in | mm]; at least -3937.00787402 in, at most
+///         3937.00787402 in (at least -100000 mm, at most 100000 mm); may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     ThicknessZones, with the attributes
+///         figures: the figures of each zone, a table of figures
+///         rest: the figures of the work outside all zones, a table of rest
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: the list is empty (EMPTY_LIST); a name is given twice (KEY_REPEATED)
+///     SurveyError: the outline has too few corners or no area (OUTLINE_TOO_FEW); a zone leaves the
+///         surveyed outline (REGION_OUTSIDE)
+///     QuantityError: a number stands without its unit (UNIT_MISSING)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import thickness_zones
+///     >>> answer = thickness_zones(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     finish={"level": "99.7 ft"},
+///     ...     thinner_than="5 in",
+///     ...     zones={
+///     ...         "zone": ["bench", "bench", "bench", "bench", "lift", "lift", "lift", "lift"],
+///     ...         "x": ["0 ft", "20 ft", "20 ft", "0 ft", "5 ft", "15 ft", "15 ft", "5 ft"],
+///     ...         "y": ["26 ft", "26 ft", "32 ft", "32 ft", "10 ft", "10 ft", "22 ft", "22 ft"],
+///     ...     },
+///     ... )
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, zones, *, thinner_than=None, units=crate::units::Units(None)), text_signature = "(survey, finish, zones, *, thinner_than=None, units=None)")]
+fn thickness_zones(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    zones: &Bound<'_, PyAny>,
+    thinner_than: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &THICKNESS_ZONES, &[Some(survey), Some(finish), Some(zones), thinner_than], units)
+}
+
+/// What `thickness_zones` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct ThicknessZones;
+
+#[pymethods]
+impl ThicknessZones {
+    /// The figures of each zone, a table of figures.
+    #[getter]
+    fn get_figures<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// The figures of the work outside all zones, a table of rest.
+    #[getter]
+    fn get_rest<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+}
+
+static SECTION: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "section"),
+    class: "Section",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Section))?.into_any()),
+};
+
+/// Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
+///
+/// Rule: net = integral along the line of (finish - old slab); fill = its positive part; high = its
+///     negative part.
+/// Takes for granted: old slab plane over each triangle, finish plane over each facet.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     finish: the new top surface; a Finish
+///     line: the places of the line, two or more; a table of at least 1 row, each a place of the line,
+///         in order, with the columns
+///         x: from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m)
+///         y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m)
+///     spacing: also tell the heights at whole steps of this from the start [ft | m]; at least
+///         0.00328083989501 ft, at most 3280.83989501 ft (at least 0.001 m, at most 1000 m); may be
+///         left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Section, with the attributes
+///         length_ft, length_m: length of the line [ft | m]
+///         covered_ft, covered_m: length over the work [ft | m]
+///         net_ft2, net_m2: area between old slab and finish, high spots taken off [ft2 | m2]
+///         fill_ft2, fill_m2: area where the finish is above the old slab [ft2 | m2]
+///         high_ft2, high_m2: area of old slab above the finish [ft2 | m2]
+///         mean_in, mean_mm: net area over covered length [in | mm]
+///         least_in, least_mm: least thickness along the line [in | mm]
+///         least_distance_ft, least_distance_m: where it is, along the line [ft | m]
+///         least_x_ft, least_x_m: where it is, from the left [ft | m]
+///         least_y_ft, least_y_m: where it is, from the front [ft | m]
+///         greatest_in, greatest_mm: greatest thickness along the line [in | mm]
+///         greatest_distance_ft, greatest_distance_m: where it is, along the line [ft | m]
+///         greatest_x_ft, greatest_x_m: where it is, from the left [ft | m]
+///         greatest_y_ft, greatest_y_m: where it is, from the front [ft | m]
+///         stations: the stations, a table of stations
+///         samples: the heights at whole steps of the spacing; none without one, a table of samples
+///         gaps: the stretches outside the work, a table of gaps
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: the list is empty (EMPTY_LIST); a line has fewer than two places apart from one
+///         another (LINE_TOO_SHORT); a spacing gives too many stations (TOO_MANY_STATIONS)
+///     SurveyError: a line lies wholly outside the surveyed outline (LINE_OUTSIDE)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import section
+///     >>> answer = section(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     finish={"level": "99.7 ft"},
+///     ...     line={"x": ["2 ft", "2 ft", "22 ft"], "y": ["1 ft", "30 ft", "30 ft"]},
+///     ...     spacing="4 ft",
+///     ... )
+///     >>> round(answer.length_ft, 4)
+///     49.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, line, *, spacing=None, units=crate::units::Units(None)), text_signature = "(survey, finish, line, *, spacing=None, units=None)")]
+fn section(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    line: &Bound<'_, PyAny>,
+    spacing: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &SECTION, &[Some(survey), Some(finish), Some(line), spacing], units)
+}
+
+/// What `section` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct Section;
+
+#[pymethods]
+impl Section {
+    /// Length of the line [ft].
+    #[getter]
+    fn get_length_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Length of the line [m].
+    #[getter]
+    fn get_length_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Si)
+    }
+    /// Length over the work [ft].
+    #[getter]
+    fn get_covered_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Length over the work [m].
+    #[getter]
+    fn get_covered_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// Area between old slab and finish, high spots taken off [ft2].
+    #[getter]
+    fn get_net_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Area between old slab and finish, high spots taken off [m2].
+    #[getter]
+    fn get_net_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// Area where the finish is above the old slab [ft2].
+    #[getter]
+    fn get_fill_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// Area where the finish is above the old slab [m2].
+    #[getter]
+    fn get_fill_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// Area of old slab above the finish [ft2].
+    #[getter]
+    fn get_high_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// Area of old slab above the finish [m2].
+    #[getter]
+    fn get_high_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Si)
+    }
+    /// Net area over covered length [in].
+    #[getter]
+    fn get_mean_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// Net area over covered length [mm].
+    #[getter]
+    fn get_mean_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Si)
+    }
+    /// Least thickness along the line [in].
+    #[getter]
+    fn get_least_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Us)
+    }
+    /// Least thickness along the line [mm].
+    #[getter]
+    fn get_least_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Si)
+    }
+    /// Where it is, along the line [ft].
+    #[getter]
+    fn get_least_distance_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 7, overslab::quantity::System::Us)
+    }
+    /// Where it is, along the line [m].
+    #[getter]
+    fn get_least_distance_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 7, overslab::quantity::System::Si)
+    }
+    /// Where it is, from the left [ft].
+    #[getter]
+    fn get_least_x_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 8, overslab::quantity::System::Us)
+    }
+    /// Where it is, from the left [m].
+    #[getter]
+    fn get_least_x_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 8, overslab::quantity::System::Si)
+    }
+    /// Where it is, from the front [ft].
+    #[getter]
+    fn get_least_y_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 9, overslab::quantity::System::Us)
+    }
+    /// Where it is, from the front [m].
+    #[getter]
+    fn get_least_y_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 9, overslab::quantity::System::Si)
+    }
+    /// Greatest thickness along the line [in].
+    #[getter]
+    fn get_greatest_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 10, overslab::quantity::System::Us)
+    }
+    /// Greatest thickness along the line [mm].
+    #[getter]
+    fn get_greatest_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 10, overslab::quantity::System::Si)
+    }
+    /// Where it is, along the line [ft].
+    #[getter]
+    fn get_greatest_distance_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 11, overslab::quantity::System::Us)
+    }
+    /// Where it is, along the line [m].
+    #[getter]
+    fn get_greatest_distance_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 11, overslab::quantity::System::Si)
+    }
+    /// Where it is, from the left [ft].
+    #[getter]
+    fn get_greatest_x_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 12, overslab::quantity::System::Us)
+    }
+    /// Where it is, from the left [m].
+    #[getter]
+    fn get_greatest_x_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 12, overslab::quantity::System::Si)
+    }
+    /// Where it is, from the front [ft].
+    #[getter]
+    fn get_greatest_y_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 13, overslab::quantity::System::Us)
+    }
+    /// Where it is, from the front [m].
+    #[getter]
+    fn get_greatest_y_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 13, overslab::quantity::System::Si)
+    }
+    /// The stations, a table of stations.
+    #[getter]
+    fn get_stations<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 14, overslab::quantity::System::Us)
+    }
+    /// The heights at whole steps of the spacing; none without one, a table of samples.
+    #[getter]
+    fn get_samples<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 15, overslab::quantity::System::Us)
+    }
+    /// The stretches outside the work, a table of gaps.
+    #[getter]
+    fn get_gaps<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 16, overslab::quantity::System::Us)
+    }
+}
+
 /// The new top surface: one plane, or facets that meet.
 #[pyclass(frozen, extends = crate::records::Record, module = "overslab.grade")]
 pub(crate) struct Finish;
@@ -1846,7 +2916,7 @@ impl Finish {
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&FALL, &DROP, &TRIANGULAR_PRISM];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&FINISH_LEVEL, &FINISH_FROM_POINTS, &FINISH_TO_EDGE, &FINISH_AT_LEAST, &FINISH_FROM_FACETS, &FINISH_FROM_PLANES, &FINISH_TO_VALLEY, &FINISH_CROWN, &FINISH_TO_TRENCH, &FINISH_TO_DRAIN, &FINISH_WITH_STRIP, &FINISH_RAISED, &FINISH_FACETS, &THICKNESS, &SECOND_LOOK];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&FINISH_LEVEL, &FINISH_FROM_POINTS, &FINISH_TO_EDGE, &FINISH_AT_LEAST, &FINISH_FROM_FACETS, &FINISH_FROM_PLANES, &FINISH_TO_VALLEY, &FINISH_CROWN, &FINISH_TO_TRENCH, &FINISH_TO_DRAIN, &FINISH_WITH_STRIP, &FINISH_RAISED, &FINISH_FACETS, &THICKNESS, &SECOND_LOOK, &THICKNESS_AREAS, &THICKNESS_CONTOURS, &SURVEY_CONTOURS, &FINISH_CONTOURS, &THICKNESS_BANDS, &THICKNESS_HISTOGRAM, &THICKNESS_ZONES, &SECTION];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "finish", class: |py| py.get_type::<Finish>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Finish))?.into_any()) }];
@@ -1881,6 +2951,22 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<Thickness>()?;
     module.add_function(wrap_pyfunction!(self::second_look, module)?)?;
     module.add_class::<SecondLook>()?;
+    module.add_function(wrap_pyfunction!(self::thickness_areas, module)?)?;
+    module.add_class::<ThicknessAreas>()?;
+    module.add_function(wrap_pyfunction!(self::thickness_contours, module)?)?;
+    module.add_class::<ThicknessContours>()?;
+    module.add_function(wrap_pyfunction!(self::survey_contours, module)?)?;
+    module.add_class::<SurveyContours>()?;
+    module.add_function(wrap_pyfunction!(self::finish_contours, module)?)?;
+    module.add_class::<FinishContours>()?;
+    module.add_function(wrap_pyfunction!(self::thickness_bands, module)?)?;
+    module.add_class::<ThicknessBands>()?;
+    module.add_function(wrap_pyfunction!(self::thickness_histogram, module)?)?;
+    module.add_class::<ThicknessHistogram>()?;
+    module.add_function(wrap_pyfunction!(self::thickness_zones, module)?)?;
+    module.add_class::<ThicknessZones>()?;
+    module.add_function(wrap_pyfunction!(self::section, module)?)?;
+    module.add_class::<Section>()?;
     module.add_class::<Finish>()?;
     Ok(())
 }

@@ -104,6 +104,17 @@ impl<'a> Laid<'a> {
         self.parts.iter().map(|part| part.ground.area()).collect::<crate::geometry::Sum>().value()
     }
 
+    /// What regions, which may overlap, leave of it; nothing where they cover all of it but for rounding.
+    #[must_use]
+    pub fn without(&self, regions: &[&Region]) -> Option<Laid<'static>> {
+        let left = |part: &LaidPart<'_>| {
+            let ground = Cow::Owned(part.ground.without(regions)?);
+            Some(LaidPart { facet: part.facet, plane: part.plane, ground })
+        };
+        let laid = Laid { parts: self.parts.iter().filter_map(left).collect() };
+        (laid.area() > cover::ROUNDING * self.area()).then_some(laid)
+    }
+
     /// The thickness: exact integrals over all parts. Its facets are these parts, in this order.
     ///
     /// # Errors

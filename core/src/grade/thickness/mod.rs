@@ -71,7 +71,15 @@ impl Thickness {
         Self::under(finish, &finish.laid_within(survey.surface(), zone)?, thinner_than)
     }
 
-    fn under(finish: &Finish, laid: &Laid<'_>, thinner_than: Option<Length>) -> Result<Self> {
+    /// The same under a finish laid over a piece of the work.
+    ///
+    /// # Errors
+    /// A depth that is not finite.
+    pub(in crate::grade) fn under(
+        finish: &Finish,
+        laid: &Laid<'_>,
+        thinner_than: Option<Length>,
+    ) -> Result<Self> {
         let depth = thinner_than.map(|depth| check("thinner_than", depth, DEPTH)).transpose()?;
         let field = laid.thickness()?;
         Ok(Self {

@@ -130,14 +130,25 @@ impl<'a> ThicknessField<'a> {
         self.net() / self.area
     }
 
-    /// Area thinner than a depth.
+    /// Area thinner than a depth. A corner that is off the depth by no more than its heights are rounded lies at it, and
+    /// what lies at the depth is not thinner.
     #[must_use]
     pub fn area_thinner_than(&self, depth: f64) -> f64 {
+        let hair = self.rounding();
         let mut area = Sum::new();
         for (piece_area, t) in self.pieces() {
-            area.add(piece_area - zero_line::area_above(piece_area, t.map(|t| t - depth)));
+            let over = t.map(|t| settled(t, depth, hair) - depth);
+            area.add(piece_area - zero_line::area_above(piece_area, over));
         }
         area.value()
+    }
+
+    /// How much rounding can have moved a thickness.
+    fn rounding(&self) -> f64 {
+        let heights = self.by_facet().flat_map(|(facet, thickness)| {
+            facet.ground.nodes().iter().zip(thickness).map(|(node, t)| node.z.abs() + t.abs())
+        });
+        rounding_of(heights.fold(0.0, f64::max))
     }
 
     /// Volume missing to a depth: integral of depth less thickness where that is positive.
@@ -204,6 +215,17 @@ impl<'a> ThicknessField<'a> {
             (facet, thickness)
         })
     }
+}
+
+/// How much rounding can move a difference of two heights so far from the datum: some last digits of either.
+pub(in crate::grade) const fn rounding_of(height: f64) -> f64 {
+    16.0 * f64::EPSILON * height
+}
+
+/// A value, or the level where it is off that by no more than a hair.
+#[inline]
+pub(in crate::grade) fn settled(value: f64, level: f64, hair: f64) -> f64 {
+    if (value - level).abs() <= hair { level } else { value }
 }
 
 fn opposite(point: Point) -> Point {

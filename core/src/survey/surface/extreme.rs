@@ -40,7 +40,12 @@ impl Tied {
 
     /// Looks at another place as low, whose coordinates are counted from an origin.
     pub(crate) fn look(&mut self, node: &Node, origin: Point) {
-        let next = (Point::new(node.x + origin.x, node.y + origin.y), node.shot());
+        self.look_at(Point::new(node.x + origin.x, node.y + origin.y), node.shot());
+    }
+
+    /// Looks at another place as low, and the shot it is.
+    pub(crate) fn look_at(&mut self, at: Point, shot: Option<usize>) {
+        let next = (at, shot);
         if self.first.is_none_or(|first| prefer(&first, &next).is_gt()) {
             self.first = Some(next);
         }

@@ -90,7 +90,7 @@ impl Frame {
 
     /// Calls `visit` with the sides of every part that may reach into a box.
     #[inline]
-    fn parts_near(&self, extent: &Extent, mut visit: impl FnMut(&[Line])) {
+    pub(super) fn parts_near(&self, extent: &Extent, mut visit: impl FnMut(&[Line])) {
         match &self.shares {
             None => visit(&self.sides),
             Some(shares) => shares.boxes.overlapping(extent, |part| visit(self.part(part))),
@@ -151,7 +151,7 @@ fn clearance(sides: &[Line], place: Point) -> f64 {
 }
 
 /// The part of a convex polygon on the left of all sides; fewer than three corners when there is none.
-fn cut_by<'a>(
+pub(super) fn cut_by<'a>(
     polygon: &'a [Vertex],
     sides: &[Line],
     hair: f64,

@@ -39,6 +39,7 @@ mod tiling;
 mod tributary;
 #[allow(dead_code)]
 mod welded;
+mod without;
 
 pub use ambiguity::Ambiguity;
 pub use cut::{Corner, Cut, Ground, Integrals, Relief, Triangle};

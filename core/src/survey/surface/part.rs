@@ -46,7 +46,8 @@ impl Surface {
     }
 }
 
-fn number_in_part(id: u32, nodes: &[Node], numbers: &mut [u32], in_part: &mut Vec<Node>) -> u32 {
+/// The number of a node in a part; a new one where it has none there yet.
+pub(super) fn number_in_part(id: u32, nodes: &[Node], numbers: &mut [u32], in_part: &mut Vec<Node>) -> u32 {
     // A corner made by the cut has no number yet.
     let Some(number) = numbers.get_mut(id as usize) else { return id };
     if *number == NO_SHOT {

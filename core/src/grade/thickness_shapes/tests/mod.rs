@@ -1,0 +1,4 @@
+mod facets;
+mod hand;
+mod laws;
+pub(in crate::grade) mod support;
