@@ -51,6 +51,8 @@ notes! {
     PointsOutside = 25, "POINTS_OUTSIDE", "points outside the outline were left out";
     PointsUnused = 30, "POINTS_UNUSED", "points that no triangle has as a corner were left out";
     Step = 31, "STEP", "the old slab has a step along a line of shots";
+    AxesUnchecked = 28, "AXES_UNCHECKED", "two known points cannot show whether the axes fit";
+    HeightsUnmoved = 29, "HEIGHTS_UNMOVED", "no known point has a height in both systems, heights stay";
     TooFewToJudge = 40, "TOO_FEW_TO_JUDGE", "too few shots to judge one by the others";
     BookInDoubt = 41, "BOOK_IN_DOUBT", "too many shots do not go with their neighbours";
     LeftOut = 42, "LEFT_OUT", "shots were left out because the caller named them";
