@@ -70,6 +70,23 @@ OPERATIONS = (
     ("ovsFinishRaised", "finish_raised"),
     ("ovsFinishFacets", "finish_facets"),
     ("ovsSurveyFromFaces", "survey_from_faces"),
+    ("ovsPointsToAxes", "points_to_axes"),
+    ("ovsPointsAlongWall", "points_along_wall"),
+    ("ovsPartStrays", "part_strays"),
+    ("ovsThinPoints", "thin_points"),
+    ("ovsStandingWater", "standing_water"),
+    ("ovsFinishStandingWater", "finish_standing_water"),
+    ("ovsGrindHighSpots", "grind_high_spots"),
+    ("ovsFillLowSpots", "fill_low_spots"),
+    ("ovsFillPonds", "fill_ponds"),
+    ("ovsThicknessAreas", "thickness_areas"),
+    ("ovsThicknessContours", "thickness_contours"),
+    ("ovsSurveyContours", "survey_contours"),
+    ("ovsFinishContours", "finish_contours"),
+    ("ovsThicknessBands", "thickness_bands"),
+    ("ovsThicknessHistogram", "thickness_histogram"),
+    ("ovsThicknessZones", "thickness_zones"),
+    ("ovsSection", "section"),
 )
 SYSTEMS = ("us", "si")
 

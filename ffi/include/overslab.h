@@ -355,6 +355,31 @@
 #define OVS_EDGE_OF_THREE 124
 
 /**
+ * Status: fewer points are asked than the hull of the points has corners.
+ */
+#define OVS_THINNING_COUNT 115
+
+/**
+ * Status: points at one place differ by more than the height error asked.
+ */
+#define OVS_THINNING_UNREACHABLE 116
+
+/**
+ * Status: the known points do not fix the axes.
+ */
+#define OVS_KNOWN_POINTS 117
+
+/**
+ * Status: the known points do not lie alike in both systems of axes.
+ */
+#define OVS_AXES_DISAGREE 118
+
+/**
+ * Status: the known points lie alike only as in a mirror.
+ */
+#define OVS_AXES_MIRRORED 119
+
+/**
  * Status: the corners of a facet are not in one plane.
  */
 #define OVS_FACET_WARPED 130
@@ -403,6 +428,41 @@
  * Status: no shot of the survey has this name.
  */
 #define OVS_SHOT_UNKNOWN 140
+
+/**
+ * Status: water has no way out: no edge is open and there is no drain.
+ */
+#define OVS_NO_OUTLET 160
+
+/**
+ * Status: a drain lies outside the outline.
+ */
+#define OVS_DRAIN_OUTSIDE 161
+
+/**
+ * Status: levels do not rise from one to the next.
+ */
+#define OVS_LEVELS_UNSORTED 150
+
+/**
+ * Status: an interval or a list gives too many levels.
+ */
+#define OVS_TOO_MANY_LEVELS 151
+
+/**
+ * Status: a line has fewer than two places apart from one another.
+ */
+#define OVS_LINE_TOO_SHORT 152
+
+/**
+ * Status: a line lies wholly outside the surveyed outline.
+ */
+#define OVS_LINE_OUTSIDE 153
+
+/**
+ * Status: a spacing gives too many stations.
+ */
+#define OVS_TOO_MANY_STATIONS 154
 
 /**
  * Note: the result lies outside the range the formula is stated for.
@@ -515,6 +575,16 @@
 #define OVS_NOTE_STEP 31
 
 /**
+ * Note: two known points cannot show whether the axes fit.
+ */
+#define OVS_NOTE_AXES_UNCHECKED 28
+
+/**
+ * Note: no known point has a height in both systems, heights stay.
+ */
+#define OVS_NOTE_HEIGHTS_UNMOVED 29
+
+/**
  * Note: too few shots to judge one by the others.
  */
 #define OVS_NOTE_TOO_FEW_TO_JUDGE 40
@@ -533,6 +603,41 @@
  * Note: part of the work is farther from any shot than was asked.
  */
 #define OVS_NOTE_UNCOVERED 43
+
+/**
+ * Note: ponds shallower than the depth asked for were left out.
+ */
+#define OVS_NOTE_PONDS_LEFT_OUT 50
+
+/**
+ * Note: the old slab nowhere reaches what it was to be changed to.
+ */
+#define OVS_NOTE_NOTHING_CHANGED 51
+
+/**
+ * Note: water stands on the finish where none stood on the old slab.
+ */
+#define OVS_NOTE_NEW_PONDS 52
+
+/**
+ * Note: grinding makes dust that harms the lungs.
+ */
+#define OVS_NOTE_SILICA 53
+
+/**
+ * Note: a zone reaches outside the work; only what is inside counts.
+ */
+#define OVS_NOTE_ZONE_CLIPPED 45
+
+/**
+ * Note: part of a line lies outside the work and has no heights.
+ */
+#define OVS_NOTE_LINE_LEAVES_WORK 46
+
+/**
+ * Note: the surface does not pass through a level.
+ */
+#define OVS_NOTE_LEVEL_MISSED 47
 
 /**
  * The field `area` (ft2 or m2): area of the work.
@@ -670,7 +775,7 @@
 #define OVS_SURVEY_AMBIGUITY_MORE 18
 
 /**
- * The field `shots`: the shots.
+ * The field `shots`: the shots, their heights after all changes.
  */
 #define OVS_SURVEY_SHOTS 19
 
@@ -695,9 +800,59 @@
 #define OVS_SURVEY_SHOTS_ELEVATION 3
 
 /**
+ * The field `changes`: what was done to the slab since it was shot.
+ */
+#define OVS_SURVEY_CHANGES 20
+
+/**
+ * The column `work` of `changes`: what is done.
+ */
+#define OVS_SURVEY_CHANGES_WORK 0
+
+/**
+ * The column `area` of `changes` (ft2 or m2): area ground or filled.
+ */
+#define OVS_SURVEY_CHANGES_AREA 1
+
+/**
+ * The column `volume` of `changes` (ft3 or m3): volume taken off or filled.
+ */
+#define OVS_SURVEY_CHANGES_VOLUME 2
+
+/**
+ * The column `deepest` of `changes` (in or mm): deepest cut or fill; none where nothing is changed.
+ */
+#define OVS_SURVEY_CHANGES_DEEPEST 3
+
+/**
+ * The column `deepest_x` of `changes` (ft or m): where it is, from the left.
+ */
+#define OVS_SURVEY_CHANGES_DEEPEST_X 4
+
+/**
+ * The column `deepest_y` of `changes` (ft or m): where it is, from the front.
+ */
+#define OVS_SURVEY_CHANGES_DEEPEST_Y 5
+
+/**
  * How many fields there are.
  */
-#define OVS_SURVEY_FIELDS 20
+#define OVS_SURVEY_FIELDS 21
+
+/**
+ * The word `grind`.
+ */
+#define OVS_SURVEY_CHANGES_WORK_GRIND 0
+
+/**
+ * The word `fill`.
+ */
+#define OVS_SURVEY_CHANGES_WORK_FILL 1
+
+/**
+ * The word `fill ponds`.
+ */
+#define OVS_SURVEY_CHANGES_WORK_FILL_PONDS 2
 
 /**
  * The field `point_count`: how many points there are.
@@ -820,19 +975,19 @@
 #define OVS_TIN_FACES 6
 
 /**
- * The column `a` of `faces`: its first corner: the number of a point, the first being 0.
+ * The column `first` of `faces`: the number of one point.
  */
-#define OVS_TIN_FACES_A 0
+#define OVS_TIN_FACES_FIRST 0
 
 /**
- * The column `b` of `faces`: its second corner.
+ * The column `second` of `faces`: the number of another.
  */
-#define OVS_TIN_FACES_B 1
+#define OVS_TIN_FACES_SECOND 1
 
 /**
- * The column `c` of `faces`: its third corner.
+ * The column `third` of `faces`: the number of the third.
  */
-#define OVS_TIN_FACES_C 2
+#define OVS_TIN_FACES_THIRD 2
 
 /**
  * How many fields there are.
@@ -2137,6 +2292,191 @@
 #define OVS_READ_SURFACE_LEFT_OUT_REASON_NOT_GROUND 7
 
 /**
+ * The result `moved`: the points in the axes of the job.
+ */
+#define OVS_POINTS_TO_AXES_MOVED 0
+
+/**
+ * The result `turn` (deg or rad): how far they were turned, counter-clockwise.
+ */
+#define OVS_POINTS_TO_AXES_TURN 1
+
+/**
+ * The result `rise` (ft or m): what was added to heights, where the old origin came to lie.
+ */
+#define OVS_POINTS_TO_AXES_RISE 2
+
+/**
+ * The result `tilt_x` (in/ft or %): how much more along the first axis of the job.
+ */
+#define OVS_POINTS_TO_AXES_TILT_X 3
+
+/**
+ * The result `tilt_y` (in/ft or %): how much more along the second.
+ */
+#define OVS_POINTS_TO_AXES_TILT_Y 4
+
+/**
+ * The result `residuals`: what is left over at the known points.
+ */
+#define OVS_POINTS_TO_AXES_RESIDUALS 5
+
+/**
+ * The column `name` of `residuals`: its name.
+ */
+#define OVS_POINTS_TO_AXES_RESIDUALS_NAME 0
+
+/**
+ * The column `x` of `residuals` (in or mm): along the first axis of the job.
+ */
+#define OVS_POINTS_TO_AXES_RESIDUALS_X 1
+
+/**
+ * The column `y` of `residuals` (in or mm): along the second.
+ */
+#define OVS_POINTS_TO_AXES_RESIDUALS_Y 2
+
+/**
+ * The column `height` of `residuals` (in or mm): in height.
+ */
+#define OVS_POINTS_TO_AXES_RESIDUALS_HEIGHT 3
+
+/**
+ * How many results there are.
+ */
+#define OVS_POINTS_TO_AXES_RESULTS 6
+
+/**
+ * The word `rise`.
+ */
+#define OVS_POINTS_TO_AXES_LEVELLING_RISE 0
+
+/**
+ * The word `tilt`.
+ */
+#define OVS_POINTS_TO_AXES_LEVELLING_TILT 1
+
+/**
+ * The result `moved`: the points in the new axes.
+ */
+#define OVS_POINTS_ALONG_WALL_MOVED 0
+
+/**
+ * The result `turn` (deg or rad): how far they were turned, counter-clockwise.
+ */
+#define OVS_POINTS_ALONG_WALL_TURN 1
+
+/**
+ * How many results there are.
+ */
+#define OVS_POINTS_ALONG_WALL_RESULTS 2
+
+/**
+ * The result `floor`: the points kept.
+ */
+#define OVS_PART_STRAYS_FLOOR 0
+
+/**
+ * The result `kept_count`: how many were kept.
+ */
+#define OVS_PART_STRAYS_KEPT_COUNT 1
+
+/**
+ * The result `above_count`: how many stand above the floor.
+ */
+#define OVS_PART_STRAYS_ABOVE_COUNT 2
+
+/**
+ * The result `below_count`: how many lie below it.
+ */
+#define OVS_PART_STRAYS_BELOW_COUNT 3
+
+/**
+ * The result `alone_count`: how many have too few others near them.
+ */
+#define OVS_PART_STRAYS_ALONE_COUNT 4
+
+/**
+ * The result `strays`: which points were taken out, and why.
+ */
+#define OVS_PART_STRAYS_STRAYS 5
+
+/**
+ * The column `point` of `strays`: its number in the list of all, from 1.
+ */
+#define OVS_PART_STRAYS_STRAYS_POINT 0
+
+/**
+ * The column `kind` of `strays`: why it is no floor.
+ */
+#define OVS_PART_STRAYS_STRAYS_KIND 1
+
+/**
+ * How many results there are.
+ */
+#define OVS_PART_STRAYS_RESULTS 6
+
+/**
+ * The word `above`.
+ */
+#define OVS_PART_STRAYS_STRAYS_KIND_ABOVE 0
+
+/**
+ * The word `below`.
+ */
+#define OVS_PART_STRAYS_STRAYS_KIND_BELOW 1
+
+/**
+ * The word `alone`.
+ */
+#define OVS_PART_STRAYS_STRAYS_KIND_ALONE 2
+
+/**
+ * The result `thinned`: the points kept.
+ */
+#define OVS_THIN_POINTS_THINNED 0
+
+/**
+ * The result `kept_count`: how many were kept.
+ */
+#define OVS_THIN_POINTS_KEPT_COUNT 1
+
+/**
+ * The result `error` (in or mm): greatest height between the surface through them and a point left out.
+ */
+#define OVS_THIN_POINTS_ERROR 2
+
+/**
+ * The result `worst`: the number of the point it is at.
+ */
+#define OVS_THIN_POINTS_WORST 3
+
+/**
+ * The result `hull_count`: how many of those kept are corners of the convex hull.
+ */
+#define OVS_THIN_POINTS_HULL_COUNT 4
+
+/**
+ * The result `outside_count`: how many lie outside the outline.
+ */
+#define OVS_THIN_POINTS_OUTSIDE_COUNT 5
+
+/**
+ * The result `kept`: which points were kept.
+ */
+#define OVS_THIN_POINTS_KEPT 6
+
+/**
+ * The column `point` of `kept`: its number in the list of all, from 1.
+ */
+#define OVS_THIN_POINTS_KEPT_POINT 0
+
+/**
+ * How many results there are.
+ */
+#define OVS_THIN_POINTS_RESULTS 7
+
+/**
  * The word `laser`.
  */
 #define OVS_SURVEY_FROM_POINTS_INSTRUMENT_LASER 0
@@ -2215,6 +2555,106 @@
  * The word `leave_out`.
  */
 #define OVS_SURVEY_FROM_POINTS_OUTSIDE_LEAVE_OUT 2
+
+/**
+ * The result `count`: how many ponds.
+ */
+#define OVS_STANDING_WATER_COUNT 0
+
+/**
+ * The result `area` (ft2 or m2): area under water.
+ */
+#define OVS_STANDING_WATER_AREA 1
+
+/**
+ * The result `volume` (ft3 or m3): water in all ponds.
+ */
+#define OVS_STANDING_WATER_VOLUME 2
+
+/**
+ * The result `depth` (in or mm): greatest depth; none without a pond.
+ */
+#define OVS_STANDING_WATER_DEPTH 3
+
+/**
+ * The result `left_out`: how many ponds were shallower.
+ */
+#define OVS_STANDING_WATER_LEFT_OUT 4
+
+/**
+ * The result `left_out_volume` (ft3 or m3): water in those.
+ */
+#define OVS_STANDING_WATER_LEFT_OUT_VOLUME 5
+
+/**
+ * The result `ponds`: the ponds.
+ */
+#define OVS_STANDING_WATER_PONDS 6
+
+/**
+ * The column `level` of `ponds` (ft or m): level of the water.
+ */
+#define OVS_STANDING_WATER_PONDS_LEVEL 0
+
+/**
+ * The column `area` of `ponds` (ft2 or m2): area under water.
+ */
+#define OVS_STANDING_WATER_PONDS_AREA 1
+
+/**
+ * The column `volume` of `ponds` (ft3 or m3): water in it.
+ */
+#define OVS_STANDING_WATER_PONDS_VOLUME 2
+
+/**
+ * The column `depth` of `ponds` (in or mm): greatest depth.
+ */
+#define OVS_STANDING_WATER_PONDS_DEPTH 3
+
+/**
+ * The column `deepest_x` of `ponds` (ft or m): where it is deepest, from the left.
+ */
+#define OVS_STANDING_WATER_PONDS_DEEPEST_X 4
+
+/**
+ * The column `deepest_y` of `ponds` (ft or m): where it is deepest, from the front.
+ */
+#define OVS_STANDING_WATER_PONDS_DEEPEST_Y 5
+
+/**
+ * The column `spill_x` of `ponds` (ft or m): where the water spills, from the left.
+ */
+#define OVS_STANDING_WATER_PONDS_SPILL_X 6
+
+/**
+ * The column `spill_y` of `ponds` (ft or m): where the water spills, from the front.
+ */
+#define OVS_STANDING_WATER_PONDS_SPILL_Y 7
+
+/**
+ * The column `outlet` of `ponds`: edge or drain that takes the water there; none where it runs on over a saddle.
+ */
+#define OVS_STANDING_WATER_PONDS_OUTLET 8
+
+/**
+ * How many results there are.
+ */
+#define OVS_STANDING_WATER_RESULTS 7
+
+/**
+ * The word `open`.
+ */
+#define OVS_STANDING_WATER_EDGES_STATE_OPEN 0
+
+/**
+ * The word `walled`.
+ */
+#define OVS_STANDING_WATER_EDGES_STATE_WALLED 1
+
+/**
+ * The word `drained`.
+ */
+#define OVS_STANDING_WATER_EDGES_STATE_DRAINED 2
 
 /**
  * The word `longest`.
@@ -2480,6 +2920,1072 @@
  * How many results there are.
  */
 #define OVS_SECOND_LOOK_RESULTS 2
+
+/**
+ * The result `count`: how many ponds the finish has.
+ */
+#define OVS_FINISH_STANDING_WATER_COUNT 0
+
+/**
+ * The result `area` (ft2 or m2): area of the finish under water.
+ */
+#define OVS_FINISH_STANDING_WATER_AREA 1
+
+/**
+ * The result `volume` (ft3 or m3): water on the finish.
+ */
+#define OVS_FINISH_STANDING_WATER_VOLUME 2
+
+/**
+ * The result `depth` (in or mm): greatest depth on the finish; none without a pond.
+ */
+#define OVS_FINISH_STANDING_WATER_DEPTH 3
+
+/**
+ * The result `left_out`: how many ponds of the finish were shallower.
+ */
+#define OVS_FINISH_STANDING_WATER_LEFT_OUT 4
+
+/**
+ * The result `cured`: how many ponds of the old slab are cured.
+ */
+#define OVS_FINISH_STANDING_WATER_CURED 5
+
+/**
+ * The result `left`: how many ponds of the old slab are not.
+ */
+#define OVS_FINISH_STANDING_WATER_LEFT 6
+
+/**
+ * The result `ponds`: the ponds of the finish.
+ */
+#define OVS_FINISH_STANDING_WATER_PONDS 7
+
+/**
+ * The column `level` of `ponds` (ft or m): level of the water.
+ */
+#define OVS_FINISH_STANDING_WATER_PONDS_LEVEL 0
+
+/**
+ * The column `area` of `ponds` (ft2 or m2): area under water.
+ */
+#define OVS_FINISH_STANDING_WATER_PONDS_AREA 1
+
+/**
+ * The column `volume` of `ponds` (ft3 or m3): water in it.
+ */
+#define OVS_FINISH_STANDING_WATER_PONDS_VOLUME 2
+
+/**
+ * The column `depth` of `ponds` (in or mm): greatest depth.
+ */
+#define OVS_FINISH_STANDING_WATER_PONDS_DEPTH 3
+
+/**
+ * The column `deepest_x` of `ponds` (ft or m): where it is deepest, from the left.
+ */
+#define OVS_FINISH_STANDING_WATER_PONDS_DEEPEST_X 4
+
+/**
+ * The column `deepest_y` of `ponds` (ft or m): where it is deepest, from the front.
+ */
+#define OVS_FINISH_STANDING_WATER_PONDS_DEEPEST_Y 5
+
+/**
+ * The column `spill_x` of `ponds` (ft or m): where the water spills, from the left.
+ */
+#define OVS_FINISH_STANDING_WATER_PONDS_SPILL_X 6
+
+/**
+ * The column `spill_y` of `ponds` (ft or m): where the water spills, from the front.
+ */
+#define OVS_FINISH_STANDING_WATER_PONDS_SPILL_Y 7
+
+/**
+ * The column `outlet` of `ponds`: edge or drain that takes the water there; none where it runs on over a saddle.
+ */
+#define OVS_FINISH_STANDING_WATER_PONDS_OUTLET 8
+
+/**
+ * The column `new` of `ponds`: whether the old slab was dry there.
+ */
+#define OVS_FINISH_STANDING_WATER_PONDS_NEW 9
+
+/**
+ * The result `old_ponds`: the ponds of the old slab.
+ */
+#define OVS_FINISH_STANDING_WATER_OLD_PONDS 8
+
+/**
+ * The column `level` of `old_ponds` (ft or m): level of the water.
+ */
+#define OVS_FINISH_STANDING_WATER_OLD_PONDS_LEVEL 0
+
+/**
+ * The column `area` of `old_ponds` (ft2 or m2): area under water.
+ */
+#define OVS_FINISH_STANDING_WATER_OLD_PONDS_AREA 1
+
+/**
+ * The column `volume` of `old_ponds` (ft3 or m3): water in it.
+ */
+#define OVS_FINISH_STANDING_WATER_OLD_PONDS_VOLUME 2
+
+/**
+ * The column `depth` of `old_ponds` (in or mm): greatest depth.
+ */
+#define OVS_FINISH_STANDING_WATER_OLD_PONDS_DEPTH 3
+
+/**
+ * The column `deepest_x` of `old_ponds` (ft or m): where it is deepest, from the left.
+ */
+#define OVS_FINISH_STANDING_WATER_OLD_PONDS_DEEPEST_X 4
+
+/**
+ * The column `deepest_y` of `old_ponds` (ft or m): where it is deepest, from the front.
+ */
+#define OVS_FINISH_STANDING_WATER_OLD_PONDS_DEEPEST_Y 5
+
+/**
+ * The column `spill_x` of `old_ponds` (ft or m): where the water spills, from the left.
+ */
+#define OVS_FINISH_STANDING_WATER_OLD_PONDS_SPILL_X 6
+
+/**
+ * The column `spill_y` of `old_ponds` (ft or m): where the water spills, from the front.
+ */
+#define OVS_FINISH_STANDING_WATER_OLD_PONDS_SPILL_Y 7
+
+/**
+ * The column `outlet` of `old_ponds`: edge or drain that takes the water there; none where it runs on over a
+ * saddle.
+ */
+#define OVS_FINISH_STANDING_WATER_OLD_PONDS_OUTLET 8
+
+/**
+ * The column `fate` of `old_ponds`: whether the finish cures it.
+ */
+#define OVS_FINISH_STANDING_WATER_OLD_PONDS_FATE 9
+
+/**
+ * The column `still` of `old_ponds` (ft2 or m2): area of it that is still under water.
+ */
+#define OVS_FINISH_STANDING_WATER_OLD_PONDS_STILL 10
+
+/**
+ * How many results there are.
+ */
+#define OVS_FINISH_STANDING_WATER_RESULTS 9
+
+/**
+ * The word `open`.
+ */
+#define OVS_FINISH_STANDING_WATER_EDGES_STATE_OPEN 0
+
+/**
+ * The word `walled`.
+ */
+#define OVS_FINISH_STANDING_WATER_EDGES_STATE_WALLED 1
+
+/**
+ * The word `drained`.
+ */
+#define OVS_FINISH_STANDING_WATER_EDGES_STATE_DRAINED 2
+
+/**
+ * The word `no`.
+ */
+#define OVS_FINISH_STANDING_WATER_PONDS_NEW_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_FINISH_STANDING_WATER_PONDS_NEW_YES 1
+
+/**
+ * The word `cured`.
+ */
+#define OVS_FINISH_STANDING_WATER_OLD_PONDS_FATE_CURED 0
+
+/**
+ * The word `left`.
+ */
+#define OVS_FINISH_STANDING_WATER_OLD_PONDS_FATE_LEFT 1
+
+/**
+ * The result `survey`: the old slab after it.
+ */
+#define OVS_GRIND_HIGH_SPOTS_SURVEY 0
+
+/**
+ * The result `area` (ft2 or m2): area ground or filled.
+ */
+#define OVS_GRIND_HIGH_SPOTS_AREA 1
+
+/**
+ * The result `volume` (ft3 or m3): volume taken off or filled.
+ */
+#define OVS_GRIND_HIGH_SPOTS_VOLUME 2
+
+/**
+ * The result `deepest` (in or mm): deepest cut or fill; none where nothing is changed.
+ */
+#define OVS_GRIND_HIGH_SPOTS_DEEPEST 3
+
+/**
+ * The result `deepest_x` (ft or m): where it is, from the left.
+ */
+#define OVS_GRIND_HIGH_SPOTS_DEEPEST_X 4
+
+/**
+ * The result `deepest_y` (ft or m): where it is, from the front.
+ */
+#define OVS_GRIND_HIGH_SPOTS_DEEPEST_Y 5
+
+/**
+ * How many results there are.
+ */
+#define OVS_GRIND_HIGH_SPOTS_RESULTS 6
+
+/**
+ * The result `survey`: the old slab after it.
+ */
+#define OVS_FILL_LOW_SPOTS_SURVEY 0
+
+/**
+ * The result `area` (ft2 or m2): area ground or filled.
+ */
+#define OVS_FILL_LOW_SPOTS_AREA 1
+
+/**
+ * The result `volume` (ft3 or m3): volume taken off or filled.
+ */
+#define OVS_FILL_LOW_SPOTS_VOLUME 2
+
+/**
+ * The result `deepest` (in or mm): deepest cut or fill; none where nothing is changed.
+ */
+#define OVS_FILL_LOW_SPOTS_DEEPEST 3
+
+/**
+ * The result `deepest_x` (ft or m): where it is, from the left.
+ */
+#define OVS_FILL_LOW_SPOTS_DEEPEST_X 4
+
+/**
+ * The result `deepest_y` (ft or m): where it is, from the front.
+ */
+#define OVS_FILL_LOW_SPOTS_DEEPEST_Y 5
+
+/**
+ * How many results there are.
+ */
+#define OVS_FILL_LOW_SPOTS_RESULTS 6
+
+/**
+ * The result `survey`: the old slab after it.
+ */
+#define OVS_FILL_PONDS_SURVEY 0
+
+/**
+ * The result `area` (ft2 or m2): area ground or filled.
+ */
+#define OVS_FILL_PONDS_AREA 1
+
+/**
+ * The result `volume` (ft3 or m3): volume taken off or filled.
+ */
+#define OVS_FILL_PONDS_VOLUME 2
+
+/**
+ * The result `deepest` (in or mm): deepest cut or fill; none where nothing is changed.
+ */
+#define OVS_FILL_PONDS_DEEPEST 3
+
+/**
+ * The result `deepest_x` (ft or m): where it is, from the left.
+ */
+#define OVS_FILL_PONDS_DEEPEST_X 4
+
+/**
+ * The result `deepest_y` (ft or m): where it is, from the front.
+ */
+#define OVS_FILL_PONDS_DEEPEST_Y 5
+
+/**
+ * How many results there are.
+ */
+#define OVS_FILL_PONDS_RESULTS 6
+
+/**
+ * The word `open`.
+ */
+#define OVS_FILL_PONDS_EDGES_STATE_OPEN 0
+
+/**
+ * The word `walled`.
+ */
+#define OVS_FILL_PONDS_EDGES_STATE_WALLED 1
+
+/**
+ * The word `drained`.
+ */
+#define OVS_FILL_PONDS_EDGES_STATE_DRAINED 2
+
+/**
+ * The result `area` (ft2 or m2): area of all parts.
+ */
+#define OVS_THICKNESS_AREAS_AREA 0
+
+/**
+ * The result `volume` (yd3 or m3): missing to the depth, or over it, in all parts.
+ */
+#define OVS_THICKNESS_AREAS_VOLUME 1
+
+/**
+ * The result `parts`: the connected parts.
+ */
+#define OVS_THICKNESS_AREAS_PARTS 2
+
+/**
+ * The column `part` of `parts`: its number.
+ */
+#define OVS_THICKNESS_AREAS_PARTS_PART 0
+
+/**
+ * The column `area` of `parts` (ft2 or m2): its area.
+ */
+#define OVS_THICKNESS_AREAS_PARTS_AREA 1
+
+/**
+ * The column `volume` of `parts` (yd3 or m3): missing to the depth, or over it.
+ */
+#define OVS_THICKNESS_AREAS_PARTS_VOLUME 2
+
+/**
+ * The column `extreme` of `parts` (in or mm): its least thickness, or its greatest where thicker.
+ */
+#define OVS_THICKNESS_AREAS_PARTS_EXTREME 3
+
+/**
+ * The column `extreme_x` of `parts` (ft or m): where that is, from the left.
+ */
+#define OVS_THICKNESS_AREAS_PARTS_EXTREME_X 4
+
+/**
+ * The column `extreme_y` of `parts` (ft or m): where that is, from the front.
+ */
+#define OVS_THICKNESS_AREAS_PARTS_EXTREME_Y 5
+
+/**
+ * The result `corners`: the corners of their polygons.
+ */
+#define OVS_THICKNESS_AREAS_CORNERS 3
+
+/**
+ * The column `part` of `corners`: the number of the part.
+ */
+#define OVS_THICKNESS_AREAS_CORNERS_PART 0
+
+/**
+ * The column `ring` of `corners`: 1 is the outer ring, counter-clockwise; others are holes, clockwise.
+ */
+#define OVS_THICKNESS_AREAS_CORNERS_RING 1
+
+/**
+ * The column `x` of `corners` (ft or m): from the left.
+ */
+#define OVS_THICKNESS_AREAS_CORNERS_X 2
+
+/**
+ * The column `y` of `corners` (ft or m): from the front.
+ */
+#define OVS_THICKNESS_AREAS_CORNERS_Y 3
+
+/**
+ * How many results there are.
+ */
+#define OVS_THICKNESS_AREAS_RESULTS 4
+
+/**
+ * The word `thinner`.
+ */
+#define OVS_THICKNESS_AREAS_SIDE_THINNER 0
+
+/**
+ * The word `thicker`.
+ */
+#define OVS_THICKNESS_AREAS_SIDE_THICKER 1
+
+/**
+ * The result `lines`: the lines.
+ */
+#define OVS_THICKNESS_CONTOURS_LINES 0
+
+/**
+ * The column `line` of `lines`: its number.
+ */
+#define OVS_THICKNESS_CONTOURS_LINES_LINE 0
+
+/**
+ * The column `level` of `lines` (in or mm): its level.
+ */
+#define OVS_THICKNESS_CONTOURS_LINES_LEVEL 1
+
+/**
+ * The column `form` of `lines`: whether it closes.
+ */
+#define OVS_THICKNESS_CONTOURS_LINES_FORM 2
+
+/**
+ * The column `length` of `lines` (ft or m): its length.
+ */
+#define OVS_THICKNESS_CONTOURS_LINES_LENGTH 3
+
+/**
+ * The result `points`: their places.
+ */
+#define OVS_THICKNESS_CONTOURS_POINTS 1
+
+/**
+ * The column `line` of `points`: the number of the line.
+ */
+#define OVS_THICKNESS_CONTOURS_POINTS_LINE 0
+
+/**
+ * The column `x` of `points` (ft or m): from the left.
+ */
+#define OVS_THICKNESS_CONTOURS_POINTS_X 1
+
+/**
+ * The column `y` of `points` (ft or m): from the front.
+ */
+#define OVS_THICKNESS_CONTOURS_POINTS_Y 2
+
+/**
+ * How many results there are.
+ */
+#define OVS_THICKNESS_CONTOURS_RESULTS 2
+
+/**
+ * The word `open`.
+ */
+#define OVS_THICKNESS_CONTOURS_LINES_FORM_OPEN 0
+
+/**
+ * The word `closed`.
+ */
+#define OVS_THICKNESS_CONTOURS_LINES_FORM_CLOSED 1
+
+/**
+ * The result `lines`: the lines.
+ */
+#define OVS_SURVEY_CONTOURS_LINES 0
+
+/**
+ * The column `line` of `lines`: its number.
+ */
+#define OVS_SURVEY_CONTOURS_LINES_LINE 0
+
+/**
+ * The column `level` of `lines` (ft or m): its level.
+ */
+#define OVS_SURVEY_CONTOURS_LINES_LEVEL 1
+
+/**
+ * The column `form` of `lines`: whether it closes.
+ */
+#define OVS_SURVEY_CONTOURS_LINES_FORM 2
+
+/**
+ * The column `length` of `lines` (ft or m): its length.
+ */
+#define OVS_SURVEY_CONTOURS_LINES_LENGTH 3
+
+/**
+ * The result `points`: their places.
+ */
+#define OVS_SURVEY_CONTOURS_POINTS 1
+
+/**
+ * The column `line` of `points`: the number of the line.
+ */
+#define OVS_SURVEY_CONTOURS_POINTS_LINE 0
+
+/**
+ * The column `x` of `points` (ft or m): from the left.
+ */
+#define OVS_SURVEY_CONTOURS_POINTS_X 1
+
+/**
+ * The column `y` of `points` (ft or m): from the front.
+ */
+#define OVS_SURVEY_CONTOURS_POINTS_Y 2
+
+/**
+ * How many results there are.
+ */
+#define OVS_SURVEY_CONTOURS_RESULTS 2
+
+/**
+ * The word `open`.
+ */
+#define OVS_SURVEY_CONTOURS_LINES_FORM_OPEN 0
+
+/**
+ * The word `closed`.
+ */
+#define OVS_SURVEY_CONTOURS_LINES_FORM_CLOSED 1
+
+/**
+ * The result `lines`: the lines.
+ */
+#define OVS_FINISH_CONTOURS_LINES 0
+
+/**
+ * The column `line` of `lines`: its number.
+ */
+#define OVS_FINISH_CONTOURS_LINES_LINE 0
+
+/**
+ * The column `level` of `lines` (ft or m): its level.
+ */
+#define OVS_FINISH_CONTOURS_LINES_LEVEL 1
+
+/**
+ * The column `form` of `lines`: whether it closes.
+ */
+#define OVS_FINISH_CONTOURS_LINES_FORM 2
+
+/**
+ * The column `length` of `lines` (ft or m): its length.
+ */
+#define OVS_FINISH_CONTOURS_LINES_LENGTH 3
+
+/**
+ * The result `points`: their places.
+ */
+#define OVS_FINISH_CONTOURS_POINTS 1
+
+/**
+ * The column `line` of `points`: the number of the line.
+ */
+#define OVS_FINISH_CONTOURS_POINTS_LINE 0
+
+/**
+ * The column `x` of `points` (ft or m): from the left.
+ */
+#define OVS_FINISH_CONTOURS_POINTS_X 1
+
+/**
+ * The column `y` of `points` (ft or m): from the front.
+ */
+#define OVS_FINISH_CONTOURS_POINTS_Y 2
+
+/**
+ * How many results there are.
+ */
+#define OVS_FINISH_CONTOURS_RESULTS 2
+
+/**
+ * The word `open`.
+ */
+#define OVS_FINISH_CONTOURS_LINES_FORM_OPEN 0
+
+/**
+ * The word `closed`.
+ */
+#define OVS_FINISH_CONTOURS_LINES_FORM_CLOSED 1
+
+/**
+ * The result `bands`: the bands.
+ */
+#define OVS_THICKNESS_BANDS_BANDS 0
+
+/**
+ * The column `band` of `bands`: its number.
+ */
+#define OVS_THICKNESS_BANDS_BANDS_BAND 0
+
+/**
+ * The column `lower` of `bands` (in or mm): its lower level, itself in the band; none below all levels.
+ */
+#define OVS_THICKNESS_BANDS_BANDS_LOWER 1
+
+/**
+ * The column `upper` of `bands` (in or mm): its upper level, itself in the next band; none above all levels.
+ */
+#define OVS_THICKNESS_BANDS_BANDS_UPPER 2
+
+/**
+ * The column `area` of `bands` (ft2 or m2): its area.
+ */
+#define OVS_THICKNESS_BANDS_BANDS_AREA 3
+
+/**
+ * The column `share` of `bands` (%): its share of the whole area.
+ */
+#define OVS_THICKNESS_BANDS_BANDS_SHARE 4
+
+/**
+ * The column `volume` of `bands` (yd3 or m3): volume over it between old slab and finish, high spots taken off.
+ */
+#define OVS_THICKNESS_BANDS_BANDS_VOLUME 5
+
+/**
+ * The result `parts`: their connected parts.
+ */
+#define OVS_THICKNESS_BANDS_PARTS 1
+
+/**
+ * The column `band` of `parts`: the number of the band.
+ */
+#define OVS_THICKNESS_BANDS_PARTS_BAND 0
+
+/**
+ * The column `part` of `parts`: its number in the band.
+ */
+#define OVS_THICKNESS_BANDS_PARTS_PART 1
+
+/**
+ * The column `area` of `parts` (ft2 or m2): its area.
+ */
+#define OVS_THICKNESS_BANDS_PARTS_AREA 2
+
+/**
+ * The column `volume` of `parts` (yd3 or m3): volume over it.
+ */
+#define OVS_THICKNESS_BANDS_PARTS_VOLUME 3
+
+/**
+ * The result `corners`: the corners of their polygons.
+ */
+#define OVS_THICKNESS_BANDS_CORNERS 2
+
+/**
+ * The column `band` of `corners`: the number of the band.
+ */
+#define OVS_THICKNESS_BANDS_CORNERS_BAND 0
+
+/**
+ * The column `part` of `corners`: the number of the part in the band.
+ */
+#define OVS_THICKNESS_BANDS_CORNERS_PART 1
+
+/**
+ * The column `ring` of `corners`: 1 is the outer ring, counter-clockwise; others are holes, clockwise.
+ */
+#define OVS_THICKNESS_BANDS_CORNERS_RING 2
+
+/**
+ * The column `x` of `corners` (ft or m): from the left.
+ */
+#define OVS_THICKNESS_BANDS_CORNERS_X 3
+
+/**
+ * The column `y` of `corners` (ft or m): from the front.
+ */
+#define OVS_THICKNESS_BANDS_CORNERS_Y 4
+
+/**
+ * How many results there are.
+ */
+#define OVS_THICKNESS_BANDS_RESULTS 3
+
+/**
+ * The result `area` (ft2 or m2): the whole area.
+ */
+#define OVS_THICKNESS_HISTOGRAM_AREA 0
+
+/**
+ * The result `volume` (yd3 or m3): the whole volume, high spots taken off.
+ */
+#define OVS_THICKNESS_HISTOGRAM_VOLUME 1
+
+/**
+ * The result `bins`: the bins.
+ */
+#define OVS_THICKNESS_HISTOGRAM_BINS 2
+
+/**
+ * The column `lower` of `bins` (in or mm): its lower edge, itself in the bin; none below all edges.
+ */
+#define OVS_THICKNESS_HISTOGRAM_BINS_LOWER 0
+
+/**
+ * The column `upper` of `bins` (in or mm): its upper edge, itself in the next bin; none above all edges.
+ */
+#define OVS_THICKNESS_HISTOGRAM_BINS_UPPER 1
+
+/**
+ * The column `area` of `bins` (ft2 or m2): area as thick.
+ */
+#define OVS_THICKNESS_HISTOGRAM_BINS_AREA 2
+
+/**
+ * The column `share` of `bins` (%): its share of the whole area.
+ */
+#define OVS_THICKNESS_HISTOGRAM_BINS_SHARE 3
+
+/**
+ * The column `volume` of `bins` (yd3 or m3): volume over it between old slab and finish, high spots taken off.
+ */
+#define OVS_THICKNESS_HISTOGRAM_BINS_VOLUME 4
+
+/**
+ * The column `thinner` of `bins` (%): share of the whole area thinner than the upper edge.
+ */
+#define OVS_THICKNESS_HISTOGRAM_BINS_THINNER 5
+
+/**
+ * The result `quantiles`: the depths of the shares.
+ */
+#define OVS_THICKNESS_HISTOGRAM_QUANTILES 3
+
+/**
+ * The column `share` of `quantiles` (%): share of the area.
+ */
+#define OVS_THICKNESS_HISTOGRAM_QUANTILES_SHARE 0
+
+/**
+ * The column `thickness` of `quantiles` (in or mm): so much of the area is thinner than this.
+ */
+#define OVS_THICKNESS_HISTOGRAM_QUANTILES_THICKNESS 1
+
+/**
+ * How many results there are.
+ */
+#define OVS_THICKNESS_HISTOGRAM_RESULTS 4
+
+/**
+ * The result `figures`: the figures of each zone.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES 0
+
+/**
+ * The column `zone` of `figures`: its name.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_ZONE 0
+
+/**
+ * The column `area` of `figures` (ft2 or m2): area.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_AREA 1
+
+/**
+ * The column `net` of `figures` (yd3 or m3): fill less high spots.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_NET 2
+
+/**
+ * The column `fill` of `figures` (yd3 or m3): volume where the finish is above the old slab.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_FILL 3
+
+/**
+ * The column `high` of `figures` (yd3 or m3): volume of old slab above the finish.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_HIGH 4
+
+/**
+ * The column `mean` of `figures` (in or mm): net volume over area.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_MEAN 5
+
+/**
+ * The column `least` of `figures` (in or mm): least thickness.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_LEAST 6
+
+/**
+ * The column `least_x` of `figures` (ft or m): where it is, from the left.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_LEAST_X 7
+
+/**
+ * The column `least_y` of `figures` (ft or m): where it is, from the front.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_LEAST_Y 8
+
+/**
+ * The column `greatest` of `figures` (in or mm): greatest thickness.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_GREATEST 9
+
+/**
+ * The column `greatest_x` of `figures` (ft or m): where it is, from the left.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_GREATEST_X 10
+
+/**
+ * The column `greatest_y` of `figures` (ft or m): where it is, from the front.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_GREATEST_Y 11
+
+/**
+ * The column `thinner` of `figures` (ft2 or m2): area thinner than the depth asked about.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_THINNER 12
+
+/**
+ * The column `outside` of `figures` (ft2 or m2): area of the zone outside the work, which does not count.
+ */
+#define OVS_THICKNESS_ZONES_FIGURES_OUTSIDE 13
+
+/**
+ * The result `rest`: the figures of the work outside all zones.
+ */
+#define OVS_THICKNESS_ZONES_REST 1
+
+/**
+ * The column `area` of `rest` (ft2 or m2): area.
+ */
+#define OVS_THICKNESS_ZONES_REST_AREA 0
+
+/**
+ * The column `net` of `rest` (yd3 or m3): fill less high spots.
+ */
+#define OVS_THICKNESS_ZONES_REST_NET 1
+
+/**
+ * The column `fill` of `rest` (yd3 or m3): volume where the finish is above the old slab.
+ */
+#define OVS_THICKNESS_ZONES_REST_FILL 2
+
+/**
+ * The column `high` of `rest` (yd3 or m3): volume of old slab above the finish.
+ */
+#define OVS_THICKNESS_ZONES_REST_HIGH 3
+
+/**
+ * The column `mean` of `rest` (in or mm): net volume over area.
+ */
+#define OVS_THICKNESS_ZONES_REST_MEAN 4
+
+/**
+ * The column `least` of `rest` (in or mm): least thickness.
+ */
+#define OVS_THICKNESS_ZONES_REST_LEAST 5
+
+/**
+ * The column `least_x` of `rest` (ft or m): where it is, from the left.
+ */
+#define OVS_THICKNESS_ZONES_REST_LEAST_X 6
+
+/**
+ * The column `least_y` of `rest` (ft or m): where it is, from the front.
+ */
+#define OVS_THICKNESS_ZONES_REST_LEAST_Y 7
+
+/**
+ * The column `greatest` of `rest` (in or mm): greatest thickness.
+ */
+#define OVS_THICKNESS_ZONES_REST_GREATEST 8
+
+/**
+ * The column `greatest_x` of `rest` (ft or m): where it is, from the left.
+ */
+#define OVS_THICKNESS_ZONES_REST_GREATEST_X 9
+
+/**
+ * The column `greatest_y` of `rest` (ft or m): where it is, from the front.
+ */
+#define OVS_THICKNESS_ZONES_REST_GREATEST_Y 10
+
+/**
+ * The column `thinner` of `rest` (ft2 or m2): area thinner than the depth asked about.
+ */
+#define OVS_THICKNESS_ZONES_REST_THINNER 11
+
+/**
+ * How many results there are.
+ */
+#define OVS_THICKNESS_ZONES_RESULTS 2
+
+/**
+ * The result `length` (ft or m): length of the line.
+ */
+#define OVS_SECTION_LENGTH 0
+
+/**
+ * The result `covered` (ft or m): length over the work.
+ */
+#define OVS_SECTION_COVERED 1
+
+/**
+ * The result `net` (ft2 or m2): area between old slab and finish, high spots taken off.
+ */
+#define OVS_SECTION_NET 2
+
+/**
+ * The result `fill` (ft2 or m2): area where the finish is above the old slab.
+ */
+#define OVS_SECTION_FILL 3
+
+/**
+ * The result `high` (ft2 or m2): area of old slab above the finish.
+ */
+#define OVS_SECTION_HIGH 4
+
+/**
+ * The result `mean` (in or mm): net area over covered length.
+ */
+#define OVS_SECTION_MEAN 5
+
+/**
+ * The result `least` (in or mm): least thickness along the line.
+ */
+#define OVS_SECTION_LEAST 6
+
+/**
+ * The result `least_distance` (ft or m): where it is, along the line.
+ */
+#define OVS_SECTION_LEAST_DISTANCE 7
+
+/**
+ * The result `least_x` (ft or m): where it is, from the left.
+ */
+#define OVS_SECTION_LEAST_X 8
+
+/**
+ * The result `least_y` (ft or m): where it is, from the front.
+ */
+#define OVS_SECTION_LEAST_Y 9
+
+/**
+ * The result `greatest` (in or mm): greatest thickness along the line.
+ */
+#define OVS_SECTION_GREATEST 10
+
+/**
+ * The result `greatest_distance` (ft or m): where it is, along the line.
+ */
+#define OVS_SECTION_GREATEST_DISTANCE 11
+
+/**
+ * The result `greatest_x` (ft or m): where it is, from the left.
+ */
+#define OVS_SECTION_GREATEST_X 12
+
+/**
+ * The result `greatest_y` (ft or m): where it is, from the front.
+ */
+#define OVS_SECTION_GREATEST_Y 13
+
+/**
+ * The result `stations`: the stations.
+ */
+#define OVS_SECTION_STATIONS 14
+
+/**
+ * The column `run` of `stations`: which unbroken run over the work it is on.
+ */
+#define OVS_SECTION_STATIONS_RUN 0
+
+/**
+ * The column `distance` of `stations` (ft or m): along the line from its start.
+ */
+#define OVS_SECTION_STATIONS_DISTANCE 1
+
+/**
+ * The column `x` of `stations` (ft or m): from the left.
+ */
+#define OVS_SECTION_STATIONS_X 2
+
+/**
+ * The column `y` of `stations` (ft or m): from the front.
+ */
+#define OVS_SECTION_STATIONS_Y 3
+
+/**
+ * The column `old_slab` of `stations` (ft or m): height of the old slab.
+ */
+#define OVS_SECTION_STATIONS_OLD_SLAB 4
+
+/**
+ * The column `finish` of `stations` (ft or m): height of the finish.
+ */
+#define OVS_SECTION_STATIONS_FINISH 5
+
+/**
+ * The column `thickness` of `stations` (in or mm): finish less old slab.
+ */
+#define OVS_SECTION_STATIONS_THICKNESS 6
+
+/**
+ * The column `ground` of `stations`: what is known of the ground after it; at the end of a run, before it.
+ */
+#define OVS_SECTION_STATIONS_GROUND 7
+
+/**
+ * The result `samples`: the heights at whole steps of the spacing; none without one.
+ */
+#define OVS_SECTION_SAMPLES 15
+
+/**
+ * The column `distance` of `samples` (ft or m): along the line from its start.
+ */
+#define OVS_SECTION_SAMPLES_DISTANCE 0
+
+/**
+ * The column `x` of `samples` (ft or m): from the left.
+ */
+#define OVS_SECTION_SAMPLES_X 1
+
+/**
+ * The column `y` of `samples` (ft or m): from the front.
+ */
+#define OVS_SECTION_SAMPLES_Y 2
+
+/**
+ * The column `old_slab` of `samples` (ft or m): height of the old slab.
+ */
+#define OVS_SECTION_SAMPLES_OLD_SLAB 3
+
+/**
+ * The column `finish` of `samples` (ft or m): height of the finish.
+ */
+#define OVS_SECTION_SAMPLES_FINISH 4
+
+/**
+ * The column `thickness` of `samples` (in or mm): finish less old slab.
+ */
+#define OVS_SECTION_SAMPLES_THICKNESS 5
+
+/**
+ * The result `gaps`: the stretches outside the work.
+ */
+#define OVS_SECTION_GAPS 16
+
+/**
+ * The column `start` of `gaps` (ft or m): where it starts, along the line.
+ */
+#define OVS_SECTION_GAPS_START 0
+
+/**
+ * The column `end` of `gaps` (ft or m): where it ends.
+ */
+#define OVS_SECTION_GAPS_END 1
+
+/**
+ * How many results there are.
+ */
+#define OVS_SECTION_RESULTS 17
+
+/**
+ * The word `surveyed`.
+ */
+#define OVS_SECTION_STATIONS_GROUND_SURVEYED 0
+
+/**
+ * The word `spanning`.
+ */
+#define OVS_SECTION_STATIONS_GROUND_SPANNING 1
+
+/**
+ * The word `beyond`.
+ */
+#define OVS_SECTION_STATIONS_GROUND_BEYOND 2
 
 /**
  * The result `net` (yd3 or m3): sum of what is poured.
@@ -3048,7 +4554,8 @@ int ovs_survey_field_text(const ovs_survey *survey,
 /**
  * How many rows a field that is a table has.
  *
- * - OVS_SURVEY_SHOTS: the shots.
+ * - OVS_SURVEY_SHOTS: the shots, their heights after all changes.
+ * - OVS_SURVEY_CHANGES: what was done to the slab since it was shot.
  */
 int ovs_survey_field_rows(const ovs_survey *survey, int field, int *rows, char *msg, int msg_len);
 
@@ -3060,6 +4567,12 @@ int ovs_survey_field_rows(const ovs_survey *survey, int field, int *rows, char *
  * - OVS_SURVEY_SHOTS_X (ft): distance from the left.
  * - OVS_SURVEY_SHOTS_Y (ft): distance from the front.
  * - OVS_SURVEY_SHOTS_ELEVATION (ft): height above the job datum.
+ * - OVS_SURVEY_CHANGES_WORK: what is done; 0 grind, 1 fill, 2 fill ponds.
+ * - OVS_SURVEY_CHANGES_AREA (ft2): area ground or filled.
+ * - OVS_SURVEY_CHANGES_VOLUME (ft3): volume taken off or filled.
+ * - OVS_SURVEY_CHANGES_DEEPEST (in): deepest cut or fill; none where nothing is changed.
+ * - OVS_SURVEY_CHANGES_DEEPEST_X (ft): where it is, from the left.
+ * - OVS_SURVEY_CHANGES_DEEPEST_Y (ft): where it is, from the front.
  */
 int ovs_survey_field_column_us(const ovs_survey *survey,
                                int field,
@@ -3077,6 +4590,12 @@ int ovs_survey_field_column_us(const ovs_survey *survey,
  * - OVS_SURVEY_SHOTS_X (m): distance from the left.
  * - OVS_SURVEY_SHOTS_Y (m): distance from the front.
  * - OVS_SURVEY_SHOTS_ELEVATION (m): height above the job datum.
+ * - OVS_SURVEY_CHANGES_WORK: what is done; 0 grind, 1 fill, 2 fill ponds.
+ * - OVS_SURVEY_CHANGES_AREA (m2): area ground or filled.
+ * - OVS_SURVEY_CHANGES_VOLUME (m3): volume taken off or filled.
+ * - OVS_SURVEY_CHANGES_DEEPEST (mm): deepest cut or fill; none where nothing is changed.
+ * - OVS_SURVEY_CHANGES_DEEPEST_X (m): where it is, from the left.
+ * - OVS_SURVEY_CHANGES_DEEPEST_Y (m): where it is, from the front.
  */
 int ovs_survey_field_column_si(const ovs_survey *survey,
                                int field,
@@ -3312,9 +4831,9 @@ int ovs_tin_field_rows(const ovs_tin *tin, int field, int *rows, char *msg, int 
  * - OVS_TIN_POINTS_X (ft): along the first plan axis.
  * - OVS_TIN_POINTS_Y (ft): along the second, a quarter turn to the left of it.
  * - OVS_TIN_POINTS_ELEVATION (ft): height.
- * - OVS_TIN_FACES_A: its first corner: the number of a point, the first being 0.
- * - OVS_TIN_FACES_B: its second corner.
- * - OVS_TIN_FACES_C: its third corner.
+ * - OVS_TIN_FACES_FIRST: the number of one point.
+ * - OVS_TIN_FACES_SECOND: the number of another.
+ * - OVS_TIN_FACES_THIRD: the number of the third.
  */
 int ovs_tin_field_column_us(const ovs_tin *tin,
                             int field,
@@ -3332,9 +4851,9 @@ int ovs_tin_field_column_us(const ovs_tin *tin,
  * - OVS_TIN_POINTS_X (m): along the first plan axis.
  * - OVS_TIN_POINTS_Y (m): along the second, a quarter turn to the left of it.
  * - OVS_TIN_POINTS_ELEVATION (m): height.
- * - OVS_TIN_FACES_A: its first corner: the number of a point, the first being 0.
- * - OVS_TIN_FACES_B: its second corner.
- * - OVS_TIN_FACES_C: its third corner.
+ * - OVS_TIN_FACES_FIRST: the number of one point.
+ * - OVS_TIN_FACES_SECOND: the number of another.
+ * - OVS_TIN_FACES_THIRD: the number of the third.
  */
 int ovs_tin_field_column_si(const ovs_tin *tin,
                             int field,
@@ -3368,7 +4887,7 @@ int ovs_tin_to_json(const ovs_tin *tin, char *json, int json_len, int *needed, c
  * - `status`, out: the status of the call; may be null.
  *
  * Returns the record, or null.
- * Example: {"name": "old floor", "points": {"unit": "ft", "x": [1, 11, 11, 1], "y": [1, 1, 9, 9], "elevation": [99.20, 99.15, 99.25, 99.22]}, "faces": [[0, 1, 2], [0, 2, 3]]}
+ * Example: {"name": "old floor", "points": {"unit": "ft", "x": [1, 11, 11, 1], "y": [1, 1, 9, 9], "elevation": [99.20, 99.15, 99.25, 99.22]}, "faces": [[1, 2, 3], [1, 3, 4]]}
  */
 ovs_tin *ovs_tin_from_json(const char *json,
                            int json_len,
@@ -5547,6 +7066,527 @@ int ovs_read_surface_si_why(const unsigned char *file,
                             int *needed);
 
 /**
+ * Points brought into the axes of the job by two known points or more: turned, shifted and raised, never
+ * stretched.
+ *
+ * Equation: x' = tx + x cos a - y sin a, y' = ty + x sin a + y cos a, by least squares over the known points; z' =
+ * z + mean rise, or + a plane.
+ * Taken for granted: both systems have one unit, and y a quarter turn counter-clockwise from x; a mirror and a
+ * unit slip are refused by name.
+ *
+ * - `points`: the points.
+ * - `known_x_ft` (ft): along the first axis, as the points come; at least -3280839895.01 ft, at most 3280839895.01
+ *   ft.
+ * - `known_y_ft` (ft): along the second, as the points come; at least -3280839895.01 ft, at most 3280839895.01 ft.
+ * - `known_job_x_ft` (ft): along the first axis of the job; at least -3280839895.01 ft, at most 3280839895.01 ft.
+ * - `known_job_y_ft` (ft): along the second axis of the job; at least -3280839895.01 ft, at most 3280839895.01 ft.
+ * - `known_rows`: the points known in both systems: how many rows, each a point known in both systems of axes; at
+ *   least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `known`: its name; may be left out.
+ *   - `elevation` of `known` (ft): height, as the points come; at least -3280839895.01 ft, at most 3280839895.01
+ *     ft; may be left out.
+ *   - `job_elevation` of `known` (ft): height above the job datum; at least -3280839895.01 ft, at most
+ *     3280839895.01 ft; may be left out.
+ *   - `tolerance` (in): how far distances of two, places of more may be off; at least 0 in, at most 39.3700787402
+ *     in; where left out 1/4 in, because a nail is found again so well.
+ *   - `height_tolerance` (in): how far heights may be off; at least 0 in, at most 39.3700787402 in; where left out
+ *     1/8 in, because a rod is read so well.
+ *   - `levelling`: whether heights rise alike or by a plane; 0 rise, 1 tilt; where left out rise, because most
+ *     scanners level themselves.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_POINTS_TO_AXES_MOVED: the points in the axes of the job.
+ *   - OVS_POINTS_TO_AXES_TURN (deg): how far they were turned, counter-clockwise.
+ *   - OVS_POINTS_TO_AXES_RISE (ft): what was added to heights, where the old origin came to lie.
+ *   - OVS_POINTS_TO_AXES_TILT_X (in/ft): how much more along the first axis of the job.
+ *   - OVS_POINTS_TO_AXES_TILT_Y (in/ft): how much more along the second.
+ *   - OVS_POINTS_TO_AXES_RESIDUALS: what is left over at the known points.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_NULL_POINTER, OVS_KNOWN_POINTS,
+ * OVS_AXES_DISAGREE, OVS_AXES_MIRRORED.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"points":{"unit":"ft","x":[1,11,11,1],"y":[1,1,9,9],"elevation":[0.2,0.15,0.25,0.22]},"known":{"name":["nail 1","nail 2"],"x":["0 ft","20 ft"],"y":["0 ft","0 ft"],"job_x":["40 ft","40 ft"],"job_y":["10 ft","30 ft"],"elevation":["0.5 ft","0.6 ft"],"job_elevation":["99.5 ft","99.6 ft"]}}
+ */
+ovs_answer *ovs_points_to_axes_us(const ovs_points *points,
+                                  const double *known_x_ft,
+                                  const double *known_y_ft,
+                                  const double *known_job_x_ft,
+                                  const double *known_job_y_ft,
+                                  int known_rows,
+                                  const char *options_json,
+                                  int options_len,
+                                  int *status,
+                                  int *notes,
+                                  int notes_len,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * Points brought into the axes of the job by two known points or more: turned, shifted and raised, never
+ * stretched.
+ *
+ * Equation: x' = tx + x cos a - y sin a, y' = ty + x sin a + y cos a, by least squares over the known points; z' =
+ * z + mean rise, or + a plane.
+ * Taken for granted: both systems have one unit, and y a quarter turn counter-clockwise from x; a mirror and a
+ * unit slip are refused by name.
+ *
+ * - `points`: the points.
+ * - `known_x_m` (m): along the first axis, as the points come; at least -1000000000 m, at most 1000000000 m.
+ * - `known_y_m` (m): along the second, as the points come; at least -1000000000 m, at most 1000000000 m.
+ * - `known_job_x_m` (m): along the first axis of the job; at least -1000000000 m, at most 1000000000 m.
+ * - `known_job_y_m` (m): along the second axis of the job; at least -1000000000 m, at most 1000000000 m.
+ * - `known_rows`: the points known in both systems: how many rows, each a point known in both systems of axes; at
+ *   least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `known`: its name; may be left out.
+ *   - `elevation` of `known` (m): height, as the points come; at least -1000000000 m, at most 1000000000 m; may be
+ *     left out.
+ *   - `job_elevation` of `known` (m): height above the job datum; at least -1000000000 m, at most 1000000000 m;
+ *     may be left out.
+ *   - `tolerance` (mm): how far distances of two, places of more may be off; at least 0 mm, at most 1000 mm; where
+ *     left out 1/4 in, because a nail is found again so well.
+ *   - `height_tolerance` (mm): how far heights may be off; at least 0 mm, at most 1000 mm; where left out 1/8 in,
+ *     because a rod is read so well.
+ *   - `levelling`: whether heights rise alike or by a plane; 0 rise, 1 tilt; where left out rise, because most
+ *     scanners level themselves.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_POINTS_TO_AXES_MOVED: the points in the axes of the job.
+ *   - OVS_POINTS_TO_AXES_TURN (rad): how far they were turned, counter-clockwise.
+ *   - OVS_POINTS_TO_AXES_RISE (m): what was added to heights, where the old origin came to lie.
+ *   - OVS_POINTS_TO_AXES_TILT_X (%): how much more along the first axis of the job.
+ *   - OVS_POINTS_TO_AXES_TILT_Y (%): how much more along the second.
+ *   - OVS_POINTS_TO_AXES_RESIDUALS: what is left over at the known points.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_NULL_POINTER, OVS_KNOWN_POINTS,
+ * OVS_AXES_DISAGREE, OVS_AXES_MIRRORED.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"points":{"unit":"ft","x":[1,11,11,1],"y":[1,1,9,9],"elevation":[0.2,0.15,0.25,0.22]},"known":{"name":["nail 1","nail 2"],"x":["0 ft","20 ft"],"y":["0 ft","0 ft"],"job_x":["40 ft","40 ft"],"job_y":["10 ft","30 ft"],"elevation":["0.5 ft","0.6 ft"],"job_elevation":["99.5 ft","99.6 ft"]}}
+ */
+ovs_answer *ovs_points_to_axes_si(const ovs_points *points,
+                                  const double *known_x_m,
+                                  const double *known_y_m,
+                                  const double *known_job_x_m,
+                                  const double *known_job_y_m,
+                                  int known_rows,
+                                  const char *options_json,
+                                  int options_len,
+                                  int *status,
+                                  int *notes,
+                                  int notes_len,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * Why ovs_points_to_axes_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_points_to_axes_us_why(const ovs_points *points,
+                              const double *known_x_ft,
+                              const double *known_y_ft,
+                              const double *known_job_x_ft,
+                              const double *known_job_y_ft,
+                              int known_rows,
+                              const char *options_json,
+                              int options_len,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * Why ovs_points_to_axes_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_points_to_axes_si_why(const ovs_points *points,
+                              const double *known_x_m,
+                              const double *known_y_m,
+                              const double *known_job_x_m,
+                              const double *known_job_y_m,
+                              int known_rows,
+                              const char *options_json,
+                              int options_len,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * Points in axes along a wall: zero at one end of it, x along it, y to the left of it. Heights stay.
+ *
+ * Equation: x' = (p - origin) . u, y' = u x (p - origin), u the unit vector from the origin toward the other end.
+ * Taken for granted: the work lies on the left when the wall is walked from the origin.
+ *
+ * - `points`: the points.
+ * - `origin_x_ft` (ft): the end of the wall that becomes zero, along the first axis; at least -3280839895.01 ft,
+ *   at most 3280839895.01 ft.
+ * - `origin_y_ft` (ft): the same, along the second axis; at least -3280839895.01 ft, at most 3280839895.01 ft.
+ * - `along_x_ft` (ft): another place along the wall, along the first axis; at least -3280839895.01 ft, at most
+ *   3280839895.01 ft.
+ * - `along_y_ft` (ft): the same, along the second axis; at least -3280839895.01 ft, at most 3280839895.01 ft.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_POINTS_ALONG_WALL_MOVED: the points in the new axes.
+ *   - OVS_POINTS_ALONG_WALL_TURN (deg): how far they were turned, counter-clockwise.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_NULL_POINTER,
+ * OVS_KNOWN_POINTS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"points":{"unit":"ft","x":[1,11,11,1],"y":[1,1,9,9],"elevation":[99.2,99.15,99.25,99.22]},"origin_x":"12 ft","origin_y":"0 ft","along_x":"12 ft","along_y":"10 ft"}
+ */
+ovs_answer *ovs_points_along_wall_us(const ovs_points *points,
+                                     double origin_x_ft,
+                                     double origin_y_ft,
+                                     double along_x_ft,
+                                     double along_y_ft,
+                                     const char *options_json,
+                                     int options_len,
+                                     int *status,
+                                     int *notes,
+                                     int notes_len,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * Points in axes along a wall: zero at one end of it, x along it, y to the left of it. Heights stay.
+ *
+ * Equation: x' = (p - origin) . u, y' = u x (p - origin), u the unit vector from the origin toward the other end.
+ * Taken for granted: the work lies on the left when the wall is walked from the origin.
+ *
+ * - `points`: the points.
+ * - `origin_x_m` (m): the end of the wall that becomes zero, along the first axis; at least -1000000000 m, at most
+ *   1000000000 m.
+ * - `origin_y_m` (m): the same, along the second axis; at least -1000000000 m, at most 1000000000 m.
+ * - `along_x_m` (m): another place along the wall, along the first axis; at least -1000000000 m, at most
+ *   1000000000 m.
+ * - `along_y_m` (m): the same, along the second axis; at least -1000000000 m, at most 1000000000 m.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_POINTS_ALONG_WALL_MOVED: the points in the new axes.
+ *   - OVS_POINTS_ALONG_WALL_TURN (rad): how far they were turned, counter-clockwise.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_NULL_POINTER,
+ * OVS_KNOWN_POINTS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"points":{"unit":"ft","x":[1,11,11,1],"y":[1,1,9,9],"elevation":[99.2,99.15,99.25,99.22]},"origin_x":"12 ft","origin_y":"0 ft","along_x":"12 ft","along_y":"10 ft"}
+ */
+ovs_answer *ovs_points_along_wall_si(const ovs_points *points,
+                                     double origin_x_m,
+                                     double origin_y_m,
+                                     double along_x_m,
+                                     double along_y_m,
+                                     const char *options_json,
+                                     int options_len,
+                                     int *status,
+                                     int *notes,
+                                     int notes_len,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * Why ovs_points_along_wall_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_points_along_wall_us_why(const ovs_points *points,
+                                 double origin_x_ft,
+                                 double origin_y_ft,
+                                 double along_x_ft,
+                                 double along_y_ft,
+                                 const char *options_json,
+                                 int options_len,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
+ * Why ovs_points_along_wall_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_points_along_wall_si_why(const ovs_points *points,
+                                 double origin_x_m,
+                                 double origin_y_m,
+                                 double along_x_m,
+                                 double along_y_m,
+                                 const char *options_json,
+                                 int options_len,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
+ * The points of a scan that are floor, parted from walls, table legs, sawhorses, people, echoes below and points
+ * far away.
+ *
+ * Equation: a point is stray when it is higher than the floor of its cell and those around it by more than above,
+ * deeper by more than below, or has fewer than others within reach; floor: lowest agreed heights of cells, things
+ * narrower than widest cut off.
+ * Taken for granted: the floor is seen beside the things on it; a thing wider than widest, or lower than above, is
+ * floor.
+ *
+ * - `points`: the points of the scan.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `above` (in): higher than this over the floor is stray; more than 0 in, at most 393.700787402 in; where left
+ *     out 1 in, because a step of an inch in an old slab is common.
+ *   - `below` (in): deeper than this under the floor is stray; more than 0 in, at most 393.700787402 in; where
+ *     left out 1 in, because hollows of an old slab are wider than a cell and stay.
+ *   - `widest` (ft): width of the widest thing that stands on the floor; more than 0 ft, at most 328.083989501 ft;
+ *     where left out 6 ft, because few things left in a cleared shop are wider.
+ *   - `cell` (in): width of the cells in which the floor is looked for; more than 0 in, at most 3937.00787402 in;
+ *     where left out 6 in, because a scan has many points in each.
+ *   - `steepest` (in/ft): the steepest that the floor is; at least 0 in/ft, at most 6 in/ft; where left out 1/4
+ *     in/ft, because floors that drain seldom fall more.
+ *   - `reach` (ft): how near others must be; more than 0 ft, at most 328.083989501 ft; where left out 1 ft,
+ *     because a scan has many points in a foot.
+ *   - `others`: how many others must be so near; from 0 to 1000; where left out 3, because echoes come one by one.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_PART_STRAYS_FLOOR: the points kept.
+ *   - OVS_PART_STRAYS_KEPT_COUNT: how many were kept.
+ *   - OVS_PART_STRAYS_ABOVE_COUNT: how many stand above the floor.
+ *   - OVS_PART_STRAYS_BELOW_COUNT: how many lie below it.
+ *   - OVS_PART_STRAYS_ALONE_COUNT: how many have too few others near them.
+ *   - OVS_PART_STRAYS_STRAYS: which points were taken out, and why.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KIND_MISMATCH,
+ * OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"points":{"unit":"ft","x":[1,2,3,4,1,2,3,4,2.5,2.4],"y":[1,1,1,1,2,2,2,2,1.5,1.6],"elevation":[99.2,99.2,99.19,99.18,99.21,99.2,99.2,99.19,101.7,99.2]},"cell":"18 in","reach":"2 ft"}
+ */
+ovs_answer *ovs_part_strays_us(const ovs_points *points,
+                               const char *options_json,
+                               int options_len,
+                               int *status,
+                               int *notes,
+                               int notes_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * The points of a scan that are floor, parted from walls, table legs, sawhorses, people, echoes below and points
+ * far away.
+ *
+ * Equation: a point is stray when it is higher than the floor of its cell and those around it by more than above,
+ * deeper by more than below, or has fewer than others within reach; floor: lowest agreed heights of cells, things
+ * narrower than widest cut off.
+ * Taken for granted: the floor is seen beside the things on it; a thing wider than widest, or lower than above, is
+ * floor.
+ *
+ * - `points`: the points of the scan.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `above` (mm): higher than this over the floor is stray; more than 0 mm, at most 10000 mm; where left out 1
+ *     in, because a step of an inch in an old slab is common.
+ *   - `below` (mm): deeper than this under the floor is stray; more than 0 mm, at most 10000 mm; where left out 1
+ *     in, because hollows of an old slab are wider than a cell and stay.
+ *   - `widest` (m): width of the widest thing that stands on the floor; more than 0 m, at most 100 m; where left
+ *     out 6 ft, because few things left in a cleared shop are wider.
+ *   - `cell` (mm): width of the cells in which the floor is looked for; more than 0 mm, at most 100000 mm; where
+ *     left out 6 in, because a scan has many points in each.
+ *   - `steepest` (%): the steepest that the floor is; at least 0 %, at most 50 %; where left out 1/4 in/ft,
+ *     because floors that drain seldom fall more.
+ *   - `reach` (m): how near others must be; more than 0 m, at most 100 m; where left out 1 ft, because a scan has
+ *     many points in a foot.
+ *   - `others`: how many others must be so near; from 0 to 1000; where left out 3, because echoes come one by one.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_PART_STRAYS_FLOOR: the points kept.
+ *   - OVS_PART_STRAYS_KEPT_COUNT: how many were kept.
+ *   - OVS_PART_STRAYS_ABOVE_COUNT: how many stand above the floor.
+ *   - OVS_PART_STRAYS_BELOW_COUNT: how many lie below it.
+ *   - OVS_PART_STRAYS_ALONE_COUNT: how many have too few others near them.
+ *   - OVS_PART_STRAYS_STRAYS: which points were taken out, and why.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KIND_MISMATCH,
+ * OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"points":{"unit":"ft","x":[1,2,3,4,1,2,3,4,2.5,2.4],"y":[1,1,1,1,2,2,2,2,1.5,1.6],"elevation":[99.2,99.2,99.19,99.18,99.21,99.2,99.2,99.19,101.7,99.2]},"cell":"18 in","reach":"2 ft"}
+ */
+ovs_answer *ovs_part_strays_si(const ovs_points *points,
+                               const char *options_json,
+                               int options_len,
+                               int *status,
+                               int *notes,
+                               int notes_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * Why ovs_part_strays_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_part_strays_us_why(const ovs_points *points,
+                           const char *options_json,
+                           int options_len,
+                           char *text,
+                           int text_len,
+                           int *needed);
+
+/**
+ * Why ovs_part_strays_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_part_strays_si_why(const ovs_points *points,
+                           const char *options_json,
+                           int options_len,
+                           char *text,
+                           int text_len,
+                           int *needed);
+
+/**
+ * Fewer points that say the same: the surface of a survey through them stays within a height error of every point
+ * left out.
+ *
+ * Equation: from the corners of the convex hull, the worst point of each triangle is taken in until the error or
+ * the number holds.
+ * Taken for granted: strays are taken out; of points within 1/2 in in plan one is enough; the survey has the same
+ * outline, or that of the hull.
+ *
+ * - `points`: the points.
+ * - `outline`: the plan edge of the work; points more than 1/2 in outside it are left out; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `within` (in): the height error allowed: this or the count; at least 0 in, at most 393700.787402 in; may be
+ *     left out.
+ *   - `count`: how many points to keep: this or the height error; from 3 to 4294967295; may be left out.
+ *   - `outline`: the plan edge of the work; points more than 1/2 in outside it are left out; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THIN_POINTS_THINNED: the points kept.
+ *   - OVS_THIN_POINTS_KEPT_COUNT: how many were kept.
+ *   - OVS_THIN_POINTS_ERROR (in): greatest height between the surface through them and a point left out.
+ *   - OVS_THIN_POINTS_WORST: the number of the point it is at.
+ *   - OVS_THIN_POINTS_HULL_COUNT: how many of those kept are corners of the convex hull.
+ *   - OVS_THIN_POINTS_OUTSIDE_COUNT: how many lie outside the outline.
+ *   - OVS_THIN_POINTS_KEPT: which points were kept.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_TOO_FEW_SHOTS,
+ * OVS_COLLINEAR_SHOTS, OVS_NULL_POINTER, OVS_THINNING_COUNT, OVS_THINNING_UNREACHABLE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"points":{"unit":"ft","x":[1,11,11,1,5,6,3],"y":[1,1,9,9,4,5,7],"elevation":[99.2,99.15,99.25,99.22,99.16,99.18,99.21]},"within":"1/4 in"}
+ */
+ovs_answer *ovs_thin_points_us(const ovs_points *points,
+                               const ovs_outline *outline,
+                               const char *options_json,
+                               int options_len,
+                               int *status,
+                               int *notes,
+                               int notes_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * Fewer points that say the same: the surface of a survey through them stays within a height error of every point
+ * left out.
+ *
+ * Equation: from the corners of the convex hull, the worst point of each triangle is taken in until the error or
+ * the number holds.
+ * Taken for granted: strays are taken out; of points within 1/2 in in plan one is enough; the survey has the same
+ * outline, or that of the hull.
+ *
+ * - `points`: the points.
+ * - `outline`: the plan edge of the work; points more than 1/2 in outside it are left out; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `within` (mm): the height error allowed: this or the count; at least 0 mm, at most 10000000 mm; may be left
+ *     out.
+ *   - `count`: how many points to keep: this or the height error; from 3 to 4294967295; may be left out.
+ *   - `outline`: the plan edge of the work; points more than 1/2 in outside it are left out; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THIN_POINTS_THINNED: the points kept.
+ *   - OVS_THIN_POINTS_KEPT_COUNT: how many were kept.
+ *   - OVS_THIN_POINTS_ERROR (mm): greatest height between the surface through them and a point left out.
+ *   - OVS_THIN_POINTS_WORST: the number of the point it is at.
+ *   - OVS_THIN_POINTS_HULL_COUNT: how many of those kept are corners of the convex hull.
+ *   - OVS_THIN_POINTS_OUTSIDE_COUNT: how many lie outside the outline.
+ *   - OVS_THIN_POINTS_KEPT: which points were kept.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_TOO_FEW_SHOTS,
+ * OVS_COLLINEAR_SHOTS, OVS_NULL_POINTER, OVS_THINNING_COUNT, OVS_THINNING_UNREACHABLE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"points":{"unit":"ft","x":[1,11,11,1,5,6,3],"y":[1,1,9,9,4,5,7],"elevation":[99.2,99.15,99.25,99.22,99.16,99.18,99.21]},"within":"1/4 in"}
+ */
+ovs_answer *ovs_thin_points_si(const ovs_points *points,
+                               const ovs_outline *outline,
+                               const char *options_json,
+                               int options_len,
+                               int *status,
+                               int *notes,
+                               int notes_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * Why ovs_thin_points_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thin_points_us_why(const ovs_points *points,
+                           const ovs_outline *outline,
+                           const char *options_json,
+                           int options_len,
+                           char *text,
+                           int text_len,
+                           int *needed);
+
+/**
+ * Why ovs_thin_points_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thin_points_si_why(const ovs_points *points,
+                           const ovs_outline *outline,
+                           const char *options_json,
+                           int options_len,
+                           char *text,
+                           int text_len,
+                           int *needed);
+
+/**
  * The surface of the old slab through points, each a shot: of a file, a scan or a table.
  *
  * Equation: Delaunay triangles, each plane; shots on one circle are filled from their mean.
@@ -5657,6 +7697,128 @@ int ovs_survey_from_points_si_why(const ovs_outline *outline,
                                   char *text,
                                   int text_len,
                                   int *needed);
+
+/**
+ * The ponds of the old slab: where water stands once all that can has run off, how deep and how much.
+ *
+ * Equation: level at a place = least over all ways to an outlet of the highest place on the way; depth = level -
+ * old slab.
+ * Taken for granted: outer edges are open and holes are walled where nothing is stated; nothing soaks in or dries.
+ *
+ * - `survey`: the old slab.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `edges`: edges that are walled, open or drained; may be left out.
+ *   - `edge` of `edges`: name of the edge, or of a hole; required.
+ *   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+ *     open, 1 walled, 2 drained; required.
+ *   - `drains`: drains in the floor; may be left out.
+ *   - `x` of `drains` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `y` of `drains` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `name` of `drains`: name of the drain; may be left out.
+ *   - `shallowest` (in): ponds shallower than this are left out; at least 0 in, at most 12 in; where left out 1/16
+ *     in, because a rod hardly tells less.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_STANDING_WATER_COUNT: how many ponds.
+ *   - OVS_STANDING_WATER_AREA (ft2): area under water.
+ *   - OVS_STANDING_WATER_VOLUME (ft3): water in all ponds.
+ *   - OVS_STANDING_WATER_DEPTH (in): greatest depth; none without a pond.
+ *   - OVS_STANDING_WATER_LEFT_OUT: how many ponds were shallower.
+ *   - OVS_STANDING_WATER_LEFT_OUT_VOLUME (ft3): water in those.
+ *   - OVS_STANDING_WATER_PONDS: the ponds.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KIND_MISMATCH, OVS_CONTRADICTION,
+ * OVS_EDGE_UNKNOWN, OVS_NULL_POINTER, OVS_NO_OUTLET, OVS_DRAIN_OUTSIDE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"12 ft"},{"name":"right","length":"10 ft"},{"name":"back","length":"12 ft"},{"name":"left","length":"10 ft"}]},"grid":{"columns":["0 ft","6 ft","12 ft"],"rows":["0 ft","5 ft","10 ft"],"elevations":["99.20 ft","99.20 ft","99.20 ft","99.25 ft","99.15 ft","99.22 ft","99.30 ft","99.28 ft","99.30 ft"]}},"edges":[{"edge":"back","state":"walled"}]}
+ */
+ovs_answer *ovs_standing_water_us(const ovs_survey *survey,
+                                  const char *options_json,
+                                  int options_len,
+                                  int *status,
+                                  int *notes,
+                                  int notes_len,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * The ponds of the old slab: where water stands once all that can has run off, how deep and how much.
+ *
+ * Equation: level at a place = least over all ways to an outlet of the highest place on the way; depth = level -
+ * old slab.
+ * Taken for granted: outer edges are open and holes are walled where nothing is stated; nothing soaks in or dries.
+ *
+ * - `survey`: the old slab.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `edges`: edges that are walled, open or drained; may be left out.
+ *   - `edge` of `edges`: name of the edge, or of a hole; required.
+ *   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+ *     open, 1 walled, 2 drained; required.
+ *   - `drains`: drains in the floor; may be left out.
+ *   - `x` of `drains` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `drains` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+ *   - `name` of `drains`: name of the drain; may be left out.
+ *   - `shallowest` (mm): ponds shallower than this are left out; at least 0 mm, at most 304.8 mm; where left out
+ *     1/16 in, because a rod hardly tells less.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_STANDING_WATER_COUNT: how many ponds.
+ *   - OVS_STANDING_WATER_AREA (m2): area under water.
+ *   - OVS_STANDING_WATER_VOLUME (m3): water in all ponds.
+ *   - OVS_STANDING_WATER_DEPTH (mm): greatest depth; none without a pond.
+ *   - OVS_STANDING_WATER_LEFT_OUT: how many ponds were shallower.
+ *   - OVS_STANDING_WATER_LEFT_OUT_VOLUME (m3): water in those.
+ *   - OVS_STANDING_WATER_PONDS: the ponds.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KIND_MISMATCH, OVS_CONTRADICTION,
+ * OVS_EDGE_UNKNOWN, OVS_NULL_POINTER, OVS_NO_OUTLET, OVS_DRAIN_OUTSIDE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"12 ft"},{"name":"right","length":"10 ft"},{"name":"back","length":"12 ft"},{"name":"left","length":"10 ft"}]},"grid":{"columns":["0 ft","6 ft","12 ft"],"rows":["0 ft","5 ft","10 ft"],"elevations":["99.20 ft","99.20 ft","99.20 ft","99.25 ft","99.15 ft","99.22 ft","99.30 ft","99.28 ft","99.30 ft"]}},"edges":[{"edge":"back","state":"walled"}]}
+ */
+ovs_answer *ovs_standing_water_si(const ovs_survey *survey,
+                                  const char *options_json,
+                                  int options_len,
+                                  int *status,
+                                  int *notes,
+                                  int notes_len,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * Why ovs_standing_water_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_standing_water_us_why(const ovs_survey *survey,
+                              const char *options_json,
+                              int options_len,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * Why ovs_standing_water_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_standing_water_si_why(const ovs_survey *survey,
+                              const char *options_json,
+                              int options_len,
+                              char *text,
+                              int text_len,
+                              int *needed);
 
 /**
  * The fall of a surface that loses a height over a run.
@@ -7600,6 +9762,1418 @@ int ovs_second_look_si_why(const ovs_survey *survey,
                            char *text,
                            int text_len,
                            int *needed);
+
+/**
+ * The ponds of a finish, and which ponds of the old slab it cures.
+ *
+ * Equation: level at a place = least over all ways to an outlet of the highest place on the way; depth = level -
+ * surface.
+ * Taken for granted: edges and drains are the same for the old slab and the finish; a drain takes water at the
+ * height of the surface.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `edges`: edges that are walled, open or drained; may be left out.
+ *   - `edge` of `edges`: name of the edge, or of a hole; required.
+ *   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+ *     open, 1 walled, 2 drained; required.
+ *   - `drains`: drains in the floor; may be left out.
+ *   - `x` of `drains` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `y` of `drains` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `name` of `drains`: name of the drain; may be left out.
+ *   - `shallowest` (in): ponds shallower than this are left out; at least 0 in, at most 12 in; where left out 1/16
+ *     in, because a rod hardly tells less.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_STANDING_WATER_COUNT: how many ponds the finish has.
+ *   - OVS_FINISH_STANDING_WATER_AREA (ft2): area of the finish under water.
+ *   - OVS_FINISH_STANDING_WATER_VOLUME (ft3): water on the finish.
+ *   - OVS_FINISH_STANDING_WATER_DEPTH (in): greatest depth on the finish; none without a pond.
+ *   - OVS_FINISH_STANDING_WATER_LEFT_OUT: how many ponds of the finish were shallower.
+ *   - OVS_FINISH_STANDING_WATER_CURED: how many ponds of the old slab are cured.
+ *   - OVS_FINISH_STANDING_WATER_LEFT: how many ponds of the old slab are not.
+ *   - OVS_FINISH_STANDING_WATER_PONDS: the ponds of the finish.
+ *   - OVS_FINISH_STANDING_WATER_OLD_PONDS: the ponds of the old slab.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KIND_MISMATCH, OVS_EDGE_UNKNOWN,
+ * OVS_NULL_POINTER, OVS_NO_OUTLET, OVS_DRAIN_OUTSIDE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"20 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"0 ft","y":"32 ft","elevation":"99.5 ft"}]},"edges":[{"edge":"right","state":"walled"},{"edge":"back","state":"walled"},{"edge":"left","state":"walled"}]}
+ */
+ovs_answer *ovs_finish_standing_water_us(const ovs_survey *survey,
+                                         const ovs_finish *finish,
+                                         const char *options_json,
+                                         int options_len,
+                                         int *status,
+                                         int *notes,
+                                         int notes_len,
+                                         char *msg,
+                                         int msg_len);
+
+/**
+ * The ponds of a finish, and which ponds of the old slab it cures.
+ *
+ * Equation: level at a place = least over all ways to an outlet of the highest place on the way; depth = level -
+ * surface.
+ * Taken for granted: edges and drains are the same for the old slab and the finish; a drain takes water at the
+ * height of the surface.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `edges`: edges that are walled, open or drained; may be left out.
+ *   - `edge` of `edges`: name of the edge, or of a hole; required.
+ *   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+ *     open, 1 walled, 2 drained; required.
+ *   - `drains`: drains in the floor; may be left out.
+ *   - `x` of `drains` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `drains` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+ *   - `name` of `drains`: name of the drain; may be left out.
+ *   - `shallowest` (mm): ponds shallower than this are left out; at least 0 mm, at most 304.8 mm; where left out
+ *     1/16 in, because a rod hardly tells less.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_STANDING_WATER_COUNT: how many ponds the finish has.
+ *   - OVS_FINISH_STANDING_WATER_AREA (m2): area of the finish under water.
+ *   - OVS_FINISH_STANDING_WATER_VOLUME (m3): water on the finish.
+ *   - OVS_FINISH_STANDING_WATER_DEPTH (mm): greatest depth on the finish; none without a pond.
+ *   - OVS_FINISH_STANDING_WATER_LEFT_OUT: how many ponds of the finish were shallower.
+ *   - OVS_FINISH_STANDING_WATER_CURED: how many ponds of the old slab are cured.
+ *   - OVS_FINISH_STANDING_WATER_LEFT: how many ponds of the old slab are not.
+ *   - OVS_FINISH_STANDING_WATER_PONDS: the ponds of the finish.
+ *   - OVS_FINISH_STANDING_WATER_OLD_PONDS: the ponds of the old slab.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KIND_MISMATCH, OVS_EDGE_UNKNOWN,
+ * OVS_NULL_POINTER, OVS_NO_OUTLET, OVS_DRAIN_OUTSIDE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"20 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"0 ft","y":"32 ft","elevation":"99.5 ft"}]},"edges":[{"edge":"right","state":"walled"},{"edge":"back","state":"walled"},{"edge":"left","state":"walled"}]}
+ */
+ovs_answer *ovs_finish_standing_water_si(const ovs_survey *survey,
+                                         const ovs_finish *finish,
+                                         const char *options_json,
+                                         int options_len,
+                                         int *status,
+                                         int *notes,
+                                         int notes_len,
+                                         char *msg,
+                                         int msg_len);
+
+/**
+ * Why ovs_finish_standing_water_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_standing_water_us_why(const ovs_survey *survey,
+                                     const ovs_finish *finish,
+                                     const char *options_json,
+                                     int options_len,
+                                     char *text,
+                                     int text_len,
+                                     int *needed);
+
+/**
+ * Why ovs_finish_standing_water_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_standing_water_si_why(const ovs_survey *survey,
+                                     const ovs_finish *finish,
+                                     const char *options_json,
+                                     int options_len,
+                                     char *text,
+                                     int text_len,
+                                     int *needed);
+
+/**
+ * The old slab after all that stands above a plane was ground off, with area, volume and deepest cut.
+ *
+ * Equation: new slab = least of (old slab, finish - below); volume = integral of (old slab - new slab).
+ * Taken for granted: grinding makes silica dust: wet or with extraction, and a mask; where a zone ends a step is
+ * left.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the surface it is ground to, or a finish above it.
+ * - `zone`: only within this outline; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `below` (in): it is ground to so much under that surface; at least 0 in, at most 120 in; where left out 0
+ *     in, because it is ground to the surface itself.
+ *   - `zone`: only within this outline; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_GRIND_HIGH_SPOTS_SURVEY: the old slab after it.
+ *   - OVS_GRIND_HIGH_SPOTS_AREA (ft2): area ground or filled.
+ *   - OVS_GRIND_HIGH_SPOTS_VOLUME (ft3): volume taken off or filled.
+ *   - OVS_GRIND_HIGH_SPOTS_DEEPEST (in): deepest cut or fill; none where nothing is changed.
+ *   - OVS_GRIND_HIGH_SPOTS_DEEPEST_X (ft): where it is, from the left.
+ *   - OVS_GRIND_HIGH_SPOTS_DEEPEST_Y (ft): where it is, from the front.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_REGION_OUTSIDE, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.55 ft"},"below":"3 in"}
+ */
+ovs_answer *ovs_grind_high_spots_us(const ovs_survey *survey,
+                                    const ovs_finish *finish,
+                                    const ovs_outline *zone,
+                                    const char *options_json,
+                                    int options_len,
+                                    int *status,
+                                    int *notes,
+                                    int notes_len,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * The old slab after all that stands above a plane was ground off, with area, volume and deepest cut.
+ *
+ * Equation: new slab = least of (old slab, finish - below); volume = integral of (old slab - new slab).
+ * Taken for granted: grinding makes silica dust: wet or with extraction, and a mask; where a zone ends a step is
+ * left.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the surface it is ground to, or a finish above it.
+ * - `zone`: only within this outline; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `below` (mm): it is ground to so much under that surface; at least 0 mm, at most 3048 mm; where left out 0
+ *     in, because it is ground to the surface itself.
+ *   - `zone`: only within this outline; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_GRIND_HIGH_SPOTS_SURVEY: the old slab after it.
+ *   - OVS_GRIND_HIGH_SPOTS_AREA (m2): area ground or filled.
+ *   - OVS_GRIND_HIGH_SPOTS_VOLUME (m3): volume taken off or filled.
+ *   - OVS_GRIND_HIGH_SPOTS_DEEPEST (mm): deepest cut or fill; none where nothing is changed.
+ *   - OVS_GRIND_HIGH_SPOTS_DEEPEST_X (m): where it is, from the left.
+ *   - OVS_GRIND_HIGH_SPOTS_DEEPEST_Y (m): where it is, from the front.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_REGION_OUTSIDE, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.55 ft"},"below":"3 in"}
+ */
+ovs_answer *ovs_grind_high_spots_si(const ovs_survey *survey,
+                                    const ovs_finish *finish,
+                                    const ovs_outline *zone,
+                                    const char *options_json,
+                                    int options_len,
+                                    int *status,
+                                    int *notes,
+                                    int notes_len,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * Why ovs_grind_high_spots_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_grind_high_spots_us_why(const ovs_survey *survey,
+                                const ovs_finish *finish,
+                                const ovs_outline *zone,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * Why ovs_grind_high_spots_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_grind_high_spots_si_why(const ovs_survey *survey,
+                                const ovs_finish *finish,
+                                const ovs_outline *zone,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * The old slab after all that lies below a plane was filled, with area, volume and greatest depth of fill.
+ *
+ * Equation: new slab = greatest of (old slab, finish - below); volume = integral of (new slab - old slab).
+ * Taken for granted: the fill is struck off to the plane; where a zone ends a step is left.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the surface it is filled to, or a finish above it.
+ * - `zone`: only within this outline; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `below` (in): it is filled to so much under that surface; at least 0 in, at most 120 in; where left out 0
+ *     in, because it is filled to the surface itself.
+ *   - `zone`: only within this outline; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FILL_LOW_SPOTS_SURVEY: the old slab after it.
+ *   - OVS_FILL_LOW_SPOTS_AREA (ft2): area ground or filled.
+ *   - OVS_FILL_LOW_SPOTS_VOLUME (ft3): volume taken off or filled.
+ *   - OVS_FILL_LOW_SPOTS_DEEPEST (in): deepest cut or fill; none where nothing is changed.
+ *   - OVS_FILL_LOW_SPOTS_DEEPEST_X (ft): where it is, from the left.
+ *   - OVS_FILL_LOW_SPOTS_DEEPEST_Y (ft): where it is, from the front.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_REGION_OUTSIDE,
+ * OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.55 ft"},"below":"4 in"}
+ */
+ovs_answer *ovs_fill_low_spots_us(const ovs_survey *survey,
+                                  const ovs_finish *finish,
+                                  const ovs_outline *zone,
+                                  const char *options_json,
+                                  int options_len,
+                                  int *status,
+                                  int *notes,
+                                  int notes_len,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * The old slab after all that lies below a plane was filled, with area, volume and greatest depth of fill.
+ *
+ * Equation: new slab = greatest of (old slab, finish - below); volume = integral of (new slab - old slab).
+ * Taken for granted: the fill is struck off to the plane; where a zone ends a step is left.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the surface it is filled to, or a finish above it.
+ * - `zone`: only within this outline; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `below` (mm): it is filled to so much under that surface; at least 0 mm, at most 3048 mm; where left out 0
+ *     in, because it is filled to the surface itself.
+ *   - `zone`: only within this outline; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FILL_LOW_SPOTS_SURVEY: the old slab after it.
+ *   - OVS_FILL_LOW_SPOTS_AREA (m2): area ground or filled.
+ *   - OVS_FILL_LOW_SPOTS_VOLUME (m3): volume taken off or filled.
+ *   - OVS_FILL_LOW_SPOTS_DEEPEST (mm): deepest cut or fill; none where nothing is changed.
+ *   - OVS_FILL_LOW_SPOTS_DEEPEST_X (m): where it is, from the left.
+ *   - OVS_FILL_LOW_SPOTS_DEEPEST_Y (m): where it is, from the front.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_REGION_OUTSIDE,
+ * OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.55 ft"},"below":"4 in"}
+ */
+ovs_answer *ovs_fill_low_spots_si(const ovs_survey *survey,
+                                  const ovs_finish *finish,
+                                  const ovs_outline *zone,
+                                  const char *options_json,
+                                  int options_len,
+                                  int *status,
+                                  int *notes,
+                                  int notes_len,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * Why ovs_fill_low_spots_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_fill_low_spots_us_why(const ovs_survey *survey,
+                              const ovs_finish *finish,
+                              const ovs_outline *zone,
+                              const char *options_json,
+                              int options_len,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * Why ovs_fill_low_spots_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_fill_low_spots_si_why(const ovs_survey *survey,
+                              const ovs_finish *finish,
+                              const ovs_outline *zone,
+                              const char *options_json,
+                              int options_len,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * The old slab after its ponds were filled to their spill levels, with area, volume and greatest depth of fill.
+ *
+ * Equation: new slab = level of the water where water stands.
+ * Taken for granted: outer edges are open and holes are walled where nothing is stated; the fill is struck off
+ * level.
+ *
+ * - `survey`: the old slab.
+ * - `zone`: only within this outline; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `edges`: edges that are walled, open or drained; may be left out.
+ *   - `edge` of `edges`: name of the edge, or of a hole; required.
+ *   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+ *     open, 1 walled, 2 drained; required.
+ *   - `drains`: drains in the floor; may be left out.
+ *   - `x` of `drains` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `y` of `drains` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `name` of `drains`: name of the drain; may be left out.
+ *   - `shallowest` (in): ponds shallower than this are left; at least 0 in, at most 12 in; where left out 1/16 in,
+ *     because a rod hardly tells less.
+ *   - `zone`: only within this outline; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FILL_PONDS_SURVEY: the old slab after it.
+ *   - OVS_FILL_PONDS_AREA (ft2): area ground or filled.
+ *   - OVS_FILL_PONDS_VOLUME (ft3): volume taken off or filled.
+ *   - OVS_FILL_PONDS_DEEPEST (in): deepest cut or fill; none where nothing is changed.
+ *   - OVS_FILL_PONDS_DEEPEST_X (ft): where it is, from the left.
+ *   - OVS_FILL_PONDS_DEEPEST_Y (ft): where it is, from the front.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_REGION_OUTSIDE, OVS_EDGE_UNKNOWN,
+ * OVS_NULL_POINTER, OVS_DRAIN_OUTSIDE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"edges":[{"edge":"front","state":"walled"},{"edge":"right","state":"walled"},{"edge":"left","state":"walled"}]}
+ */
+ovs_answer *ovs_fill_ponds_us(const ovs_survey *survey,
+                              const ovs_outline *zone,
+                              const char *options_json,
+                              int options_len,
+                              int *status,
+                              int *notes,
+                              int notes_len,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * The old slab after its ponds were filled to their spill levels, with area, volume and greatest depth of fill.
+ *
+ * Equation: new slab = level of the water where water stands.
+ * Taken for granted: outer edges are open and holes are walled where nothing is stated; the fill is struck off
+ * level.
+ *
+ * - `survey`: the old slab.
+ * - `zone`: only within this outline; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `edges`: edges that are walled, open or drained; may be left out.
+ *   - `edge` of `edges`: name of the edge, or of a hole; required.
+ *   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+ *     open, 1 walled, 2 drained; required.
+ *   - `drains`: drains in the floor; may be left out.
+ *   - `x` of `drains` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `drains` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+ *   - `name` of `drains`: name of the drain; may be left out.
+ *   - `shallowest` (mm): ponds shallower than this are left; at least 0 mm, at most 304.8 mm; where left out 1/16
+ *     in, because a rod hardly tells less.
+ *   - `zone`: only within this outline; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FILL_PONDS_SURVEY: the old slab after it.
+ *   - OVS_FILL_PONDS_AREA (m2): area ground or filled.
+ *   - OVS_FILL_PONDS_VOLUME (m3): volume taken off or filled.
+ *   - OVS_FILL_PONDS_DEEPEST (mm): deepest cut or fill; none where nothing is changed.
+ *   - OVS_FILL_PONDS_DEEPEST_X (m): where it is, from the left.
+ *   - OVS_FILL_PONDS_DEEPEST_Y (m): where it is, from the front.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_REGION_OUTSIDE, OVS_EDGE_UNKNOWN,
+ * OVS_NULL_POINTER, OVS_DRAIN_OUTSIDE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"edges":[{"edge":"front","state":"walled"},{"edge":"right","state":"walled"},{"edge":"left","state":"walled"}]}
+ */
+ovs_answer *ovs_fill_ponds_si(const ovs_survey *survey,
+                              const ovs_outline *zone,
+                              const char *options_json,
+                              int options_len,
+                              int *status,
+                              int *notes,
+                              int notes_len,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * Why ovs_fill_ponds_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_fill_ponds_us_why(const ovs_survey *survey,
+                          const ovs_outline *zone,
+                          const char *options_json,
+                          int options_len,
+                          char *text,
+                          int text_len,
+                          int *needed);
+
+/**
+ * Why ovs_fill_ponds_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_fill_ponds_si_why(const ovs_survey *survey,
+                          const ovs_outline *zone,
+                          const char *options_json,
+                          int options_len,
+                          char *text,
+                          int text_len,
+                          int *needed);
+
+/**
+ * Where the overlay is thinner, or thicker, than a depth: its connected parts as polygons, exactly.
+ *
+ * Equation: thinner = {finish - old slab < depth}, thicker = the rest; volume = integral of |finish - old slab -
+ * depth|.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet; what is exactly at the depth
+ * counts as thicker.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `depth_in` (in): the depth; at least -3937.00787402 in, at most 3937.00787402 in.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `side`: which side of the depth; 0 thinner, 1 thicker; where left out thinner, because thin places are what
+ *     is looked for.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_AREAS_AREA (ft2): area of all parts.
+ *   - OVS_THICKNESS_AREAS_VOLUME (yd3): missing to the depth, or over it, in all parts.
+ *   - OVS_THICKNESS_AREAS_PARTS: the connected parts.
+ *   - OVS_THICKNESS_AREAS_CORNERS: the corners of their polygons.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"depth":"5 in"}
+ */
+ovs_answer *ovs_thickness_areas_us(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   double depth_in,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Where the overlay is thinner, or thicker, than a depth: its connected parts as polygons, exactly.
+ *
+ * Equation: thinner = {finish - old slab < depth}, thicker = the rest; volume = integral of |finish - old slab -
+ * depth|.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet; what is exactly at the depth
+ * counts as thicker.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `depth_mm` (mm): the depth; at least -100000 mm, at most 100000 mm.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `side`: which side of the depth; 0 thinner, 1 thicker; where left out thinner, because thin places are what
+ *     is looked for.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_AREAS_AREA (m2): area of all parts.
+ *   - OVS_THICKNESS_AREAS_VOLUME (m3): missing to the depth, or over it, in all parts.
+ *   - OVS_THICKNESS_AREAS_PARTS: the connected parts.
+ *   - OVS_THICKNESS_AREAS_CORNERS: the corners of their polygons.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"depth":"5 in"}
+ */
+ovs_answer *ovs_thickness_areas_si(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   double depth_mm,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_thickness_areas_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_areas_us_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               double depth_in,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_thickness_areas_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_areas_si_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               double depth_mm,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Lines of equal thickness.
+ *
+ * Equation: finish - old slab = level, straight over each triangle.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet; where the thickness only
+ * touches a level there is no line.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (in): thickness; at least -3937.00787402 in, at most 3937.00787402 in; required.
+ *   - `interval` (in): the step between levels, in place of a list; more than 0 in, at most 3937.00787402 in; may
+ *     be left out.
+ *   - `counted_from` (in): a level that the steps are counted from; at least -3937.00787402 in, at most
+ *     3937.00787402 in; where left out 0 in, because whole steps of the interval.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_CONTOURS_LINES: the lines.
+ *   - OVS_THICKNESS_CONTOURS_POINTS: their places.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_NULL_POINTER,
+ * OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/4 in"}
+ */
+ovs_answer *ovs_thickness_contours_us(const ovs_survey *survey,
+                                      const ovs_finish *finish,
+                                      const char *options_json,
+                                      int options_len,
+                                      int *status,
+                                      int *notes,
+                                      int notes_len,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * Lines of equal thickness.
+ *
+ * Equation: finish - old slab = level, straight over each triangle.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet; where the thickness only
+ * touches a level there is no line.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (mm): thickness; at least -100000 mm, at most 100000 mm; required.
+ *   - `interval` (mm): the step between levels, in place of a list; more than 0 mm, at most 100000 mm; may be left
+ *     out.
+ *   - `counted_from` (mm): a level that the steps are counted from; at least -100000 mm, at most 100000 mm; where
+ *     left out 0 in, because whole steps of the interval.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_CONTOURS_LINES: the lines.
+ *   - OVS_THICKNESS_CONTOURS_POINTS: their places.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_NULL_POINTER,
+ * OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/4 in"}
+ */
+ovs_answer *ovs_thickness_contours_si(const ovs_survey *survey,
+                                      const ovs_finish *finish,
+                                      const char *options_json,
+                                      int options_len,
+                                      int *status,
+                                      int *notes,
+                                      int notes_len,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * Why ovs_thickness_contours_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_contours_us_why(const ovs_survey *survey,
+                                  const ovs_finish *finish,
+                                  const char *options_json,
+                                  int options_len,
+                                  char *text,
+                                  int text_len,
+                                  int *needed);
+
+/**
+ * Why ovs_thickness_contours_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_contours_si_why(const ovs_survey *survey,
+                                  const ovs_finish *finish,
+                                  const char *options_json,
+                                  int options_len,
+                                  char *text,
+                                  int text_len,
+                                  int *needed);
+
+/**
+ * Lines of equal height on the old slab.
+ *
+ * Equation: old slab = level, straight over each triangle.
+ * Taken for granted: old slab plane over each triangle; where it only touches a level there is no line.
+ *
+ * - `survey`: the old slab.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (ft): height above the job datum; at least -32808.3989501 ft, at most 32808.3989501 ft;
+ *     required.
+ *   - `interval` (in): the step between levels, in place of a list; more than 0 in, at most 3937.00787402 in; may
+ *     be left out.
+ *   - `counted_from` (ft): a level that the steps are counted from; at least -32808.3989501 ft, at most
+ *     32808.3989501 ft; where left out 0 ft, because whole steps from the job datum.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SURVEY_CONTOURS_LINES: the lines.
+ *   - OVS_SURVEY_CONTOURS_POINTS: their places.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_NULL_POINTER,
+ * OVS_LEVELS_UNSORTED.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"interval":"1/4 in"}
+ */
+ovs_answer *ovs_survey_contours_us(const ovs_survey *survey,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Lines of equal height on the old slab.
+ *
+ * Equation: old slab = level, straight over each triangle.
+ * Taken for granted: old slab plane over each triangle; where it only touches a level there is no line.
+ *
+ * - `survey`: the old slab.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (m): height above the job datum; at least -10000 m, at most 10000 m; required.
+ *   - `interval` (mm): the step between levels, in place of a list; more than 0 mm, at most 100000 mm; may be left
+ *     out.
+ *   - `counted_from` (m): a level that the steps are counted from; at least -10000 m, at most 10000 m; where left
+ *     out 0 ft, because whole steps from the job datum.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SURVEY_CONTOURS_LINES: the lines.
+ *   - OVS_SURVEY_CONTOURS_POINTS: their places.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_NULL_POINTER,
+ * OVS_LEVELS_UNSORTED.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"interval":"1/4 in"}
+ */
+ovs_answer *ovs_survey_contours_si(const ovs_survey *survey,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_survey_contours_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_contours_us_why(const ovs_survey *survey,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_survey_contours_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_contours_si_why(const ovs_survey *survey,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Lines of equal height on the finish, over the work.
+ *
+ * Equation: finish = level, straight over each facet.
+ * Taken for granted: finish plane over each facet; where it only touches a level there is no line.
+ *
+ * - `survey`: the old slab, whose outline bounds the lines.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (ft): height above the job datum; at least -32808.3989501 ft, at most 32808.3989501 ft;
+ *     required.
+ *   - `interval` (in): the step between levels, in place of a list; more than 0 in, at most 3937.00787402 in; may
+ *     be left out.
+ *   - `counted_from` (ft): a level that the steps are counted from; at least -32808.3989501 ft, at most
+ *     32808.3989501 ft; where left out 0 ft, because whole steps from the job datum.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_CONTOURS_LINES: the lines.
+ *   - OVS_FINISH_CONTOURS_POINTS: their places.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_NULL_POINTER, OVS_LEVELS_UNSORTED.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"20 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"0 ft","y":"32 ft","elevation":"99.9 ft"}]},"interval":"1 in"}
+ */
+ovs_answer *ovs_finish_contours_us(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Lines of equal height on the finish, over the work.
+ *
+ * Equation: finish = level, straight over each facet.
+ * Taken for granted: finish plane over each facet; where it only touches a level there is no line.
+ *
+ * - `survey`: the old slab, whose outline bounds the lines.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (m): height above the job datum; at least -10000 m, at most 10000 m; required.
+ *   - `interval` (mm): the step between levels, in place of a list; more than 0 mm, at most 100000 mm; may be left
+ *     out.
+ *   - `counted_from` (m): a level that the steps are counted from; at least -10000 m, at most 10000 m; where left
+ *     out 0 ft, because whole steps from the job datum.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_CONTOURS_LINES: the lines.
+ *   - OVS_FINISH_CONTOURS_POINTS: their places.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_NULL_POINTER, OVS_LEVELS_UNSORTED.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"20 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"0 ft","y":"32 ft","elevation":"99.9 ft"}]},"interval":"1 in"}
+ */
+ovs_answer *ovs_finish_contours_si(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_finish_contours_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_contours_us_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_finish_contours_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_contours_si_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * The work in bands of thickness between successive levels, as polygons with area and volume.
+ *
+ * Equation: band = {lower <= finish - old slab < upper}; areas and volumes of all bands are those of the whole.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (in): thickness; at least -3937.00787402 in, at most 3937.00787402 in; required.
+ *   - `interval` (in): the step between levels, in place of a list; more than 0 in, at most 3937.00787402 in; may
+ *     be left out.
+ *   - `counted_from` (in): a level that the steps are counted from; at least -3937.00787402 in, at most
+ *     3937.00787402 in; where left out 0 in, because whole steps of the interval.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_BANDS_BANDS: the bands.
+ *   - OVS_THICKNESS_BANDS_PARTS: their connected parts.
+ *   - OVS_THICKNESS_BANDS_CORNERS: the corners of their polygons.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KEY_MISSING, OVS_CONTRADICTION,
+ * OVS_NULL_POINTER, OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/2 in"}
+ */
+ovs_answer *ovs_thickness_bands_us(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * The work in bands of thickness between successive levels, as polygons with area and volume.
+ *
+ * Equation: band = {lower <= finish - old slab < upper}; areas and volumes of all bands are those of the whole.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the levels, rising; may be left out.
+ *   - `level` of `levels` (mm): thickness; at least -100000 mm, at most 100000 mm; required.
+ *   - `interval` (mm): the step between levels, in place of a list; more than 0 mm, at most 100000 mm; may be left
+ *     out.
+ *   - `counted_from` (mm): a level that the steps are counted from; at least -100000 mm, at most 100000 mm; where
+ *     left out 0 in, because whole steps of the interval.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_BANDS_BANDS: the bands.
+ *   - OVS_THICKNESS_BANDS_PARTS: their connected parts.
+ *   - OVS_THICKNESS_BANDS_CORNERS: the corners of their polygons.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KEY_MISSING, OVS_CONTRADICTION,
+ * OVS_NULL_POINTER, OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/2 in"}
+ */
+ovs_answer *ovs_thickness_bands_si(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_thickness_bands_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_bands_us_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_thickness_bands_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_bands_si_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * How much of the work is how thick: area and volume by bins of thickness, and the depths below which shares of
+ * the area lie.
+ *
+ * Equation: area of a bin = area thinner than its upper edge - area thinner than its lower edge, each exact.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the edges of the bins, rising; may be left out.
+ *   - `level` of `levels` (in): thickness; at least -3937.00787402 in, at most 3937.00787402 in; required.
+ *   - `interval` (in): the width of a bin, in place of a list of edges; more than 0 in, at most 3937.00787402 in;
+ *     may be left out.
+ *   - `counted_from` (in): an edge that the widths are counted from; at least -3937.00787402 in, at most
+ *     3937.00787402 in; where left out 0 in, because whole steps of the width.
+ *   - `shares`: shares of the area whose depths are told; where left out [{"share": "0 %"}, {"share": "25 %"},
+ *     {"share": "50 %"}, {"share": "75 %"}, {"share": "100 %"}], because least, quarters and greatest.
+ *   - `share` of `shares` (%): share of the area; at least 0 %, at most 100 %; required.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_HISTOGRAM_AREA (ft2): the whole area.
+ *   - OVS_THICKNESS_HISTOGRAM_VOLUME (yd3): the whole volume, high spots taken off.
+ *   - OVS_THICKNESS_HISTOGRAM_BINS: the bins.
+ *   - OVS_THICKNESS_HISTOGRAM_QUANTILES: the depths of the shares.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION,
+ * OVS_NULL_POINTER, OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/4 in"}
+ */
+ovs_answer *ovs_thickness_histogram_us(const ovs_survey *survey,
+                                       const ovs_finish *finish,
+                                       const char *options_json,
+                                       int options_len,
+                                       int *status,
+                                       int *notes,
+                                       int notes_len,
+                                       char *msg,
+                                       int msg_len);
+
+/**
+ * How much of the work is how thick: area and volume by bins of thickness, and the depths below which shares of
+ * the area lie.
+ *
+ * Equation: area of a bin = area thinner than its upper edge - area thinner than its lower edge, each exact.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `levels`: the edges of the bins, rising; may be left out.
+ *   - `level` of `levels` (mm): thickness; at least -100000 mm, at most 100000 mm; required.
+ *   - `interval` (mm): the width of a bin, in place of a list of edges; more than 0 mm, at most 100000 mm; may be
+ *     left out.
+ *   - `counted_from` (mm): an edge that the widths are counted from; at least -100000 mm, at most 100000 mm; where
+ *     left out 0 in, because whole steps of the width.
+ *   - `shares`: shares of the area whose depths are told; where left out [{"share": "0 %"}, {"share": "25 %"},
+ *     {"share": "50 %"}, {"share": "75 %"}, {"share": "100 %"}], because least, quarters and greatest.
+ *   - `share` of `shares` (%): share of the area; at least 0 %, at most 100 %; required.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_HISTOGRAM_AREA (m2): the whole area.
+ *   - OVS_THICKNESS_HISTOGRAM_VOLUME (m3): the whole volume, high spots taken off.
+ *   - OVS_THICKNESS_HISTOGRAM_BINS: the bins.
+ *   - OVS_THICKNESS_HISTOGRAM_QUANTILES: the depths of the shares.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION,
+ * OVS_NULL_POINTER, OVS_LEVELS_UNSORTED, OVS_TOO_MANY_LEVELS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"interval":"1/4 in"}
+ */
+ovs_answer *ovs_thickness_histogram_si(const ovs_survey *survey,
+                                       const ovs_finish *finish,
+                                       const char *options_json,
+                                       int options_len,
+                                       int *status,
+                                       int *notes,
+                                       int notes_len,
+                                       char *msg,
+                                       int msg_len);
+
+/**
+ * Why ovs_thickness_histogram_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_histogram_us_why(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const char *options_json,
+                                   int options_len,
+                                   char *text,
+                                   int text_len,
+                                   int *needed);
+
+/**
+ * Why ovs_thickness_histogram_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_histogram_si_why(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const char *options_json,
+                                   int options_len,
+                                   char *text,
+                                   int text_len,
+                                   int *needed);
+
+/**
+ * The thickness over zones of the work, each with its own figures, and over what no zone covers.
+ *
+ * Equation: as for the thickness, over the part of the work in each zone; zones may overlap, each counts all of
+ * its own.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `zones_x_ft` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `zones_y_ft` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `zones_rows`: the corners of the zones: how many rows, each a corner of a zone, in order; the corners of one
+ *   zone stand together; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `zone` of `zones`: name of the zone; required.
+ *   - `thinner_than` (in): the area thinner than this is told; at least -3937.00787402 in, at most 3937.00787402
+ *     in; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_ZONES_FIGURES: the figures of each zone.
+ *   - OVS_THICKNESS_ZONES_REST: the figures of the work outside all zones.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KEY_REPEATED,
+ * OVS_OUTLINE_TOO_FEW, OVS_REGION_OUTSIDE, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"thinner_than":"5 in","zones":{"zone":["bench","bench","bench","bench","lift","lift","lift","lift"],"x":["0 ft","20 ft","20 ft","0 ft","5 ft","15 ft","15 ft","5 ft"],"y":["26 ft","26 ft","32 ft","32 ft","10 ft","10 ft","22 ft","22 ft"]}}
+ */
+ovs_answer *ovs_thickness_zones_us(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const double *zones_x_ft,
+                                   const double *zones_y_ft,
+                                   int zones_rows,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * The thickness over zones of the work, each with its own figures, and over what no zone covers.
+ *
+ * Equation: as for the thickness, over the part of the work in each zone; zones may overlap, each counts all of
+ * its own.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `zones_x_m` (m): from the left; at least -100000 m, at most 100000 m.
+ * - `zones_y_m` (m): from the front; at least -100000 m, at most 100000 m.
+ * - `zones_rows`: the corners of the zones: how many rows, each a corner of a zone, in order; the corners of one
+ *   zone stand together; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `zone` of `zones`: name of the zone; required.
+ *   - `thinner_than` (mm): the area thinner than this is told; at least -100000 mm, at most 100000 mm; may be left
+ *     out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THICKNESS_ZONES_FIGURES: the figures of each zone.
+ *   - OVS_THICKNESS_ZONES_REST: the figures of the work outside all zones.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KEY_REPEATED,
+ * OVS_OUTLINE_TOO_FEW, OVS_REGION_OUTSIDE, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"thinner_than":"5 in","zones":{"zone":["bench","bench","bench","bench","lift","lift","lift","lift"],"x":["0 ft","20 ft","20 ft","0 ft","5 ft","15 ft","15 ft","5 ft"],"y":["26 ft","26 ft","32 ft","32 ft","10 ft","10 ft","22 ft","22 ft"]}}
+ */
+ovs_answer *ovs_thickness_zones_si(const ovs_survey *survey,
+                                   const ovs_finish *finish,
+                                   const double *zones_x_m,
+                                   const double *zones_y_m,
+                                   int zones_rows,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_thickness_zones_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_zones_us_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               const double *zones_x_ft,
+                               const double *zones_y_ft,
+                               int zones_rows,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_thickness_zones_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_zones_si_why(const ovs_survey *survey,
+                               const ovs_finish *finish,
+                               const double *zones_x_m,
+                               const double *zones_y_m,
+                               int zones_rows,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
+ *
+ * Equation: net = integral along the line of (finish - old slab); fill = its positive part; high = its negative
+ * part.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `line_x_ft` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `line_y_ft` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `line_rows`: the places of the line, two or more: how many rows, each a place of the line, in order; at least
+ *   1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `spacing` (ft): also tell the heights at whole steps of this from the start; at least 0.00328083989501 ft,
+ *     at most 3280.83989501 ft; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SECTION_LENGTH (ft): length of the line.
+ *   - OVS_SECTION_COVERED (ft): length over the work.
+ *   - OVS_SECTION_NET (ft2): area between old slab and finish, high spots taken off.
+ *   - OVS_SECTION_FILL (ft2): area where the finish is above the old slab.
+ *   - OVS_SECTION_HIGH (ft2): area of old slab above the finish.
+ *   - OVS_SECTION_MEAN (in): net area over covered length.
+ *   - OVS_SECTION_LEAST (in): least thickness along the line.
+ *   - OVS_SECTION_LEAST_DISTANCE (ft): where it is, along the line.
+ *   - OVS_SECTION_LEAST_X (ft): where it is, from the left.
+ *   - OVS_SECTION_LEAST_Y (ft): where it is, from the front.
+ *   - OVS_SECTION_GREATEST (in): greatest thickness along the line.
+ *   - OVS_SECTION_GREATEST_DISTANCE (ft): where it is, along the line.
+ *   - OVS_SECTION_GREATEST_X (ft): where it is, from the left.
+ *   - OVS_SECTION_GREATEST_Y (ft): where it is, from the front.
+ *   - OVS_SECTION_STATIONS: the stations.
+ *   - OVS_SECTION_SAMPLES: the heights at whole steps of the spacing; none without one.
+ *   - OVS_SECTION_GAPS: the stretches outside the work.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_NULL_POINTER, OVS_LINE_TOO_SHORT,
+ * OVS_LINE_OUTSIDE, OVS_TOO_MANY_STATIONS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"line":{"x":["2 ft","2 ft","22 ft"],"y":["1 ft","30 ft","30 ft"]},"spacing":"4 ft"}
+ */
+ovs_answer *ovs_section_us(const ovs_survey *survey,
+                           const ovs_finish *finish,
+                           const double *line_x_ft,
+                           const double *line_y_ft,
+                           int line_rows,
+                           const char *options_json,
+                           int options_len,
+                           int *status,
+                           int *notes,
+                           int notes_len,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
+ *
+ * Equation: net = integral along the line of (finish - old slab); fill = its positive part; high = its negative
+ * part.
+ * Taken for granted: old slab plane over each triangle, finish plane over each facet.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `line_x_m` (m): from the left; at least -100000 m, at most 100000 m.
+ * - `line_y_m` (m): from the front; at least -100000 m, at most 100000 m.
+ * - `line_rows`: the places of the line, two or more: how many rows, each a place of the line, in order; at least
+ *   1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `spacing` (m): also tell the heights at whole steps of this from the start; at least 0.001 m, at most 1000
+ *     m; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SECTION_LENGTH (m): length of the line.
+ *   - OVS_SECTION_COVERED (m): length over the work.
+ *   - OVS_SECTION_NET (m2): area between old slab and finish, high spots taken off.
+ *   - OVS_SECTION_FILL (m2): area where the finish is above the old slab.
+ *   - OVS_SECTION_HIGH (m2): area of old slab above the finish.
+ *   - OVS_SECTION_MEAN (mm): net area over covered length.
+ *   - OVS_SECTION_LEAST (mm): least thickness along the line.
+ *   - OVS_SECTION_LEAST_DISTANCE (m): where it is, along the line.
+ *   - OVS_SECTION_LEAST_X (m): where it is, from the left.
+ *   - OVS_SECTION_LEAST_Y (m): where it is, from the front.
+ *   - OVS_SECTION_GREATEST (mm): greatest thickness along the line.
+ *   - OVS_SECTION_GREATEST_DISTANCE (m): where it is, along the line.
+ *   - OVS_SECTION_GREATEST_X (m): where it is, from the left.
+ *   - OVS_SECTION_GREATEST_Y (m): where it is, from the front.
+ *   - OVS_SECTION_STATIONS: the stations.
+ *   - OVS_SECTION_SAMPLES: the heights at whole steps of the spacing; none without one.
+ *   - OVS_SECTION_GAPS: the stretches outside the work.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_NULL_POINTER, OVS_LINE_TOO_SHORT,
+ * OVS_LINE_OUTSIDE, OVS_TOO_MANY_STATIONS.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.7 ft"},"line":{"x":["2 ft","2 ft","22 ft"],"y":["1 ft","30 ft","30 ft"]},"spacing":"4 ft"}
+ */
+ovs_answer *ovs_section_si(const ovs_survey *survey,
+                           const ovs_finish *finish,
+                           const double *line_x_m,
+                           const double *line_y_m,
+                           int line_rows,
+                           const char *options_json,
+                           int options_len,
+                           int *status,
+                           int *notes,
+                           int notes_len,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * Why ovs_section_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_section_us_why(const ovs_survey *survey,
+                       const ovs_finish *finish,
+                       const double *line_x_ft,
+                       const double *line_y_ft,
+                       int line_rows,
+                       const char *options_json,
+                       int options_len,
+                       char *text,
+                       int text_len,
+                       int *needed);
+
+/**
+ * Why ovs_section_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_section_si_why(const ovs_survey *survey,
+                       const ovs_finish *finish,
+                       const double *line_x_m,
+                       const double *line_y_m,
+                       int line_rows,
+                       const char *options_json,
+                       int options_len,
+                       char *text,
+                       int text_len,
+                       int *needed);
 
 /**
  * The volume of a slab, a ramp or a step from its length, width and mean depth.

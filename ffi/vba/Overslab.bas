@@ -1048,6 +1048,162 @@ Public Function OVS_READ_SURFACE_SI_GET(ByVal result As Variant, ByVal file As V
     OVS_READ_SURFACE_SI_GET = Called("read_surface", "si", "get", result, Array(file, format_value, unit, overrule, surface))
 End Function
 
+' Points brought into the axes of the job by two known points or more: turned, shifted and raised, never stretched.
+' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_US gives
+' known: the points known in both systems; a range with the columns [name], x_ft, y_ft, job_x_ft, job_y_ft, [elevation_ft], [job_elevation_ft]
+' tolerance_in: how far distances of two, places of more may be off (in); at least 0 in, at most 39.3700787402 in; left out: 1/4 in, because a nail is found again so well
+' height_tolerance_in: how far heights may be off (in); at least 0 in, at most 39.3700787402 in; left out: 1/8 in, because a rod is read so well
+' levelling: whether heights rise alike or by a plane; rise or tilt; left out: rise, because most scanners level themselves
+' Gives moved (the points in the axes of the job), turn_deg (how far they were turned, counter-clockwise), rise_ft (what was added to heights, where the old origin came to lie), tilt_x_in_per_ft (how much more along the first axis of the job), tilt_y_in_per_ft (how much more along the second), residuals (what is left over at the known points).
+Public Function OVS_POINTS_TO_AXES_US(ByVal points As Variant, ByVal known As Variant, Optional ByVal tolerance_in As Variant, Optional ByVal height_tolerance_in As Variant, Optional ByVal levelling As Variant) As Variant
+    OVS_POINTS_TO_AXES_US = Called("points_to_axes", "us", "value", "", Array(points, known, tolerance_in, height_tolerance_in, levelling))
+End Function
+
+Public Function OVS_POINTS_TO_AXES_US_WHY(ByVal points As Variant, ByVal known As Variant, Optional ByVal tolerance_in As Variant, Optional ByVal height_tolerance_in As Variant, Optional ByVal levelling As Variant) As Variant
+    OVS_POINTS_TO_AXES_US_WHY = Called("points_to_axes", "us", "why", "", Array(points, known, tolerance_in, height_tolerance_in, levelling))
+End Function
+
+Public Function OVS_POINTS_TO_AXES_US_GET(ByVal result As Variant, ByVal points As Variant, ByVal known As Variant, Optional ByVal tolerance_in As Variant, Optional ByVal height_tolerance_in As Variant, Optional ByVal levelling As Variant) As Variant
+    OVS_POINTS_TO_AXES_US_GET = Called("points_to_axes", "us", "get", result, Array(points, known, tolerance_in, height_tolerance_in, levelling))
+End Function
+
+' Points brought into the axes of the job by two known points or more: turned, shifted and raised, never stretched.
+' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_SI gives
+' known: the points known in both systems; a range with the columns [name], x_m, y_m, job_x_m, job_y_m, [elevation_m], [job_elevation_m]
+' tolerance_mm: how far distances of two, places of more may be off (mm); at least 0 mm, at most 1000 mm; left out: 1/4 in, because a nail is found again so well
+' height_tolerance_mm: how far heights may be off (mm); at least 0 mm, at most 1000 mm; left out: 1/8 in, because a rod is read so well
+' levelling: whether heights rise alike or by a plane; rise or tilt; left out: rise, because most scanners level themselves
+' Gives moved (the points in the axes of the job), turn_rad (how far they were turned, counter-clockwise), rise_m (what was added to heights, where the old origin came to lie), tilt_x_percent (how much more along the first axis of the job), tilt_y_percent (how much more along the second), residuals (what is left over at the known points).
+Public Function OVS_POINTS_TO_AXES_SI(ByVal points As Variant, ByVal known As Variant, Optional ByVal tolerance_mm As Variant, Optional ByVal height_tolerance_mm As Variant, Optional ByVal levelling As Variant) As Variant
+    OVS_POINTS_TO_AXES_SI = Called("points_to_axes", "si", "value", "", Array(points, known, tolerance_mm, height_tolerance_mm, levelling))
+End Function
+
+Public Function OVS_POINTS_TO_AXES_SI_WHY(ByVal points As Variant, ByVal known As Variant, Optional ByVal tolerance_mm As Variant, Optional ByVal height_tolerance_mm As Variant, Optional ByVal levelling As Variant) As Variant
+    OVS_POINTS_TO_AXES_SI_WHY = Called("points_to_axes", "si", "why", "", Array(points, known, tolerance_mm, height_tolerance_mm, levelling))
+End Function
+
+Public Function OVS_POINTS_TO_AXES_SI_GET(ByVal result As Variant, ByVal points As Variant, ByVal known As Variant, Optional ByVal tolerance_mm As Variant, Optional ByVal height_tolerance_mm As Variant, Optional ByVal levelling As Variant) As Variant
+    OVS_POINTS_TO_AXES_SI_GET = Called("points_to_axes", "si", "get", result, Array(points, known, tolerance_mm, height_tolerance_mm, levelling))
+End Function
+
+' Points in axes along a wall: zero at one end of it, x along it, y to the left of it. Heights stay.
+' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_US gives
+' origin_x_ft: the end of the wall that becomes zero, along the first axis (ft); at least -3280839895.01 ft, at most 3280839895.01 ft
+' origin_y_ft: the same, along the second axis (ft); at least -3280839895.01 ft, at most 3280839895.01 ft
+' along_x_ft: another place along the wall, along the first axis (ft); at least -3280839895.01 ft, at most 3280839895.01 ft
+' along_y_ft: the same, along the second axis (ft); at least -3280839895.01 ft, at most 3280839895.01 ft
+' Gives moved (the points in the new axes), turn_deg (how far they were turned, counter-clockwise).
+Public Function OVS_POINTS_ALONG_WALL_US(ByVal points As Variant, ByVal origin_x_ft As Variant, ByVal origin_y_ft As Variant, ByVal along_x_ft As Variant, ByVal along_y_ft As Variant) As Variant
+    OVS_POINTS_ALONG_WALL_US = Called("points_along_wall", "us", "value", "", Array(points, origin_x_ft, origin_y_ft, along_x_ft, along_y_ft))
+End Function
+
+Public Function OVS_POINTS_ALONG_WALL_US_WHY(ByVal points As Variant, ByVal origin_x_ft As Variant, ByVal origin_y_ft As Variant, ByVal along_x_ft As Variant, ByVal along_y_ft As Variant) As Variant
+    OVS_POINTS_ALONG_WALL_US_WHY = Called("points_along_wall", "us", "why", "", Array(points, origin_x_ft, origin_y_ft, along_x_ft, along_y_ft))
+End Function
+
+Public Function OVS_POINTS_ALONG_WALL_US_GET(ByVal result As Variant, ByVal points As Variant, ByVal origin_x_ft As Variant, ByVal origin_y_ft As Variant, ByVal along_x_ft As Variant, ByVal along_y_ft As Variant) As Variant
+    OVS_POINTS_ALONG_WALL_US_GET = Called("points_along_wall", "us", "get", result, Array(points, origin_x_ft, origin_y_ft, along_x_ft, along_y_ft))
+End Function
+
+' Points in axes along a wall: zero at one end of it, x along it, y to the left of it. Heights stay.
+' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_SI gives
+' origin_x_m: the end of the wall that becomes zero, along the first axis (m); at least -1000000000 m, at most 1000000000 m
+' origin_y_m: the same, along the second axis (m); at least -1000000000 m, at most 1000000000 m
+' along_x_m: another place along the wall, along the first axis (m); at least -1000000000 m, at most 1000000000 m
+' along_y_m: the same, along the second axis (m); at least -1000000000 m, at most 1000000000 m
+' Gives moved (the points in the new axes), turn_rad (how far they were turned, counter-clockwise).
+Public Function OVS_POINTS_ALONG_WALL_SI(ByVal points As Variant, ByVal origin_x_m As Variant, ByVal origin_y_m As Variant, ByVal along_x_m As Variant, ByVal along_y_m As Variant) As Variant
+    OVS_POINTS_ALONG_WALL_SI = Called("points_along_wall", "si", "value", "", Array(points, origin_x_m, origin_y_m, along_x_m, along_y_m))
+End Function
+
+Public Function OVS_POINTS_ALONG_WALL_SI_WHY(ByVal points As Variant, ByVal origin_x_m As Variant, ByVal origin_y_m As Variant, ByVal along_x_m As Variant, ByVal along_y_m As Variant) As Variant
+    OVS_POINTS_ALONG_WALL_SI_WHY = Called("points_along_wall", "si", "why", "", Array(points, origin_x_m, origin_y_m, along_x_m, along_y_m))
+End Function
+
+Public Function OVS_POINTS_ALONG_WALL_SI_GET(ByVal result As Variant, ByVal points As Variant, ByVal origin_x_m As Variant, ByVal origin_y_m As Variant, ByVal along_x_m As Variant, ByVal along_y_m As Variant) As Variant
+    OVS_POINTS_ALONG_WALL_SI_GET = Called("points_along_wall", "si", "get", result, Array(points, origin_x_m, origin_y_m, along_x_m, along_y_m))
+End Function
+
+' The points of a scan that are floor, parted from walls, table legs, sawhorses, people, echoes below and points far away.
+' points: the points of the scan; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_US gives
+' above_in: higher than this over the floor is stray (in); more than 0 in, at most 393.700787402 in; left out: 1 in, because a step of an inch in an old slab is common
+' below_in: deeper than this under the floor is stray (in); more than 0 in, at most 393.700787402 in; left out: 1 in, because hollows of an old slab are wider than a cell and stay
+' widest_ft: width of the widest thing that stands on the floor (ft); more than 0 ft, at most 328.083989501 ft; left out: 6 ft, because few things left in a cleared shop are wider
+' cell_in: width of the cells in which the floor is looked for (in); more than 0 in, at most 3937.00787402 in; left out: 6 in, because a scan has many points in each
+' steepest_in_per_ft: the steepest that the floor is (in/ft); at least 0 in/ft, at most 6 in/ft; left out: 1/4 in/ft, because floors that drain seldom fall more
+' reach_ft: how near others must be (ft); more than 0 ft, at most 328.083989501 ft; left out: 1 ft, because a scan has many points in a foot
+' others: how many others must be so near; a whole number from 0 to 1000; left out: 3, because echoes come one by one
+' Gives floor (the points kept), kept_count (how many were kept), above_count (how many stand above the floor), below_count (how many lie below it), alone_count (how many have too few others near them), strays (which points were taken out, and why).
+Public Function OVS_PART_STRAYS_US(ByVal points As Variant, Optional ByVal above_in As Variant, Optional ByVal below_in As Variant, Optional ByVal widest_ft As Variant, Optional ByVal cell_in As Variant, Optional ByVal steepest_in_per_ft As Variant, Optional ByVal reach_ft As Variant, Optional ByVal others As Variant) As Variant
+    OVS_PART_STRAYS_US = Called("part_strays", "us", "value", "", Array(points, above_in, below_in, widest_ft, cell_in, steepest_in_per_ft, reach_ft, others))
+End Function
+
+Public Function OVS_PART_STRAYS_US_WHY(ByVal points As Variant, Optional ByVal above_in As Variant, Optional ByVal below_in As Variant, Optional ByVal widest_ft As Variant, Optional ByVal cell_in As Variant, Optional ByVal steepest_in_per_ft As Variant, Optional ByVal reach_ft As Variant, Optional ByVal others As Variant) As Variant
+    OVS_PART_STRAYS_US_WHY = Called("part_strays", "us", "why", "", Array(points, above_in, below_in, widest_ft, cell_in, steepest_in_per_ft, reach_ft, others))
+End Function
+
+Public Function OVS_PART_STRAYS_US_GET(ByVal result As Variant, ByVal points As Variant, Optional ByVal above_in As Variant, Optional ByVal below_in As Variant, Optional ByVal widest_ft As Variant, Optional ByVal cell_in As Variant, Optional ByVal steepest_in_per_ft As Variant, Optional ByVal reach_ft As Variant, Optional ByVal others As Variant) As Variant
+    OVS_PART_STRAYS_US_GET = Called("part_strays", "us", "get", result, Array(points, above_in, below_in, widest_ft, cell_in, steepest_in_per_ft, reach_ft, others))
+End Function
+
+' The points of a scan that are floor, parted from walls, table legs, sawhorses, people, echoes below and points far away.
+' points: the points of the scan; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_SI gives
+' above_mm: higher than this over the floor is stray (mm); more than 0 mm, at most 10000 mm; left out: 1 in, because a step of an inch in an old slab is common
+' below_mm: deeper than this under the floor is stray (mm); more than 0 mm, at most 10000 mm; left out: 1 in, because hollows of an old slab are wider than a cell and stay
+' widest_m: width of the widest thing that stands on the floor (m); more than 0 m, at most 100 m; left out: 6 ft, because few things left in a cleared shop are wider
+' cell_mm: width of the cells in which the floor is looked for (mm); more than 0 mm, at most 100000 mm; left out: 6 in, because a scan has many points in each
+' steepest_percent: the steepest that the floor is (%); at least 0 %, at most 50 %; left out: 1/4 in/ft, because floors that drain seldom fall more
+' reach_m: how near others must be (m); more than 0 m, at most 100 m; left out: 1 ft, because a scan has many points in a foot
+' others: how many others must be so near; a whole number from 0 to 1000; left out: 3, because echoes come one by one
+' Gives floor (the points kept), kept_count (how many were kept), above_count (how many stand above the floor), below_count (how many lie below it), alone_count (how many have too few others near them), strays (which points were taken out, and why).
+Public Function OVS_PART_STRAYS_SI(ByVal points As Variant, Optional ByVal above_mm As Variant, Optional ByVal below_mm As Variant, Optional ByVal widest_m As Variant, Optional ByVal cell_mm As Variant, Optional ByVal steepest_percent As Variant, Optional ByVal reach_m As Variant, Optional ByVal others As Variant) As Variant
+    OVS_PART_STRAYS_SI = Called("part_strays", "si", "value", "", Array(points, above_mm, below_mm, widest_m, cell_mm, steepest_percent, reach_m, others))
+End Function
+
+Public Function OVS_PART_STRAYS_SI_WHY(ByVal points As Variant, Optional ByVal above_mm As Variant, Optional ByVal below_mm As Variant, Optional ByVal widest_m As Variant, Optional ByVal cell_mm As Variant, Optional ByVal steepest_percent As Variant, Optional ByVal reach_m As Variant, Optional ByVal others As Variant) As Variant
+    OVS_PART_STRAYS_SI_WHY = Called("part_strays", "si", "why", "", Array(points, above_mm, below_mm, widest_m, cell_mm, steepest_percent, reach_m, others))
+End Function
+
+Public Function OVS_PART_STRAYS_SI_GET(ByVal result As Variant, ByVal points As Variant, Optional ByVal above_mm As Variant, Optional ByVal below_mm As Variant, Optional ByVal widest_m As Variant, Optional ByVal cell_mm As Variant, Optional ByVal steepest_percent As Variant, Optional ByVal reach_m As Variant, Optional ByVal others As Variant) As Variant
+    OVS_PART_STRAYS_SI_GET = Called("part_strays", "si", "get", result, Array(points, above_mm, below_mm, widest_m, cell_mm, steepest_percent, reach_m, others))
+End Function
+
+' Fewer points that say the same: the surface of a survey through them stays within a height error of every point left out.
+' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_US gives
+' within_in: the height error allowed: this or the count (in); at least 0 in, at most 393700.787402 in; may be left out
+' count: how many points to keep: this or the height error; a whole number from 3 to 4294967295; may be left out
+' outline: the plan edge of the work; points more than 1/2 in outside it are left out; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives; may be left out
+' Gives thinned (the points kept), kept_count (how many were kept), error_in (greatest height between the surface through them and a point left out), worst (the number of the point it is at), hull_count (how many of those kept are corners of the convex hull), outside_count (how many lie outside the outline), kept (which points were kept).
+Public Function OVS_THIN_POINTS_US(ByVal points As Variant, Optional ByVal within_in As Variant, Optional ByVal count As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_THIN_POINTS_US = Called("thin_points", "us", "value", "", Array(points, within_in, count, outline))
+End Function
+
+Public Function OVS_THIN_POINTS_US_WHY(ByVal points As Variant, Optional ByVal within_in As Variant, Optional ByVal count As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_THIN_POINTS_US_WHY = Called("thin_points", "us", "why", "", Array(points, within_in, count, outline))
+End Function
+
+Public Function OVS_THIN_POINTS_US_GET(ByVal result As Variant, ByVal points As Variant, Optional ByVal within_in As Variant, Optional ByVal count As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_THIN_POINTS_US_GET = Called("thin_points", "us", "get", result, Array(points, within_in, count, outline))
+End Function
+
+' Fewer points that say the same: the surface of a survey through them stays within a height error of every point left out.
+' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_SI gives
+' within_mm: the height error allowed: this or the count (mm); at least 0 mm, at most 10000000 mm; may be left out
+' count: how many points to keep: this or the height error; a whole number from 3 to 4294967295; may be left out
+' outline: the plan edge of the work; points more than 1/2 in outside it are left out; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives; may be left out
+' Gives thinned (the points kept), kept_count (how many were kept), error_mm (greatest height between the surface through them and a point left out), worst (the number of the point it is at), hull_count (how many of those kept are corners of the convex hull), outside_count (how many lie outside the outline), kept (which points were kept).
+Public Function OVS_THIN_POINTS_SI(ByVal points As Variant, Optional ByVal within_mm As Variant, Optional ByVal count As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_THIN_POINTS_SI = Called("thin_points", "si", "value", "", Array(points, within_mm, count, outline))
+End Function
+
+Public Function OVS_THIN_POINTS_SI_WHY(ByVal points As Variant, Optional ByVal within_mm As Variant, Optional ByVal count As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_THIN_POINTS_SI_WHY = Called("thin_points", "si", "why", "", Array(points, within_mm, count, outline))
+End Function
+
+Public Function OVS_THIN_POINTS_SI_GET(ByVal result As Variant, ByVal points As Variant, Optional ByVal within_mm As Variant, Optional ByVal count As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_THIN_POINTS_SI_GET = Called("thin_points", "si", "get", result, Array(points, within_mm, count, outline))
+End Function
+
 ' The surface of the old slab through points, each a shot: of a file, a scan or a table.
 ' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives
 ' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_US gives
@@ -1086,6 +1242,42 @@ End Function
 
 Public Function OVS_SURVEY_FROM_POINTS_SI_GET(ByVal result As Variant, ByVal outline As Variant, ByVal points As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant, Optional ByVal outside As Variant) As Variant
     OVS_SURVEY_FROM_POINTS_SI_GET = Called("survey_from_points", "si", "get", result, Array(outline, points, instrument, texture, beyond_allowed, outside))
+End Function
+
+' The ponds of the old slab: where water stands once all that can has run off, how deep and how much.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
+' drains: drains in the floor; a range with the columns x_ft, y_ft, [name]; may be left out
+' shallowest_in: ponds shallower than this are left out (in); at least 0 in, at most 12 in; left out: 1/16 in, because a rod hardly tells less
+' Gives count (how many ponds), area_ft2 (area under water), volume_ft3 (water in all ponds), depth_in (greatest depth; none without a pond), left_out (how many ponds were shallower), left_out_volume_ft3 (water in those), ponds (the ponds).
+Public Function OVS_STANDING_WATER_US(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant) As Variant
+    OVS_STANDING_WATER_US = Called("standing_water", "us", "value", "", Array(survey, edges, drains, shallowest_in))
+End Function
+
+Public Function OVS_STANDING_WATER_US_WHY(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant) As Variant
+    OVS_STANDING_WATER_US_WHY = Called("standing_water", "us", "why", "", Array(survey, edges, drains, shallowest_in))
+End Function
+
+Public Function OVS_STANDING_WATER_US_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant) As Variant
+    OVS_STANDING_WATER_US_GET = Called("standing_water", "us", "get", result, Array(survey, edges, drains, shallowest_in))
+End Function
+
+' The ponds of the old slab: where water stands once all that can has run off, how deep and how much.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
+' drains: drains in the floor; a range with the columns x_m, y_m, [name]; may be left out
+' shallowest_mm: ponds shallower than this are left out (mm); at least 0 mm, at most 304.8 mm; left out: 1/16 in, because a rod hardly tells less
+' Gives count (how many ponds), area_m2 (area under water), volume_m3 (water in all ponds), depth_mm (greatest depth; none without a pond), left_out (how many ponds were shallower), left_out_volume_m3 (water in those), ponds (the ponds).
+Public Function OVS_STANDING_WATER_SI(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant) As Variant
+    OVS_STANDING_WATER_SI = Called("standing_water", "si", "value", "", Array(survey, edges, drains, shallowest_mm))
+End Function
+
+Public Function OVS_STANDING_WATER_SI_WHY(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant) As Variant
+    OVS_STANDING_WATER_SI_WHY = Called("standing_water", "si", "why", "", Array(survey, edges, drains, shallowest_mm))
+End Function
+
+Public Function OVS_STANDING_WATER_SI_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant) As Variant
+    OVS_STANDING_WATER_SI_GET = Called("standing_water", "si", "get", result, Array(survey, edges, drains, shallowest_mm))
 End Function
 
 ' The fall of a surface that loses a height over a run.
@@ -1762,6 +1954,452 @@ End Function
 
 Public Function OVS_SECOND_LOOK_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant) As Variant
     OVS_SECOND_LOOK_SI_GET = Called("second_look", "si", "get", result, Array(survey, finish))
+End Function
+
+' The ponds of a finish, and which ponds of the old slab it cures.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
+' drains: drains in the floor; a range with the columns x_ft, y_ft, [name]; may be left out
+' shallowest_in: ponds shallower than this are left out (in); at least 0 in, at most 12 in; left out: 1/16 in, because a rod hardly tells less
+' Gives count (how many ponds the finish has), area_ft2 (area of the finish under water), volume_ft3 (water on the finish), depth_in (greatest depth on the finish; none without a pond), left_out (how many ponds of the finish were shallower), cured (how many ponds of the old slab are cured), left (how many ponds of the old slab are not), ponds (the ponds of the finish), old_ponds (the ponds of the old slab).
+Public Function OVS_FINISH_STANDING_WATER_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant) As Variant
+    OVS_FINISH_STANDING_WATER_US = Called("finish_standing_water", "us", "value", "", Array(survey, finish, edges, drains, shallowest_in))
+End Function
+
+Public Function OVS_FINISH_STANDING_WATER_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant) As Variant
+    OVS_FINISH_STANDING_WATER_US_WHY = Called("finish_standing_water", "us", "why", "", Array(survey, finish, edges, drains, shallowest_in))
+End Function
+
+Public Function OVS_FINISH_STANDING_WATER_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant) As Variant
+    OVS_FINISH_STANDING_WATER_US_GET = Called("finish_standing_water", "us", "get", result, Array(survey, finish, edges, drains, shallowest_in))
+End Function
+
+' The ponds of a finish, and which ponds of the old slab it cures.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
+' drains: drains in the floor; a range with the columns x_m, y_m, [name]; may be left out
+' shallowest_mm: ponds shallower than this are left out (mm); at least 0 mm, at most 304.8 mm; left out: 1/16 in, because a rod hardly tells less
+' Gives count (how many ponds the finish has), area_m2 (area of the finish under water), volume_m3 (water on the finish), depth_mm (greatest depth on the finish; none without a pond), left_out (how many ponds of the finish were shallower), cured (how many ponds of the old slab are cured), left (how many ponds of the old slab are not), ponds (the ponds of the finish), old_ponds (the ponds of the old slab).
+Public Function OVS_FINISH_STANDING_WATER_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant) As Variant
+    OVS_FINISH_STANDING_WATER_SI = Called("finish_standing_water", "si", "value", "", Array(survey, finish, edges, drains, shallowest_mm))
+End Function
+
+Public Function OVS_FINISH_STANDING_WATER_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant) As Variant
+    OVS_FINISH_STANDING_WATER_SI_WHY = Called("finish_standing_water", "si", "why", "", Array(survey, finish, edges, drains, shallowest_mm))
+End Function
+
+Public Function OVS_FINISH_STANDING_WATER_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant) As Variant
+    OVS_FINISH_STANDING_WATER_SI_GET = Called("finish_standing_water", "si", "get", result, Array(survey, finish, edges, drains, shallowest_mm))
+End Function
+
+' The old slab after all that stands above a plane was ground off, with area, volume and deepest cut.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the surface it is ground to, or a finish above it; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' below_in: it is ground to so much under that surface (in); at least 0 in, at most 120 in; left out: 0 in, because it is ground to the surface itself
+' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives; may be left out
+' Gives survey (the old slab after it), area_ft2 (area ground or filled), volume_ft3 (volume taken off or filled), deepest_in (deepest cut or fill; none where nothing is changed), deepest_x_ft (where it is, from the left), deepest_y_ft (where it is, from the front).
+Public Function OVS_GRIND_HIGH_SPOTS_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal below_in As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_GRIND_HIGH_SPOTS_US = Called("grind_high_spots", "us", "value", "", Array(survey, finish, below_in, zone))
+End Function
+
+Public Function OVS_GRIND_HIGH_SPOTS_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal below_in As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_GRIND_HIGH_SPOTS_US_WHY = Called("grind_high_spots", "us", "why", "", Array(survey, finish, below_in, zone))
+End Function
+
+Public Function OVS_GRIND_HIGH_SPOTS_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal below_in As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_GRIND_HIGH_SPOTS_US_GET = Called("grind_high_spots", "us", "get", result, Array(survey, finish, below_in, zone))
+End Function
+
+' The old slab after all that stands above a plane was ground off, with area, volume and deepest cut.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the surface it is ground to, or a finish above it; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' below_mm: it is ground to so much under that surface (mm); at least 0 mm, at most 3048 mm; left out: 0 in, because it is ground to the surface itself
+' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives; may be left out
+' Gives survey (the old slab after it), area_m2 (area ground or filled), volume_m3 (volume taken off or filled), deepest_mm (deepest cut or fill; none where nothing is changed), deepest_x_m (where it is, from the left), deepest_y_m (where it is, from the front).
+Public Function OVS_GRIND_HIGH_SPOTS_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal below_mm As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_GRIND_HIGH_SPOTS_SI = Called("grind_high_spots", "si", "value", "", Array(survey, finish, below_mm, zone))
+End Function
+
+Public Function OVS_GRIND_HIGH_SPOTS_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal below_mm As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_GRIND_HIGH_SPOTS_SI_WHY = Called("grind_high_spots", "si", "why", "", Array(survey, finish, below_mm, zone))
+End Function
+
+Public Function OVS_GRIND_HIGH_SPOTS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal below_mm As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_GRIND_HIGH_SPOTS_SI_GET = Called("grind_high_spots", "si", "get", result, Array(survey, finish, below_mm, zone))
+End Function
+
+' The old slab after all that lies below a plane was filled, with area, volume and greatest depth of fill.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the surface it is filled to, or a finish above it; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' below_in: it is filled to so much under that surface (in); at least 0 in, at most 120 in; left out: 0 in, because it is filled to the surface itself
+' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives; may be left out
+' Gives survey (the old slab after it), area_ft2 (area ground or filled), volume_ft3 (volume taken off or filled), deepest_in (deepest cut or fill; none where nothing is changed), deepest_x_ft (where it is, from the left), deepest_y_ft (where it is, from the front).
+Public Function OVS_FILL_LOW_SPOTS_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal below_in As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_FILL_LOW_SPOTS_US = Called("fill_low_spots", "us", "value", "", Array(survey, finish, below_in, zone))
+End Function
+
+Public Function OVS_FILL_LOW_SPOTS_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal below_in As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_FILL_LOW_SPOTS_US_WHY = Called("fill_low_spots", "us", "why", "", Array(survey, finish, below_in, zone))
+End Function
+
+Public Function OVS_FILL_LOW_SPOTS_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal below_in As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_FILL_LOW_SPOTS_US_GET = Called("fill_low_spots", "us", "get", result, Array(survey, finish, below_in, zone))
+End Function
+
+' The old slab after all that lies below a plane was filled, with area, volume and greatest depth of fill.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the surface it is filled to, or a finish above it; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' below_mm: it is filled to so much under that surface (mm); at least 0 mm, at most 3048 mm; left out: 0 in, because it is filled to the surface itself
+' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives; may be left out
+' Gives survey (the old slab after it), area_m2 (area ground or filled), volume_m3 (volume taken off or filled), deepest_mm (deepest cut or fill; none where nothing is changed), deepest_x_m (where it is, from the left), deepest_y_m (where it is, from the front).
+Public Function OVS_FILL_LOW_SPOTS_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal below_mm As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_FILL_LOW_SPOTS_SI = Called("fill_low_spots", "si", "value", "", Array(survey, finish, below_mm, zone))
+End Function
+
+Public Function OVS_FILL_LOW_SPOTS_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal below_mm As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_FILL_LOW_SPOTS_SI_WHY = Called("fill_low_spots", "si", "why", "", Array(survey, finish, below_mm, zone))
+End Function
+
+Public Function OVS_FILL_LOW_SPOTS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal below_mm As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_FILL_LOW_SPOTS_SI_GET = Called("fill_low_spots", "si", "get", result, Array(survey, finish, below_mm, zone))
+End Function
+
+' The old slab after its ponds were filled to their spill levels, with area, volume and greatest depth of fill.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
+' drains: drains in the floor; a range with the columns x_ft, y_ft, [name]; may be left out
+' shallowest_in: ponds shallower than this are left (in); at least 0 in, at most 12 in; left out: 1/16 in, because a rod hardly tells less
+' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives; may be left out
+' Gives survey (the old slab after it), area_ft2 (area ground or filled), volume_ft3 (volume taken off or filled), deepest_in (deepest cut or fill; none where nothing is changed), deepest_x_ft (where it is, from the left), deepest_y_ft (where it is, from the front).
+Public Function OVS_FILL_PONDS_US(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_FILL_PONDS_US = Called("fill_ponds", "us", "value", "", Array(survey, edges, drains, shallowest_in, zone))
+End Function
+
+Public Function OVS_FILL_PONDS_US_WHY(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_FILL_PONDS_US_WHY = Called("fill_ponds", "us", "why", "", Array(survey, edges, drains, shallowest_in, zone))
+End Function
+
+Public Function OVS_FILL_PONDS_US_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_FILL_PONDS_US_GET = Called("fill_ponds", "us", "get", result, Array(survey, edges, drains, shallowest_in, zone))
+End Function
+
+' The old slab after its ponds were filled to their spill levels, with area, volume and greatest depth of fill.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
+' drains: drains in the floor; a range with the columns x_m, y_m, [name]; may be left out
+' shallowest_mm: ponds shallower than this are left (mm); at least 0 mm, at most 304.8 mm; left out: 1/16 in, because a rod hardly tells less
+' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives; may be left out
+' Gives survey (the old slab after it), area_m2 (area ground or filled), volume_m3 (volume taken off or filled), deepest_mm (deepest cut or fill; none where nothing is changed), deepest_x_m (where it is, from the left), deepest_y_m (where it is, from the front).
+Public Function OVS_FILL_PONDS_SI(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_FILL_PONDS_SI = Called("fill_ponds", "si", "value", "", Array(survey, edges, drains, shallowest_mm, zone))
+End Function
+
+Public Function OVS_FILL_PONDS_SI_WHY(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_FILL_PONDS_SI_WHY = Called("fill_ponds", "si", "why", "", Array(survey, edges, drains, shallowest_mm, zone))
+End Function
+
+Public Function OVS_FILL_PONDS_SI_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant, Optional ByVal zone As Variant) As Variant
+    OVS_FILL_PONDS_SI_GET = Called("fill_ponds", "si", "get", result, Array(survey, edges, drains, shallowest_mm, zone))
+End Function
+
+' Where the overlay is thinner, or thicker, than a depth: its connected parts as polygons, exactly.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' depth_in: the depth (in); at least -3937.00787402 in, at most 3937.00787402 in
+' side: which side of the depth; thinner or thicker; left out: thinner, because thin places are what is looked for
+' Gives area_ft2 (area of all parts), volume_yd3 (missing to the depth, or over it, in all parts), parts (the connected parts), corners (the corners of their polygons).
+Public Function OVS_THICKNESS_AREAS_US(ByVal survey As Variant, ByVal finish As Variant, ByVal depth_in As Variant, Optional ByVal side As Variant) As Variant
+    OVS_THICKNESS_AREAS_US = Called("thickness_areas", "us", "value", "", Array(survey, finish, depth_in, side))
+End Function
+
+Public Function OVS_THICKNESS_AREAS_US_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal depth_in As Variant, Optional ByVal side As Variant) As Variant
+    OVS_THICKNESS_AREAS_US_WHY = Called("thickness_areas", "us", "why", "", Array(survey, finish, depth_in, side))
+End Function
+
+Public Function OVS_THICKNESS_AREAS_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal depth_in As Variant, Optional ByVal side As Variant) As Variant
+    OVS_THICKNESS_AREAS_US_GET = Called("thickness_areas", "us", "get", result, Array(survey, finish, depth_in, side))
+End Function
+
+' Where the overlay is thinner, or thicker, than a depth: its connected parts as polygons, exactly.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' depth_mm: the depth (mm); at least -100000 mm, at most 100000 mm
+' side: which side of the depth; thinner or thicker; left out: thinner, because thin places are what is looked for
+' Gives area_m2 (area of all parts), volume_m3 (missing to the depth, or over it, in all parts), parts (the connected parts), corners (the corners of their polygons).
+Public Function OVS_THICKNESS_AREAS_SI(ByVal survey As Variant, ByVal finish As Variant, ByVal depth_mm As Variant, Optional ByVal side As Variant) As Variant
+    OVS_THICKNESS_AREAS_SI = Called("thickness_areas", "si", "value", "", Array(survey, finish, depth_mm, side))
+End Function
+
+Public Function OVS_THICKNESS_AREAS_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal depth_mm As Variant, Optional ByVal side As Variant) As Variant
+    OVS_THICKNESS_AREAS_SI_WHY = Called("thickness_areas", "si", "why", "", Array(survey, finish, depth_mm, side))
+End Function
+
+Public Function OVS_THICKNESS_AREAS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal depth_mm As Variant, Optional ByVal side As Variant) As Variant
+    OVS_THICKNESS_AREAS_SI_GET = Called("thickness_areas", "si", "get", result, Array(survey, finish, depth_mm, side))
+End Function
+
+' Lines of equal thickness.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' levels: the levels, rising; a range with the columns level_in; may be left out
+' interval_in: the step between levels, in place of a list (in); more than 0 in, at most 3937.00787402 in; may be left out
+' counted_from_in: a level that the steps are counted from (in); at least -3937.00787402 in, at most 3937.00787402 in; left out: 0 in, because whole steps of the interval
+' Gives lines (the lines), points (their places).
+Public Function OVS_THICKNESS_CONTOURS_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant) As Variant
+    OVS_THICKNESS_CONTOURS_US = Called("thickness_contours", "us", "value", "", Array(survey, finish, levels, interval_in, counted_from_in))
+End Function
+
+Public Function OVS_THICKNESS_CONTOURS_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant) As Variant
+    OVS_THICKNESS_CONTOURS_US_WHY = Called("thickness_contours", "us", "why", "", Array(survey, finish, levels, interval_in, counted_from_in))
+End Function
+
+Public Function OVS_THICKNESS_CONTOURS_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant) As Variant
+    OVS_THICKNESS_CONTOURS_US_GET = Called("thickness_contours", "us", "get", result, Array(survey, finish, levels, interval_in, counted_from_in))
+End Function
+
+' Lines of equal thickness.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' levels: the levels, rising; a range with the columns level_mm; may be left out
+' interval_mm: the step between levels, in place of a list (mm); more than 0 mm, at most 100000 mm; may be left out
+' counted_from_mm: a level that the steps are counted from (mm); at least -100000 mm, at most 100000 mm; left out: 0 in, because whole steps of the interval
+' Gives lines (the lines), points (their places).
+Public Function OVS_THICKNESS_CONTOURS_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant) As Variant
+    OVS_THICKNESS_CONTOURS_SI = Called("thickness_contours", "si", "value", "", Array(survey, finish, levels, interval_mm, counted_from_mm))
+End Function
+
+Public Function OVS_THICKNESS_CONTOURS_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant) As Variant
+    OVS_THICKNESS_CONTOURS_SI_WHY = Called("thickness_contours", "si", "why", "", Array(survey, finish, levels, interval_mm, counted_from_mm))
+End Function
+
+Public Function OVS_THICKNESS_CONTOURS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant) As Variant
+    OVS_THICKNESS_CONTOURS_SI_GET = Called("thickness_contours", "si", "get", result, Array(survey, finish, levels, interval_mm, counted_from_mm))
+End Function
+
+' Lines of equal height on the old slab.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' levels: the levels, rising; a range with the columns level_ft; may be left out
+' interval_in: the step between levels, in place of a list (in); more than 0 in, at most 3937.00787402 in; may be left out
+' counted_from_ft: a level that the steps are counted from (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; left out: 0 ft, because whole steps from the job datum
+' Gives lines (the lines), points (their places).
+Public Function OVS_SURVEY_CONTOURS_US(ByVal survey As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_ft As Variant) As Variant
+    OVS_SURVEY_CONTOURS_US = Called("survey_contours", "us", "value", "", Array(survey, levels, interval_in, counted_from_ft))
+End Function
+
+Public Function OVS_SURVEY_CONTOURS_US_WHY(ByVal survey As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_ft As Variant) As Variant
+    OVS_SURVEY_CONTOURS_US_WHY = Called("survey_contours", "us", "why", "", Array(survey, levels, interval_in, counted_from_ft))
+End Function
+
+Public Function OVS_SURVEY_CONTOURS_US_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_ft As Variant) As Variant
+    OVS_SURVEY_CONTOURS_US_GET = Called("survey_contours", "us", "get", result, Array(survey, levels, interval_in, counted_from_ft))
+End Function
+
+' Lines of equal height on the old slab.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' levels: the levels, rising; a range with the columns level_m; may be left out
+' interval_mm: the step between levels, in place of a list (mm); more than 0 mm, at most 100000 mm; may be left out
+' counted_from_m: a level that the steps are counted from (m); at least -10000 m, at most 10000 m; left out: 0 ft, because whole steps from the job datum
+' Gives lines (the lines), points (their places).
+Public Function OVS_SURVEY_CONTOURS_SI(ByVal survey As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_m As Variant) As Variant
+    OVS_SURVEY_CONTOURS_SI = Called("survey_contours", "si", "value", "", Array(survey, levels, interval_mm, counted_from_m))
+End Function
+
+Public Function OVS_SURVEY_CONTOURS_SI_WHY(ByVal survey As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_m As Variant) As Variant
+    OVS_SURVEY_CONTOURS_SI_WHY = Called("survey_contours", "si", "why", "", Array(survey, levels, interval_mm, counted_from_m))
+End Function
+
+Public Function OVS_SURVEY_CONTOURS_SI_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_m As Variant) As Variant
+    OVS_SURVEY_CONTOURS_SI_GET = Called("survey_contours", "si", "get", result, Array(survey, levels, interval_mm, counted_from_m))
+End Function
+
+' Lines of equal height on the finish, over the work.
+' survey: the old slab, whose outline bounds the lines; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' levels: the levels, rising; a range with the columns level_ft; may be left out
+' interval_in: the step between levels, in place of a list (in); more than 0 in, at most 3937.00787402 in; may be left out
+' counted_from_ft: a level that the steps are counted from (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; left out: 0 ft, because whole steps from the job datum
+' Gives lines (the lines), points (their places).
+Public Function OVS_FINISH_CONTOURS_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_ft As Variant) As Variant
+    OVS_FINISH_CONTOURS_US = Called("finish_contours", "us", "value", "", Array(survey, finish, levels, interval_in, counted_from_ft))
+End Function
+
+Public Function OVS_FINISH_CONTOURS_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_ft As Variant) As Variant
+    OVS_FINISH_CONTOURS_US_WHY = Called("finish_contours", "us", "why", "", Array(survey, finish, levels, interval_in, counted_from_ft))
+End Function
+
+Public Function OVS_FINISH_CONTOURS_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_ft As Variant) As Variant
+    OVS_FINISH_CONTOURS_US_GET = Called("finish_contours", "us", "get", result, Array(survey, finish, levels, interval_in, counted_from_ft))
+End Function
+
+' Lines of equal height on the finish, over the work.
+' survey: the old slab, whose outline bounds the lines; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' levels: the levels, rising; a range with the columns level_m; may be left out
+' interval_mm: the step between levels, in place of a list (mm); more than 0 mm, at most 100000 mm; may be left out
+' counted_from_m: a level that the steps are counted from (m); at least -10000 m, at most 10000 m; left out: 0 ft, because whole steps from the job datum
+' Gives lines (the lines), points (their places).
+Public Function OVS_FINISH_CONTOURS_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_m As Variant) As Variant
+    OVS_FINISH_CONTOURS_SI = Called("finish_contours", "si", "value", "", Array(survey, finish, levels, interval_mm, counted_from_m))
+End Function
+
+Public Function OVS_FINISH_CONTOURS_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_m As Variant) As Variant
+    OVS_FINISH_CONTOURS_SI_WHY = Called("finish_contours", "si", "why", "", Array(survey, finish, levels, interval_mm, counted_from_m))
+End Function
+
+Public Function OVS_FINISH_CONTOURS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_m As Variant) As Variant
+    OVS_FINISH_CONTOURS_SI_GET = Called("finish_contours", "si", "get", result, Array(survey, finish, levels, interval_mm, counted_from_m))
+End Function
+
+' The work in bands of thickness between successive levels, as polygons with area and volume.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' levels: the levels, rising; a range with the columns level_in; may be left out
+' interval_in: the step between levels, in place of a list (in); more than 0 in, at most 3937.00787402 in; may be left out
+' counted_from_in: a level that the steps are counted from (in); at least -3937.00787402 in, at most 3937.00787402 in; left out: 0 in, because whole steps of the interval
+' Gives bands (the bands), parts (their connected parts), corners (the corners of their polygons).
+Public Function OVS_THICKNESS_BANDS_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant) As Variant
+    OVS_THICKNESS_BANDS_US = Called("thickness_bands", "us", "value", "", Array(survey, finish, levels, interval_in, counted_from_in))
+End Function
+
+Public Function OVS_THICKNESS_BANDS_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant) As Variant
+    OVS_THICKNESS_BANDS_US_WHY = Called("thickness_bands", "us", "why", "", Array(survey, finish, levels, interval_in, counted_from_in))
+End Function
+
+Public Function OVS_THICKNESS_BANDS_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant) As Variant
+    OVS_THICKNESS_BANDS_US_GET = Called("thickness_bands", "us", "get", result, Array(survey, finish, levels, interval_in, counted_from_in))
+End Function
+
+' The work in bands of thickness between successive levels, as polygons with area and volume.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' levels: the levels, rising; a range with the columns level_mm; may be left out
+' interval_mm: the step between levels, in place of a list (mm); more than 0 mm, at most 100000 mm; may be left out
+' counted_from_mm: a level that the steps are counted from (mm); at least -100000 mm, at most 100000 mm; left out: 0 in, because whole steps of the interval
+' Gives bands (the bands), parts (their connected parts), corners (the corners of their polygons).
+Public Function OVS_THICKNESS_BANDS_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant) As Variant
+    OVS_THICKNESS_BANDS_SI = Called("thickness_bands", "si", "value", "", Array(survey, finish, levels, interval_mm, counted_from_mm))
+End Function
+
+Public Function OVS_THICKNESS_BANDS_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant) As Variant
+    OVS_THICKNESS_BANDS_SI_WHY = Called("thickness_bands", "si", "why", "", Array(survey, finish, levels, interval_mm, counted_from_mm))
+End Function
+
+Public Function OVS_THICKNESS_BANDS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant) As Variant
+    OVS_THICKNESS_BANDS_SI_GET = Called("thickness_bands", "si", "get", result, Array(survey, finish, levels, interval_mm, counted_from_mm))
+End Function
+
+' How much of the work is how thick: area and volume by bins of thickness, and the depths below which shares of the area lie.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' levels: the edges of the bins, rising; a range with the columns level_in; may be left out
+' interval_in: the width of a bin, in place of a list of edges (in); more than 0 in, at most 3937.00787402 in; may be left out
+' counted_from_in: an edge that the widths are counted from (in); at least -3937.00787402 in, at most 3937.00787402 in; left out: 0 in, because whole steps of the width
+' shares: shares of the area whose depths are told; a range with the columns share_percent; left out: [{"share": "0 %"}, {"share": "25 %"}, {"share": "50 %"}, {"share": "75 %"}, {"share": "100 %"}], because least, quarters and greatest
+' Gives area_ft2 (the whole area), volume_yd3 (the whole volume, high spots taken off), bins (the bins), quantiles (the depths of the shares).
+Public Function OVS_THICKNESS_HISTOGRAM_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant, Optional ByVal shares As Variant) As Variant
+    OVS_THICKNESS_HISTOGRAM_US = Called("thickness_histogram", "us", "value", "", Array(survey, finish, levels, interval_in, counted_from_in, shares))
+End Function
+
+Public Function OVS_THICKNESS_HISTOGRAM_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant, Optional ByVal shares As Variant) As Variant
+    OVS_THICKNESS_HISTOGRAM_US_WHY = Called("thickness_histogram", "us", "why", "", Array(survey, finish, levels, interval_in, counted_from_in, shares))
+End Function
+
+Public Function OVS_THICKNESS_HISTOGRAM_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_in As Variant, Optional ByVal counted_from_in As Variant, Optional ByVal shares As Variant) As Variant
+    OVS_THICKNESS_HISTOGRAM_US_GET = Called("thickness_histogram", "us", "get", result, Array(survey, finish, levels, interval_in, counted_from_in, shares))
+End Function
+
+' How much of the work is how thick: area and volume by bins of thickness, and the depths below which shares of the area lie.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' levels: the edges of the bins, rising; a range with the columns level_mm; may be left out
+' interval_mm: the width of a bin, in place of a list of edges (mm); more than 0 mm, at most 100000 mm; may be left out
+' counted_from_mm: an edge that the widths are counted from (mm); at least -100000 mm, at most 100000 mm; left out: 0 in, because whole steps of the width
+' shares: shares of the area whose depths are told; a range with the columns share_percent; left out: [{"share": "0 %"}, {"share": "25 %"}, {"share": "50 %"}, {"share": "75 %"}, {"share": "100 %"}], because least, quarters and greatest
+' Gives area_m2 (the whole area), volume_m3 (the whole volume, high spots taken off), bins (the bins), quantiles (the depths of the shares).
+Public Function OVS_THICKNESS_HISTOGRAM_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant, Optional ByVal shares As Variant) As Variant
+    OVS_THICKNESS_HISTOGRAM_SI = Called("thickness_histogram", "si", "value", "", Array(survey, finish, levels, interval_mm, counted_from_mm, shares))
+End Function
+
+Public Function OVS_THICKNESS_HISTOGRAM_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant, Optional ByVal shares As Variant) As Variant
+    OVS_THICKNESS_HISTOGRAM_SI_WHY = Called("thickness_histogram", "si", "why", "", Array(survey, finish, levels, interval_mm, counted_from_mm, shares))
+End Function
+
+Public Function OVS_THICKNESS_HISTOGRAM_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal levels As Variant, Optional ByVal interval_mm As Variant, Optional ByVal counted_from_mm As Variant, Optional ByVal shares As Variant) As Variant
+    OVS_THICKNESS_HISTOGRAM_SI_GET = Called("thickness_histogram", "si", "get", result, Array(survey, finish, levels, interval_mm, counted_from_mm, shares))
+End Function
+
+' The thickness over zones of the work, each with its own figures, and over what no zone covers.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' zones: the corners of the zones; a range with the columns zone, x_ft, y_ft
+' thinner_than_in: the area thinner than this is told (in); at least -3937.00787402 in, at most 3937.00787402 in; may be left out
+' Gives figures (the figures of each zone), rest (the figures of the work outside all zones).
+Public Function OVS_THICKNESS_ZONES_US(ByVal survey As Variant, ByVal finish As Variant, ByVal zones As Variant, Optional ByVal thinner_than_in As Variant) As Variant
+    OVS_THICKNESS_ZONES_US = Called("thickness_zones", "us", "value", "", Array(survey, finish, zones, thinner_than_in))
+End Function
+
+Public Function OVS_THICKNESS_ZONES_US_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal zones As Variant, Optional ByVal thinner_than_in As Variant) As Variant
+    OVS_THICKNESS_ZONES_US_WHY = Called("thickness_zones", "us", "why", "", Array(survey, finish, zones, thinner_than_in))
+End Function
+
+Public Function OVS_THICKNESS_ZONES_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal zones As Variant, Optional ByVal thinner_than_in As Variant) As Variant
+    OVS_THICKNESS_ZONES_US_GET = Called("thickness_zones", "us", "get", result, Array(survey, finish, zones, thinner_than_in))
+End Function
+
+' The thickness over zones of the work, each with its own figures, and over what no zone covers.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' zones: the corners of the zones; a range with the columns zone, x_m, y_m
+' thinner_than_mm: the area thinner than this is told (mm); at least -100000 mm, at most 100000 mm; may be left out
+' Gives figures (the figures of each zone), rest (the figures of the work outside all zones).
+Public Function OVS_THICKNESS_ZONES_SI(ByVal survey As Variant, ByVal finish As Variant, ByVal zones As Variant, Optional ByVal thinner_than_mm As Variant) As Variant
+    OVS_THICKNESS_ZONES_SI = Called("thickness_zones", "si", "value", "", Array(survey, finish, zones, thinner_than_mm))
+End Function
+
+Public Function OVS_THICKNESS_ZONES_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal zones As Variant, Optional ByVal thinner_than_mm As Variant) As Variant
+    OVS_THICKNESS_ZONES_SI_WHY = Called("thickness_zones", "si", "why", "", Array(survey, finish, zones, thinner_than_mm))
+End Function
+
+Public Function OVS_THICKNESS_ZONES_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal zones As Variant, Optional ByVal thinner_than_mm As Variant) As Variant
+    OVS_THICKNESS_ZONES_SI_GET = Called("thickness_zones", "si", "get", result, Array(survey, finish, zones, thinner_than_mm))
+End Function
+
+' Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' line_value: the places of the line, two or more; a range with the columns x_ft, y_ft
+' spacing_ft: also tell the heights at whole steps of this from the start (ft); at least 0.00328083989501 ft, at most 3280.83989501 ft; may be left out
+' Gives length_ft (length of the line), covered_ft (length over the work), net_ft2 (area between old slab and finish, high spots taken off), fill_ft2 (area where the finish is above the old slab), high_ft2 (area of old slab above the finish), mean_in (net area over covered length), least_in (least thickness along the line), least_distance_ft (where it is, along the line), least_x_ft (where it is, from the left), least_y_ft (where it is, from the front), greatest_in (greatest thickness along the line), greatest_distance_ft (where it is, along the line), greatest_x_ft (where it is, from the left), greatest_y_ft (where it is, from the front), stations (the stations), samples (the heights at whole steps of the spacing; none without one), gaps (the stretches outside the work).
+Public Function OVS_SECTION_US(ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, Optional ByVal spacing_ft As Variant) As Variant
+    OVS_SECTION_US = Called("section", "us", "value", "", Array(survey, finish, line_value, spacing_ft))
+End Function
+
+Public Function OVS_SECTION_US_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, Optional ByVal spacing_ft As Variant) As Variant
+    OVS_SECTION_US_WHY = Called("section", "us", "why", "", Array(survey, finish, line_value, spacing_ft))
+End Function
+
+Public Function OVS_SECTION_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, Optional ByVal spacing_ft As Variant) As Variant
+    OVS_SECTION_US_GET = Called("section", "us", "get", result, Array(survey, finish, line_value, spacing_ft))
+End Function
+
+' Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' line_value: the places of the line, two or more; a range with the columns x_m, y_m
+' spacing_m: also tell the heights at whole steps of this from the start (m); at least 0.001 m, at most 1000 m; may be left out
+' Gives length_m (length of the line), covered_m (length over the work), net_m2 (area between old slab and finish, high spots taken off), fill_m2 (area where the finish is above the old slab), high_m2 (area of old slab above the finish), mean_mm (net area over covered length), least_mm (least thickness along the line), least_distance_m (where it is, along the line), least_x_m (where it is, from the left), least_y_m (where it is, from the front), greatest_mm (greatest thickness along the line), greatest_distance_m (where it is, along the line), greatest_x_m (where it is, from the left), greatest_y_m (where it is, from the front), stations (the stations), samples (the heights at whole steps of the spacing; none without one), gaps (the stretches outside the work).
+Public Function OVS_SECTION_SI(ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, Optional ByVal spacing_m As Variant) As Variant
+    OVS_SECTION_SI = Called("section", "si", "value", "", Array(survey, finish, line_value, spacing_m))
+End Function
+
+Public Function OVS_SECTION_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, Optional ByVal spacing_m As Variant) As Variant
+    OVS_SECTION_SI_WHY = Called("section", "si", "why", "", Array(survey, finish, line_value, spacing_m))
+End Function
+
+Public Function OVS_SECTION_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, Optional ByVal spacing_m As Variant) As Variant
+    OVS_SECTION_SI_GET = Called("section", "si", "get", result, Array(survey, finish, line_value, spacing_m))
 End Function
 
 ' The volume of a slab, a ramp or a step from its length, width and mean depth.

@@ -49,6 +49,10 @@ class FormError(OverslabError, ValueError):
     104 COLUMN_MISSING: a column that is needed is not there.
     105 COLUMN_DOUBTFUL: the head of a column contradicts itself or another.
     110 NOT_BASE64: the text behind base64: is not base64.
+    150 LEVELS_UNSORTED: levels do not rise from one to the next.
+    151 TOO_MANY_LEVELS: an interval or a list gives too many levels.
+    152 LINE_TOO_SHORT: a line has fewer than two places apart from one another.
+    154 TOO_MANY_STATIONS: a spacing gives too many stations.
     """
 
 
@@ -76,7 +80,15 @@ class SurveyError(OverslabError, ValueError):
     122 FACES_OVERLAP: two triangles overlap.
     123 POINT_IN_FACE: a point lies in a triangle or on its side.
     124 EDGE_OF_THREE: three triangles share one side.
+    115 THINNING_COUNT: fewer points are asked than the hull of the points has corners.
+    116 THINNING_UNREACHABLE: points at one place differ by more than the height error asked.
+    117 KNOWN_POINTS: the known points do not fix the axes.
+    118 AXES_DISAGREE: the known points do not lie alike in both systems of axes.
+    119 AXES_MIRRORED: the known points lie alike only as in a mirror.
     140 SHOT_UNKNOWN: no shot of the survey has this name.
+    160 NO_OUTLET: water has no way out: no edge is open and there is no drain.
+    161 DRAIN_OUTSIDE: a drain lies outside the outline.
+    153 LINE_OUTSIDE: a line lies wholly outside the surveyed outline.
     """
 
 

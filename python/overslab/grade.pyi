@@ -41,6 +41,14 @@ __all__ = [
     "Thickness",
     "second_look",
     "SecondLook",
+    "finish_standing_water",
+    "FinishStandingWater",
+    "grind_high_spots",
+    "GrindHighSpots",
+    "fill_low_spots",
+    "FillLowSpots",
+    "fill_ponds",
+    "FillPonds",
     "thickness_areas",
     "ThicknessAreas",
     "thickness_contours",
@@ -1635,6 +1643,555 @@ class SecondLook(AnswerResult):
     @property
     def drop_without_all_mm(self) -> float:
         r"""how far the finish could drop without all of them [mm]."""
+
+def finish_standing_water(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    *,
+    edges: Table | None = None,
+    drains: Table | None = None,
+    shallowest: Quantity | None = None,
+    units: Units | None = None,
+) -> FinishStandingWater:
+    r"""The ponds of a finish, and which ponds of the old slab it cures.
+
+    Rule: level at a place = least over all ways to an outlet of the highest place on the way; depth =
+        level - surface.
+    Takes for granted: edges and drains are the same for the old slab and the finish; a drain takes
+        water at the height of the surface.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the new top surface; a Finish
+        edges: edges that are walled, open or drained; a table of at least 0 rows, each an edge and what
+            it does to water, with the columns; may be left out
+            edge: name of the edge, or of a hole; a text
+            state: open: water runs off over it; walled: it is held; drained: a drain along it takes it;
+                one of "open", "walled", "drained"
+        drains: drains in the floor; a table of at least 0 rows, each a place of a drain; rows of one
+            name are a drain along the line through them, with the columns; may be left out
+            x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m)
+            y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+                (at least -100000 m, at most 100000 m)
+            name: name of the drain; a text; may be left out
+        shallowest: ponds shallower than this are left out [in | mm]; at least 0 in, at most 12 in (at
+            least 0 mm, at most 304.8 mm); where it is not given 1/16 in is taken: a rod hardly tells
+            less
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        FinishStandingWater, with the attributes
+            count: how many ponds the finish has
+            area_ft2, area_m2: area of the finish under water [ft2 | m2]
+            volume_ft3, volume_m3: water on the finish [ft3 | m3]
+            depth_in, depth_mm: greatest depth on the finish; none without a pond [in | mm]
+            left_out: how many ponds of the finish were shallower
+            cured: how many ponds of the old slab are cured
+            left: how many ponds of the old slab are not
+            ponds: the ponds of the finish, a table of ponds
+            old_ponds: the ponds of the old slab, a table of old_ponds
+        and notes, basis and taken.
+
+    Raises:
+        GradeError: no edge of the outline has this name (EDGE_UNKNOWN)
+        SurveyError: a drain lies outside the outline (DRAIN_OUTSIDE); water has no way out: no edge is
+            open and there is no drain (NO_OUTLET)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+        FormError: the value is of another kind than the port takes (KIND_MISMATCH)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import finish_standing_water
+        >>> answer = finish_standing_water(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     finish={
+        ...         "points": [
+        ...             {"x": "0 ft", "y": "0 ft", "elevation": "99.6 ft"},
+        ...             {"x": "20 ft", "y": "0 ft", "elevation": "99.6 ft"},
+        ...             {"x": "0 ft", "y": "32 ft", "elevation": "99.5 ft"},
+        ...         ],
+        ...     },
+        ...     edges=[
+        ...         {"edge": "right", "state": "walled"},
+        ...         {"edge": "back", "state": "walled"},
+        ...         {"edge": "left", "state": "walled"},
+        ...     ],
+        ... )
+        >>> answer.count
+        1
+
+    Since 0.1.0.
+    """
+
+@final
+class FinishStandingWater(AnswerResult):
+    r"""What `finish_standing_water` gives."""
+
+    @property
+    def count(self) -> int:
+        r"""how many ponds the finish has."""
+
+    @property
+    def area_ft2(self) -> float:
+        r"""area of the finish under water [ft2]."""
+
+    @property
+    def area_m2(self) -> float:
+        r"""area of the finish under water [m2]."""
+
+    @property
+    def volume_ft3(self) -> float:
+        r"""water on the finish [ft3]."""
+
+    @property
+    def volume_m3(self) -> float:
+        r"""water on the finish [m3]."""
+
+    @property
+    def depth_in(self) -> float | None:
+        r"""greatest depth on the finish; none without a pond [in]."""
+
+    @property
+    def depth_mm(self) -> float | None:
+        r"""greatest depth on the finish; none without a pond [mm]."""
+
+    @property
+    def left_out(self) -> int:
+        r"""how many ponds of the finish were shallower."""
+
+    @property
+    def cured(self) -> int:
+        r"""how many ponds of the old slab are cured."""
+
+    @property
+    def left(self) -> int:
+        r"""how many ponds of the old slab are not."""
+
+    @property
+    def ponds(self) -> dict[str, Column]:
+        r"""the ponds of the finish."""
+
+    @property
+    def old_ponds(self) -> dict[str, Column]:
+        r"""the ponds of the old slab."""
+
+def grind_high_spots(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    *,
+    below: Quantity | None = None,
+    zone: Outline | RecordLike | None = None,
+    units: Units | None = None,
+) -> GrindHighSpots:
+    r"""The old slab after all that stands above a plane was ground off, with area, volume and deepest cut.
+
+    Rule: new slab = least of (old slab, finish - below); volume = integral of (old slab - new slab).
+    Takes for granted: grinding makes silica dust: wet or with extraction, and a mask; where a zone ends
+        a step is left.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the surface it is ground to, or a finish above it; a Finish
+        below: it is ground to so much under that surface [in | mm]; at least 0 in, at most 120 in (at
+            least 0 mm, at most 3048 mm); where it is not given 0 in is taken: it is ground to the
+            surface itself
+        zone: only within this outline; an Outline; may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        GrindHighSpots, with the attributes
+            survey: the old slab after it
+            area_ft2, area_m2: area ground or filled [ft2 | m2]
+            volume_ft3, volume_m3: volume taken off or filled [ft3 | m3]
+            deepest_in, deepest_mm: deepest cut or fill; none where nothing is changed [in | mm]
+            deepest_x_ft, deepest_x_m: where it is, from the left [ft | m]
+            deepest_y_ft, deepest_y_m: where it is, from the front [ft | m]
+        and notes, basis and taken.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); a number stands without its unit
+            (UNIT_MISSING)
+        SurveyError: a zone leaves the surveyed outline (REGION_OUTSIDE)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import grind_high_spots
+        >>> answer = grind_high_spots(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     finish={"level": "99.55 ft"},
+        ...     below="3 in",
+        ... )
+        >>> round(answer.area_ft2, 4)
+        161.2519
+
+    Since 0.1.0.
+    """
+
+@final
+class GrindHighSpots(AnswerResult):
+    r"""What `grind_high_spots` gives."""
+
+    @property
+    def survey(self) -> Survey:
+        r"""the old slab after it."""
+
+    @property
+    def area_ft2(self) -> float:
+        r"""area ground or filled [ft2]."""
+
+    @property
+    def area_m2(self) -> float:
+        r"""area ground or filled [m2]."""
+
+    @property
+    def volume_ft3(self) -> float:
+        r"""volume taken off or filled [ft3]."""
+
+    @property
+    def volume_m3(self) -> float:
+        r"""volume taken off or filled [m3]."""
+
+    @property
+    def deepest_in(self) -> float | None:
+        r"""deepest cut or fill; none where nothing is changed [in]."""
+
+    @property
+    def deepest_mm(self) -> float | None:
+        r"""deepest cut or fill; none where nothing is changed [mm]."""
+
+    @property
+    def deepest_x_ft(self) -> float | None:
+        r"""where it is, from the left [ft]."""
+
+    @property
+    def deepest_x_m(self) -> float | None:
+        r"""where it is, from the left [m]."""
+
+    @property
+    def deepest_y_ft(self) -> float | None:
+        r"""where it is, from the front [ft]."""
+
+    @property
+    def deepest_y_m(self) -> float | None:
+        r"""where it is, from the front [m]."""
+
+def fill_low_spots(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    *,
+    below: Quantity | None = None,
+    zone: Outline | RecordLike | None = None,
+    units: Units | None = None,
+) -> FillLowSpots:
+    r"""The old slab after all that lies below a plane was filled, with area, volume and greatest depth of fill.
+
+    Rule: new slab = greatest of (old slab, finish - below); volume = integral of (new slab - old slab).
+    Takes for granted: the fill is struck off to the plane; where a zone ends a step is left.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the surface it is filled to, or a finish above it; a Finish
+        below: it is filled to so much under that surface [in | mm]; at least 0 in, at most 120 in (at
+            least 0 mm, at most 3048 mm); where it is not given 0 in is taken: it is filled to the
+            surface itself
+        zone: only within this outline; an Outline; may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        FillLowSpots, with the attributes
+            survey: the old slab after it
+            area_ft2, area_m2: area ground or filled [ft2 | m2]
+            volume_ft3, volume_m3: volume taken off or filled [ft3 | m3]
+            deepest_in, deepest_mm: deepest cut or fill; none where nothing is changed [in | mm]
+            deepest_x_ft, deepest_x_m: where it is, from the left [ft | m]
+            deepest_y_ft, deepest_y_m: where it is, from the front [ft | m]
+        and notes, basis and taken.
+
+    Raises:
+        QuantityError: the unit belongs to another quantity (UNIT_WRONG)
+        FormError: the value is of another kind than the port takes (KIND_MISMATCH)
+        SurveyError: a zone leaves the surveyed outline (REGION_OUTSIDE)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import fill_low_spots
+        >>> answer = fill_low_spots(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     finish={"level": "99.55 ft"},
+        ...     below="4 in",
+        ... )
+        >>> round(answer.area_ft2, 4)
+        95.5966
+
+    Since 0.1.0.
+    """
+
+@final
+class FillLowSpots(AnswerResult):
+    r"""What `fill_low_spots` gives."""
+
+    @property
+    def survey(self) -> Survey:
+        r"""the old slab after it."""
+
+    @property
+    def area_ft2(self) -> float:
+        r"""area ground or filled [ft2]."""
+
+    @property
+    def area_m2(self) -> float:
+        r"""area ground or filled [m2]."""
+
+    @property
+    def volume_ft3(self) -> float:
+        r"""volume taken off or filled [ft3]."""
+
+    @property
+    def volume_m3(self) -> float:
+        r"""volume taken off or filled [m3]."""
+
+    @property
+    def deepest_in(self) -> float | None:
+        r"""deepest cut or fill; none where nothing is changed [in]."""
+
+    @property
+    def deepest_mm(self) -> float | None:
+        r"""deepest cut or fill; none where nothing is changed [mm]."""
+
+    @property
+    def deepest_x_ft(self) -> float | None:
+        r"""where it is, from the left [ft]."""
+
+    @property
+    def deepest_x_m(self) -> float | None:
+        r"""where it is, from the left [m]."""
+
+    @property
+    def deepest_y_ft(self) -> float | None:
+        r"""where it is, from the front [ft]."""
+
+    @property
+    def deepest_y_m(self) -> float | None:
+        r"""where it is, from the front [m]."""
+
+def fill_ponds(
+    survey: Survey | RecordLike,
+    *,
+    edges: Table | None = None,
+    drains: Table | None = None,
+    shallowest: Quantity | None = None,
+    zone: Outline | RecordLike | None = None,
+    units: Units | None = None,
+) -> FillPonds:
+    r"""The old slab after its ponds were filled to their spill levels, with area, volume and greatest depth of fill.
+
+    Rule: new slab = level of the water where water stands.
+    Takes for granted: outer edges are open and holes are walled where nothing is stated; the fill is
+        struck off level.
+
+    Args:
+        survey: the old slab; a Survey
+        edges: edges that are walled, open or drained; a table of at least 0 rows, each an edge and what
+            it does to water, with the columns; may be left out
+            edge: name of the edge, or of a hole; a text
+            state: open: water runs off over it; walled: it is held; drained: a drain along it takes it;
+                one of "open", "walled", "drained"
+        drains: drains in the floor; a table of at least 0 rows, each a place of a drain; rows of one
+            name are a drain along the line through them, with the columns; may be left out
+            x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m)
+            y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+                (at least -100000 m, at most 100000 m)
+            name: name of the drain; a text; may be left out
+        shallowest: ponds shallower than this are left [in | mm]; at least 0 in, at most 12 in (at least
+            0 mm, at most 304.8 mm); where it is not given 1/16 in is taken: a rod hardly tells less
+        zone: only within this outline; an Outline; may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        FillPonds, with the attributes
+            survey: the old slab after it
+            area_ft2, area_m2: area ground or filled [ft2 | m2]
+            volume_ft3, volume_m3: volume taken off or filled [ft3 | m3]
+            deepest_in, deepest_mm: deepest cut or fill; none where nothing is changed [in | mm]
+            deepest_x_ft, deepest_x_m: where it is, from the left [ft | m]
+            deepest_y_ft, deepest_y_m: where it is, from the front [ft | m]
+        and notes, basis and taken.
+
+    Raises:
+        GradeError: no edge of the outline has this name (EDGE_UNKNOWN)
+        SurveyError: a drain lies outside the outline (DRAIN_OUTSIDE); a zone leaves the surveyed
+            outline (REGION_OUTSIDE)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.grade import fill_ponds
+        >>> answer = fill_ponds(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     edges=[
+        ...         {"edge": "front", "state": "walled"},
+        ...         {"edge": "right", "state": "walled"},
+        ...         {"edge": "left", "state": "walled"},
+        ...     ],
+        ... )
+        >>> round(answer.area_ft2, 4)
+        593.4278
+
+    Since 0.1.0.
+    """
+
+@final
+class FillPonds(AnswerResult):
+    r"""What `fill_ponds` gives."""
+
+    @property
+    def survey(self) -> Survey:
+        r"""the old slab after it."""
+
+    @property
+    def area_ft2(self) -> float:
+        r"""area ground or filled [ft2]."""
+
+    @property
+    def area_m2(self) -> float:
+        r"""area ground or filled [m2]."""
+
+    @property
+    def volume_ft3(self) -> float:
+        r"""volume taken off or filled [ft3]."""
+
+    @property
+    def volume_m3(self) -> float:
+        r"""volume taken off or filled [m3]."""
+
+    @property
+    def deepest_in(self) -> float | None:
+        r"""deepest cut or fill; none where nothing is changed [in]."""
+
+    @property
+    def deepest_mm(self) -> float | None:
+        r"""deepest cut or fill; none where nothing is changed [mm]."""
+
+    @property
+    def deepest_x_ft(self) -> float | None:
+        r"""where it is, from the left [ft]."""
+
+    @property
+    def deepest_x_m(self) -> float | None:
+        r"""where it is, from the left [m]."""
+
+    @property
+    def deepest_y_ft(self) -> float | None:
+        r"""where it is, from the front [ft]."""
+
+    @property
+    def deepest_y_m(self) -> float | None:
+        r"""where it is, from the front [m]."""
 
 def thickness_areas(
     survey: Survey | RecordLike,

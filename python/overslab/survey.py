@@ -32,7 +32,17 @@ from overslab._overslab import (
     ReadPoints,
     read_surface,
     ReadSurface,
+    points_to_axes,
+    PointsToAxes,
+    points_along_wall,
+    PointsAlongWall,
+    part_strays,
+    PartStrays,
+    thin_points,
+    ThinPoints,
     survey_from_points,
+    standing_water,
+    StandingWater,
 )
 
 __all__ = [
@@ -67,5 +77,15 @@ __all__ = [
     "ReadPoints",
     "read_surface",
     "ReadSurface",
+    "points_to_axes",
+    "PointsToAxes",
+    "points_along_wall",
+    "PointsAlongWall",
+    "part_strays",
+    "PartStrays",
+    "thin_points",
+    "ThinPoints",
     "survey_from_points",
+    "standing_water",
+    "StandingWater",
 ]

@@ -25,6 +25,8 @@ super::c_library::signatures! {
     "dpippipi>p": d p i p p i p i > p;
     "ipi>i": i p i > i;
     "p>v": p > v;
+    "pddddpipip>i": p d d d d p i p i p > i;
+    "pddddpippipi>p": p d d d d p i p p i p i > p;
     "pdddpipip>i": p d d d p i p i p > i;
     "pdddpippipi>p": p d d d p i p p i p i > p;
     "pdpipip>i": p d p i p i p > i;
@@ -73,6 +75,8 @@ super::c_library::signatures! {
     "ppppippipi>p": p p p p i p p i p i > p;
     "ppppipppipipip>i": p p p p i p p p i p i p i p > i;
     "ppppipppipippipi>p": p p p p i p p p i p i p p i p i > p;
+    "pppppipipip>i": p p p p p i p i p i p > i;
+    "pppppipippipi>p": p p p p p i p i p p i p i > p;
     "pppppippi>i": p p p p p i p p i > i;
     "ppppppippi>i": p p p p p p i p p i > i;
     "pppppppippi>i": p p p p p p p i p p i > i;

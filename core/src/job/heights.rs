@@ -1,6 +1,7 @@
 //! How a job says heights: as rods from the first set-up where a level was used, as elevations always.
 
 use super::report::Measure;
+use super::say;
 use crate::failure::{Code, Failure, Result, check};
 use crate::grade::finish::HEIGHT;
 use crate::quantity::length::unit::{foot, meter};
@@ -75,6 +76,11 @@ impl Heights {
     /// The rod on that height, where there is a level, in the given words.
     pub(super) fn rod(self, elevation: Elevation, words: fn(RodWords, Length) -> Measure) -> Option<Measure> {
         self.sight.map(|sight| words(self.rod, sight - elevation))
+    }
+
+    /// A height as the crew reads it: the rod where there is a level, else the elevation.
+    pub(super) fn say(self, elevation: Elevation) -> Measure {
+        self.rod(elevation, RodWords::coarse).unwrap_or_else(|| say::height(elevation))
     }
 
     /// A height given as an elevation or as a rod reading from the first set-up, but not as both.

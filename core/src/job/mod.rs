@@ -45,11 +45,12 @@ pub use finish::{
 };
 pub use input::{
     AboutInput, AllowanceInput, ElevationsInput, ExtraInput, Job, LimitInput, LimitPlaceInput, OrderInput,
-    SCHEMA_VERSION,
+    SCHEMA_VERSION, SectionInput, ZoneInput,
 };
 pub use report::{
-    EdgeHeights, FacetReport, FallReport, FinishReport, FitReport, GoverningReport, LevelReport, LookAgain,
-    Measure, OldFloor, OrderLine, OrderReport, PlaceHeight, PlaceReport, Report, RoundingReport, SaidBasis,
-    SaidNote, SuspectReport, TakenReport, ThicknessReport,
+    CleanUpReport, EdgeHeights, FacetReport, FallReport, FinishReport, FitReport, GoverningReport,
+    LevelReport, LookAgain, Measure, OldFloor, OrderLine, OrderReport, PlaceHeight, PlaceReport, PondReport,
+    Report, RoundingReport, SaidBasis, SaidNote, SectionReport, StandingWater, StationReport, SuspectReport,
+    TakenReport, ThicknessReport, ZoneReport,
 };
 pub use schema::{job_schema, report_schema};

@@ -58,6 +58,12 @@ pub(super) fn body(value: Volume) -> Measure {
     Measure::new(value, &volume::unit::cubic_yard, &volume::unit::cubic_meter, text)
 }
 
+/// Water, or what is ground off and filled: `1.4 ft3`.
+pub(super) fn water(value: Volume) -> Measure {
+    let text = number_in(value, &volume::unit::cubic_foot, 1);
+    Measure::new(value, &volume::unit::cubic_foot, &volume::unit::liter, text)
+}
+
 /// A volume as the plant sells it: `9 3/4 yd3` where it is a whole number of eighths, decimals where not.
 pub(super) fn sold(value: Volume) -> Measure {
     let yards = (volume::unit::cubic_yard.from_base)(value.base());

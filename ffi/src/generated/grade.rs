@@ -170,6 +170,193 @@ pub const OVS_SECOND_LOOK_DROP_WITHOUT_ALL: c_int = 1;
 /// How many results there are.
 pub const OVS_SECOND_LOOK_RESULTS: c_int = 2;
 
+/// The result `count`: how many ponds the finish has.
+pub const OVS_FINISH_STANDING_WATER_COUNT: c_int = 0;
+
+/// The result `area` (ft2 or m2): area of the finish under water.
+pub const OVS_FINISH_STANDING_WATER_AREA: c_int = 1;
+
+/// The result `volume` (ft3 or m3): water on the finish.
+pub const OVS_FINISH_STANDING_WATER_VOLUME: c_int = 2;
+
+/// The result `depth` (in or mm): greatest depth on the finish; none without a pond.
+pub const OVS_FINISH_STANDING_WATER_DEPTH: c_int = 3;
+
+/// The result `left_out`: how many ponds of the finish were shallower.
+pub const OVS_FINISH_STANDING_WATER_LEFT_OUT: c_int = 4;
+
+/// The result `cured`: how many ponds of the old slab are cured.
+pub const OVS_FINISH_STANDING_WATER_CURED: c_int = 5;
+
+/// The result `left`: how many ponds of the old slab are not.
+pub const OVS_FINISH_STANDING_WATER_LEFT: c_int = 6;
+
+/// The result `ponds`: the ponds of the finish.
+pub const OVS_FINISH_STANDING_WATER_PONDS: c_int = 7;
+
+/// The column `level` of `ponds` (ft or m): level of the water.
+pub const OVS_FINISH_STANDING_WATER_PONDS_LEVEL: c_int = 0;
+
+/// The column `area` of `ponds` (ft2 or m2): area under water.
+pub const OVS_FINISH_STANDING_WATER_PONDS_AREA: c_int = 1;
+
+/// The column `volume` of `ponds` (ft3 or m3): water in it.
+pub const OVS_FINISH_STANDING_WATER_PONDS_VOLUME: c_int = 2;
+
+/// The column `depth` of `ponds` (in or mm): greatest depth.
+pub const OVS_FINISH_STANDING_WATER_PONDS_DEPTH: c_int = 3;
+
+/// The column `deepest_x` of `ponds` (ft or m): where it is deepest, from the left.
+pub const OVS_FINISH_STANDING_WATER_PONDS_DEEPEST_X: c_int = 4;
+
+/// The column `deepest_y` of `ponds` (ft or m): where it is deepest, from the front.
+pub const OVS_FINISH_STANDING_WATER_PONDS_DEEPEST_Y: c_int = 5;
+
+/// The column `spill_x` of `ponds` (ft or m): where the water spills, from the left.
+pub const OVS_FINISH_STANDING_WATER_PONDS_SPILL_X: c_int = 6;
+
+/// The column `spill_y` of `ponds` (ft or m): where the water spills, from the front.
+pub const OVS_FINISH_STANDING_WATER_PONDS_SPILL_Y: c_int = 7;
+
+/// The column `outlet` of `ponds`: edge or drain that takes the water there; none where it runs on over a saddle.
+pub const OVS_FINISH_STANDING_WATER_PONDS_OUTLET: c_int = 8;
+
+/// The column `new` of `ponds`: whether the old slab was dry there.
+pub const OVS_FINISH_STANDING_WATER_PONDS_NEW: c_int = 9;
+
+/// The result `old_ponds`: the ponds of the old slab.
+pub const OVS_FINISH_STANDING_WATER_OLD_PONDS: c_int = 8;
+
+/// The column `level` of `old_ponds` (ft or m): level of the water.
+pub const OVS_FINISH_STANDING_WATER_OLD_PONDS_LEVEL: c_int = 0;
+
+/// The column `area` of `old_ponds` (ft2 or m2): area under water.
+pub const OVS_FINISH_STANDING_WATER_OLD_PONDS_AREA: c_int = 1;
+
+/// The column `volume` of `old_ponds` (ft3 or m3): water in it.
+pub const OVS_FINISH_STANDING_WATER_OLD_PONDS_VOLUME: c_int = 2;
+
+/// The column `depth` of `old_ponds` (in or mm): greatest depth.
+pub const OVS_FINISH_STANDING_WATER_OLD_PONDS_DEPTH: c_int = 3;
+
+/// The column `deepest_x` of `old_ponds` (ft or m): where it is deepest, from the left.
+pub const OVS_FINISH_STANDING_WATER_OLD_PONDS_DEEPEST_X: c_int = 4;
+
+/// The column `deepest_y` of `old_ponds` (ft or m): where it is deepest, from the front.
+pub const OVS_FINISH_STANDING_WATER_OLD_PONDS_DEEPEST_Y: c_int = 5;
+
+/// The column `spill_x` of `old_ponds` (ft or m): where the water spills, from the left.
+pub const OVS_FINISH_STANDING_WATER_OLD_PONDS_SPILL_X: c_int = 6;
+
+/// The column `spill_y` of `old_ponds` (ft or m): where the water spills, from the front.
+pub const OVS_FINISH_STANDING_WATER_OLD_PONDS_SPILL_Y: c_int = 7;
+
+/// The column `outlet` of `old_ponds`: edge or drain that takes the water there; none where it runs on over a
+/// saddle.
+pub const OVS_FINISH_STANDING_WATER_OLD_PONDS_OUTLET: c_int = 8;
+
+/// The column `fate` of `old_ponds`: whether the finish cures it.
+pub const OVS_FINISH_STANDING_WATER_OLD_PONDS_FATE: c_int = 9;
+
+/// The column `still` of `old_ponds` (ft2 or m2): area of it that is still under water.
+pub const OVS_FINISH_STANDING_WATER_OLD_PONDS_STILL: c_int = 10;
+
+/// How many results there are.
+pub const OVS_FINISH_STANDING_WATER_RESULTS: c_int = 9;
+
+/// The word `open`.
+pub const OVS_FINISH_STANDING_WATER_EDGES_STATE_OPEN: c_int = 0;
+
+/// The word `walled`.
+pub const OVS_FINISH_STANDING_WATER_EDGES_STATE_WALLED: c_int = 1;
+
+/// The word `drained`.
+pub const OVS_FINISH_STANDING_WATER_EDGES_STATE_DRAINED: c_int = 2;
+
+/// The word `no`.
+pub const OVS_FINISH_STANDING_WATER_PONDS_NEW_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_FINISH_STANDING_WATER_PONDS_NEW_YES: c_int = 1;
+
+/// The word `cured`.
+pub const OVS_FINISH_STANDING_WATER_OLD_PONDS_FATE_CURED: c_int = 0;
+
+/// The word `left`.
+pub const OVS_FINISH_STANDING_WATER_OLD_PONDS_FATE_LEFT: c_int = 1;
+
+/// The result `survey`: the old slab after it.
+pub const OVS_GRIND_HIGH_SPOTS_SURVEY: c_int = 0;
+
+/// The result `area` (ft2 or m2): area ground or filled.
+pub const OVS_GRIND_HIGH_SPOTS_AREA: c_int = 1;
+
+/// The result `volume` (ft3 or m3): volume taken off or filled.
+pub const OVS_GRIND_HIGH_SPOTS_VOLUME: c_int = 2;
+
+/// The result `deepest` (in or mm): deepest cut or fill; none where nothing is changed.
+pub const OVS_GRIND_HIGH_SPOTS_DEEPEST: c_int = 3;
+
+/// The result `deepest_x` (ft or m): where it is, from the left.
+pub const OVS_GRIND_HIGH_SPOTS_DEEPEST_X: c_int = 4;
+
+/// The result `deepest_y` (ft or m): where it is, from the front.
+pub const OVS_GRIND_HIGH_SPOTS_DEEPEST_Y: c_int = 5;
+
+/// How many results there are.
+pub const OVS_GRIND_HIGH_SPOTS_RESULTS: c_int = 6;
+
+/// The result `survey`: the old slab after it.
+pub const OVS_FILL_LOW_SPOTS_SURVEY: c_int = 0;
+
+/// The result `area` (ft2 or m2): area ground or filled.
+pub const OVS_FILL_LOW_SPOTS_AREA: c_int = 1;
+
+/// The result `volume` (ft3 or m3): volume taken off or filled.
+pub const OVS_FILL_LOW_SPOTS_VOLUME: c_int = 2;
+
+/// The result `deepest` (in or mm): deepest cut or fill; none where nothing is changed.
+pub const OVS_FILL_LOW_SPOTS_DEEPEST: c_int = 3;
+
+/// The result `deepest_x` (ft or m): where it is, from the left.
+pub const OVS_FILL_LOW_SPOTS_DEEPEST_X: c_int = 4;
+
+/// The result `deepest_y` (ft or m): where it is, from the front.
+pub const OVS_FILL_LOW_SPOTS_DEEPEST_Y: c_int = 5;
+
+/// How many results there are.
+pub const OVS_FILL_LOW_SPOTS_RESULTS: c_int = 6;
+
+/// The result `survey`: the old slab after it.
+pub const OVS_FILL_PONDS_SURVEY: c_int = 0;
+
+/// The result `area` (ft2 or m2): area ground or filled.
+pub const OVS_FILL_PONDS_AREA: c_int = 1;
+
+/// The result `volume` (ft3 or m3): volume taken off or filled.
+pub const OVS_FILL_PONDS_VOLUME: c_int = 2;
+
+/// The result `deepest` (in or mm): deepest cut or fill; none where nothing is changed.
+pub const OVS_FILL_PONDS_DEEPEST: c_int = 3;
+
+/// The result `deepest_x` (ft or m): where it is, from the left.
+pub const OVS_FILL_PONDS_DEEPEST_X: c_int = 4;
+
+/// The result `deepest_y` (ft or m): where it is, from the front.
+pub const OVS_FILL_PONDS_DEEPEST_Y: c_int = 5;
+
+/// How many results there are.
+pub const OVS_FILL_PONDS_RESULTS: c_int = 6;
+
+/// The word `open`.
+pub const OVS_FILL_PONDS_EDGES_STATE_OPEN: c_int = 0;
+
+/// The word `walled`.
+pub const OVS_FILL_PONDS_EDGES_STATE_WALLED: c_int = 1;
+
+/// The word `drained`.
+pub const OVS_FILL_PONDS_EDGES_STATE_DRAINED: c_int = 2;
+
 /// The result `area` (ft2 or m2): area of all parts.
 pub const OVS_THICKNESS_AREAS_AREA: c_int = 0;
 
@@ -3219,6 +3406,640 @@ pub unsafe extern "C" fn ovs_second_look_si_why(
         (1, Given::Record(Passed::new("finish", finish))),
     ];
     let request = Request::new(SECOND_LOOK, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_STANDING_WATER: &Operation = row(OPERATIONS, "finish_standing_water");
+
+/// The ponds of a finish, and which ponds of the old slab it cures.
+///
+/// Equation: level at a place = least over all ways to an outlet of the highest place on the way; depth = level -
+/// surface.
+/// Taken for granted: edges and drains are the same for the old slab and the finish; a drain takes water at the
+/// height of the surface.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `edges`: edges that are walled, open or drained; may be left out.
+///   - `edge` of `edges`: name of the edge, or of a hole; required.
+///   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+///     open, 1 walled, 2 drained; required.
+///   - `drains`: drains in the floor; may be left out.
+///   - `x` of `drains` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft;
+///     required.
+///   - `y` of `drains` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+///     required.
+///   - `name` of `drains`: name of the drain; may be left out.
+///   - `shallowest` (in): ponds shallower than this are left out; at least 0 in, at most 12 in; where left out 1/16
+///     in, because a rod hardly tells less.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FINISH_STANDING_WATER_COUNT: how many ponds the finish has.
+///   - OVS_FINISH_STANDING_WATER_AREA (ft2): area of the finish under water.
+///   - OVS_FINISH_STANDING_WATER_VOLUME (ft3): water on the finish.
+///   - OVS_FINISH_STANDING_WATER_DEPTH (in): greatest depth on the finish; none without a pond.
+///   - OVS_FINISH_STANDING_WATER_LEFT_OUT: how many ponds of the finish were shallower.
+///   - OVS_FINISH_STANDING_WATER_CURED: how many ponds of the old slab are cured.
+///   - OVS_FINISH_STANDING_WATER_LEFT: how many ponds of the old slab are not.
+///   - OVS_FINISH_STANDING_WATER_PONDS: the ponds of the finish.
+///   - OVS_FINISH_STANDING_WATER_OLD_PONDS: the ponds of the old slab.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KIND_MISMATCH, OVS_EDGE_UNKNOWN,
+/// OVS_NULL_POINTER, OVS_NO_OUTLET, OVS_DRAIN_OUTSIDE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"20 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"0 ft","y":"32 ft","elevation":"99.5 ft"}]},"edges":[{"edge":"right","state":"walled"},{"edge":"back","state":"walled"},{"edge":"left","state":"walled"}]}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_standing_water_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(FINISH_STANDING_WATER, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The ponds of a finish, and which ponds of the old slab it cures.
+///
+/// Equation: level at a place = least over all ways to an outlet of the highest place on the way; depth = level -
+/// surface.
+/// Taken for granted: edges and drains are the same for the old slab and the finish; a drain takes water at the
+/// height of the surface.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `edges`: edges that are walled, open or drained; may be left out.
+///   - `edge` of `edges`: name of the edge, or of a hole; required.
+///   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+///     open, 1 walled, 2 drained; required.
+///   - `drains`: drains in the floor; may be left out.
+///   - `x` of `drains` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+///   - `y` of `drains` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+///   - `name` of `drains`: name of the drain; may be left out.
+///   - `shallowest` (mm): ponds shallower than this are left out; at least 0 mm, at most 304.8 mm; where left out
+///     1/16 in, because a rod hardly tells less.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FINISH_STANDING_WATER_COUNT: how many ponds the finish has.
+///   - OVS_FINISH_STANDING_WATER_AREA (m2): area of the finish under water.
+///   - OVS_FINISH_STANDING_WATER_VOLUME (m3): water on the finish.
+///   - OVS_FINISH_STANDING_WATER_DEPTH (mm): greatest depth on the finish; none without a pond.
+///   - OVS_FINISH_STANDING_WATER_LEFT_OUT: how many ponds of the finish were shallower.
+///   - OVS_FINISH_STANDING_WATER_CURED: how many ponds of the old slab are cured.
+///   - OVS_FINISH_STANDING_WATER_LEFT: how many ponds of the old slab are not.
+///   - OVS_FINISH_STANDING_WATER_PONDS: the ponds of the finish.
+///   - OVS_FINISH_STANDING_WATER_OLD_PONDS: the ponds of the old slab.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KIND_MISMATCH, OVS_EDGE_UNKNOWN,
+/// OVS_NULL_POINTER, OVS_NO_OUTLET, OVS_DRAIN_OUTSIDE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"20 ft","y":"0 ft","elevation":"99.6 ft"},{"x":"0 ft","y":"32 ft","elevation":"99.5 ft"}]},"edges":[{"edge":"right","state":"walled"},{"edge":"back","state":"walled"},{"edge":"left","state":"walled"}]}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_standing_water_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(FINISH_STANDING_WATER, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_standing_water_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_standing_water_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(FINISH_STANDING_WATER, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_standing_water_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_standing_water_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(FINISH_STANDING_WATER, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static GRIND_HIGH_SPOTS: &Operation = row(OPERATIONS, "grind_high_spots");
+
+/// The old slab after all that stands above a plane was ground off, with area, volume and deepest cut.
+///
+/// Equation: new slab = least of (old slab, finish - below); volume = integral of (old slab - new slab).
+/// Taken for granted: grinding makes silica dust: wet or with extraction, and a mask; where a zone ends a step is
+/// left.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the surface it is ground to, or a finish above it.
+/// - `zone`: only within this outline; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `below` (in): it is ground to so much under that surface; at least 0 in, at most 120 in; where left out 0
+///     in, because it is ground to the surface itself.
+///   - `zone`: only within this outline; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_GRIND_HIGH_SPOTS_SURVEY: the old slab after it.
+///   - OVS_GRIND_HIGH_SPOTS_AREA (ft2): area ground or filled.
+///   - OVS_GRIND_HIGH_SPOTS_VOLUME (ft3): volume taken off or filled.
+///   - OVS_GRIND_HIGH_SPOTS_DEEPEST (in): deepest cut or fill; none where nothing is changed.
+///   - OVS_GRIND_HIGH_SPOTS_DEEPEST_X (ft): where it is, from the left.
+///   - OVS_GRIND_HIGH_SPOTS_DEEPEST_Y (ft): where it is, from the front.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_REGION_OUTSIDE, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.55 ft"},"below":"3 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_grind_high_spots_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(GRIND_HIGH_SPOTS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The old slab after all that stands above a plane was ground off, with area, volume and deepest cut.
+///
+/// Equation: new slab = least of (old slab, finish - below); volume = integral of (old slab - new slab).
+/// Taken for granted: grinding makes silica dust: wet or with extraction, and a mask; where a zone ends a step is
+/// left.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the surface it is ground to, or a finish above it.
+/// - `zone`: only within this outline; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `below` (mm): it is ground to so much under that surface; at least 0 mm, at most 3048 mm; where left out 0
+///     in, because it is ground to the surface itself.
+///   - `zone`: only within this outline; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_GRIND_HIGH_SPOTS_SURVEY: the old slab after it.
+///   - OVS_GRIND_HIGH_SPOTS_AREA (m2): area ground or filled.
+///   - OVS_GRIND_HIGH_SPOTS_VOLUME (m3): volume taken off or filled.
+///   - OVS_GRIND_HIGH_SPOTS_DEEPEST (mm): deepest cut or fill; none where nothing is changed.
+///   - OVS_GRIND_HIGH_SPOTS_DEEPEST_X (m): where it is, from the left.
+///   - OVS_GRIND_HIGH_SPOTS_DEEPEST_Y (m): where it is, from the front.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_REGION_OUTSIDE, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.55 ft"},"below":"3 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_grind_high_spots_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(GRIND_HIGH_SPOTS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_grind_high_spots_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_grind_high_spots_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(GRIND_HIGH_SPOTS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_grind_high_spots_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_grind_high_spots_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(GRIND_HIGH_SPOTS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FILL_LOW_SPOTS: &Operation = row(OPERATIONS, "fill_low_spots");
+
+/// The old slab after all that lies below a plane was filled, with area, volume and greatest depth of fill.
+///
+/// Equation: new slab = greatest of (old slab, finish - below); volume = integral of (new slab - old slab).
+/// Taken for granted: the fill is struck off to the plane; where a zone ends a step is left.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the surface it is filled to, or a finish above it.
+/// - `zone`: only within this outline; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `below` (in): it is filled to so much under that surface; at least 0 in, at most 120 in; where left out 0
+///     in, because it is filled to the surface itself.
+///   - `zone`: only within this outline; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FILL_LOW_SPOTS_SURVEY: the old slab after it.
+///   - OVS_FILL_LOW_SPOTS_AREA (ft2): area ground or filled.
+///   - OVS_FILL_LOW_SPOTS_VOLUME (ft3): volume taken off or filled.
+///   - OVS_FILL_LOW_SPOTS_DEEPEST (in): deepest cut or fill; none where nothing is changed.
+///   - OVS_FILL_LOW_SPOTS_DEEPEST_X (ft): where it is, from the left.
+///   - OVS_FILL_LOW_SPOTS_DEEPEST_Y (ft): where it is, from the front.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_REGION_OUTSIDE,
+/// OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.55 ft"},"below":"4 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_fill_low_spots_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(FILL_LOW_SPOTS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The old slab after all that lies below a plane was filled, with area, volume and greatest depth of fill.
+///
+/// Equation: new slab = greatest of (old slab, finish - below); volume = integral of (new slab - old slab).
+/// Taken for granted: the fill is struck off to the plane; where a zone ends a step is left.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the surface it is filled to, or a finish above it.
+/// - `zone`: only within this outline; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `below` (mm): it is filled to so much under that surface; at least 0 mm, at most 3048 mm; where left out 0
+///     in, because it is filled to the surface itself.
+///   - `zone`: only within this outline; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FILL_LOW_SPOTS_SURVEY: the old slab after it.
+///   - OVS_FILL_LOW_SPOTS_AREA (m2): area ground or filled.
+///   - OVS_FILL_LOW_SPOTS_VOLUME (m3): volume taken off or filled.
+///   - OVS_FILL_LOW_SPOTS_DEEPEST (mm): deepest cut or fill; none where nothing is changed.
+///   - OVS_FILL_LOW_SPOTS_DEEPEST_X (m): where it is, from the left.
+///   - OVS_FILL_LOW_SPOTS_DEEPEST_Y (m): where it is, from the front.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_REGION_OUTSIDE,
+/// OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.55 ft"},"below":"4 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_fill_low_spots_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(FILL_LOW_SPOTS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_fill_low_spots_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_fill_low_spots_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(FILL_LOW_SPOTS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_fill_low_spots_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_fill_low_spots_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(FILL_LOW_SPOTS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FILL_PONDS: &Operation = row(OPERATIONS, "fill_ponds");
+
+/// The old slab after its ponds were filled to their spill levels, with area, volume and greatest depth of fill.
+///
+/// Equation: new slab = level of the water where water stands.
+/// Taken for granted: outer edges are open and holes are walled where nothing is stated; the fill is struck off
+/// level.
+///
+/// - `survey`: the old slab.
+/// - `zone`: only within this outline; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `edges`: edges that are walled, open or drained; may be left out.
+///   - `edge` of `edges`: name of the edge, or of a hole; required.
+///   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+///     open, 1 walled, 2 drained; required.
+///   - `drains`: drains in the floor; may be left out.
+///   - `x` of `drains` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft;
+///     required.
+///   - `y` of `drains` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+///     required.
+///   - `name` of `drains`: name of the drain; may be left out.
+///   - `shallowest` (in): ponds shallower than this are left; at least 0 in, at most 12 in; where left out 1/16 in,
+///     because a rod hardly tells less.
+///   - `zone`: only within this outline; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FILL_PONDS_SURVEY: the old slab after it.
+///   - OVS_FILL_PONDS_AREA (ft2): area ground or filled.
+///   - OVS_FILL_PONDS_VOLUME (ft3): volume taken off or filled.
+///   - OVS_FILL_PONDS_DEEPEST (in): deepest cut or fill; none where nothing is changed.
+///   - OVS_FILL_PONDS_DEEPEST_X (ft): where it is, from the left.
+///   - OVS_FILL_PONDS_DEEPEST_Y (ft): where it is, from the front.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_REGION_OUTSIDE, OVS_EDGE_UNKNOWN,
+/// OVS_NULL_POINTER, OVS_DRAIN_OUTSIDE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"edges":[{"edge":"front","state":"walled"},{"edge":"right","state":"walled"},{"edge":"left","state":"walled"}]}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_fill_ponds_us(
+    survey: *const ovs_survey,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (4, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(FILL_PONDS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The old slab after its ponds were filled to their spill levels, with area, volume and greatest depth of fill.
+///
+/// Equation: new slab = level of the water where water stands.
+/// Taken for granted: outer edges are open and holes are walled where nothing is stated; the fill is struck off
+/// level.
+///
+/// - `survey`: the old slab.
+/// - `zone`: only within this outline; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `edges`: edges that are walled, open or drained; may be left out.
+///   - `edge` of `edges`: name of the edge, or of a hole; required.
+///   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+///     open, 1 walled, 2 drained; required.
+///   - `drains`: drains in the floor; may be left out.
+///   - `x` of `drains` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+///   - `y` of `drains` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+///   - `name` of `drains`: name of the drain; may be left out.
+///   - `shallowest` (mm): ponds shallower than this are left; at least 0 mm, at most 304.8 mm; where left out 1/16
+///     in, because a rod hardly tells less.
+///   - `zone`: only within this outline; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FILL_PONDS_SURVEY: the old slab after it.
+///   - OVS_FILL_PONDS_AREA (m2): area ground or filled.
+///   - OVS_FILL_PONDS_VOLUME (m3): volume taken off or filled.
+///   - OVS_FILL_PONDS_DEEPEST (mm): deepest cut or fill; none where nothing is changed.
+///   - OVS_FILL_PONDS_DEEPEST_X (m): where it is, from the left.
+///   - OVS_FILL_PONDS_DEEPEST_Y (m): where it is, from the front.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_REGION_OUTSIDE, OVS_EDGE_UNKNOWN,
+/// OVS_NULL_POINTER, OVS_DRAIN_OUTSIDE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"edges":[{"edge":"front","state":"walled"},{"edge":"right","state":"walled"},{"edge":"left","state":"walled"}]}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_fill_ponds_si(
+    survey: *const ovs_survey,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (4, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(FILL_PONDS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_fill_ponds_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_fill_ponds_us_why(
+    survey: *const ovs_survey,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (4, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(FILL_PONDS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_fill_ponds_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_fill_ponds_si_why(
+    survey: *const ovs_survey,
+    zone: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (4, Given::Record(Passed::new("zone", zone))),
+    ];
+    let request = Request::new(FILL_PONDS, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }
 

@@ -97,7 +97,7 @@ pub const OVS_SURVEY_AMBIGUITY_LESS: c_int = 17;
 /// The field `ambiguity_more` (yd3 or m3): volume more by other triangulations.
 pub const OVS_SURVEY_AMBIGUITY_MORE: c_int = 18;
 
-/// The field `shots`: the shots.
+/// The field `shots`: the shots, their heights after all changes.
 pub const OVS_SURVEY_SHOTS: c_int = 19;
 
 /// The column `name` of `shots`: its name.
@@ -112,8 +112,38 @@ pub const OVS_SURVEY_SHOTS_Y: c_int = 2;
 /// The column `elevation` of `shots` (ft or m): height above the job datum.
 pub const OVS_SURVEY_SHOTS_ELEVATION: c_int = 3;
 
+/// The field `changes`: what was done to the slab since it was shot.
+pub const OVS_SURVEY_CHANGES: c_int = 20;
+
+/// The column `work` of `changes`: what is done.
+pub const OVS_SURVEY_CHANGES_WORK: c_int = 0;
+
+/// The column `area` of `changes` (ft2 or m2): area ground or filled.
+pub const OVS_SURVEY_CHANGES_AREA: c_int = 1;
+
+/// The column `volume` of `changes` (ft3 or m3): volume taken off or filled.
+pub const OVS_SURVEY_CHANGES_VOLUME: c_int = 2;
+
+/// The column `deepest` of `changes` (in or mm): deepest cut or fill; none where nothing is changed.
+pub const OVS_SURVEY_CHANGES_DEEPEST: c_int = 3;
+
+/// The column `deepest_x` of `changes` (ft or m): where it is, from the left.
+pub const OVS_SURVEY_CHANGES_DEEPEST_X: c_int = 4;
+
+/// The column `deepest_y` of `changes` (ft or m): where it is, from the front.
+pub const OVS_SURVEY_CHANGES_DEEPEST_Y: c_int = 5;
+
 /// How many fields there are.
-pub const OVS_SURVEY_FIELDS: c_int = 20;
+pub const OVS_SURVEY_FIELDS: c_int = 21;
+
+/// The word `grind`.
+pub const OVS_SURVEY_CHANGES_WORK_GRIND: c_int = 0;
+
+/// The word `fill`.
+pub const OVS_SURVEY_CHANGES_WORK_FILL: c_int = 1;
+
+/// The word `fill ponds`.
+pub const OVS_SURVEY_CHANGES_WORK_FILL_PONDS: c_int = 2;
 
 /// The surveyed old slab: outline, shots and the surface through them.
 #[expect(non_camel_case_types, reason = "its name in C")]
@@ -518,7 +548,8 @@ pub unsafe extern "C" fn ovs_survey_field_text(
 
 /// How many rows a field that is a table has.
 ///
-/// - OVS_SURVEY_SHOTS: the shots.
+/// - OVS_SURVEY_SHOTS: the shots, their heights after all changes.
+/// - OVS_SURVEY_CHANGES: what was done to the slab since it was shot.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_survey_field_rows(
     survey: *const ovs_survey,
@@ -537,6 +568,12 @@ pub unsafe extern "C" fn ovs_survey_field_rows(
 /// - OVS_SURVEY_SHOTS_X (ft): distance from the left.
 /// - OVS_SURVEY_SHOTS_Y (ft): distance from the front.
 /// - OVS_SURVEY_SHOTS_ELEVATION (ft): height above the job datum.
+/// - OVS_SURVEY_CHANGES_WORK: what is done; 0 grind, 1 fill, 2 fill ponds.
+/// - OVS_SURVEY_CHANGES_AREA (ft2): area ground or filled.
+/// - OVS_SURVEY_CHANGES_VOLUME (ft3): volume taken off or filled.
+/// - OVS_SURVEY_CHANGES_DEEPEST (in): deepest cut or fill; none where nothing is changed.
+/// - OVS_SURVEY_CHANGES_DEEPEST_X (ft): where it is, from the left.
+/// - OVS_SURVEY_CHANGES_DEEPEST_Y (ft): where it is, from the front.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_survey_field_column_us(
     survey: *const ovs_survey,
@@ -558,6 +595,12 @@ pub unsafe extern "C" fn ovs_survey_field_column_us(
 /// - OVS_SURVEY_SHOTS_X (m): distance from the left.
 /// - OVS_SURVEY_SHOTS_Y (m): distance from the front.
 /// - OVS_SURVEY_SHOTS_ELEVATION (m): height above the job datum.
+/// - OVS_SURVEY_CHANGES_WORK: what is done; 0 grind, 1 fill, 2 fill ponds.
+/// - OVS_SURVEY_CHANGES_AREA (m2): area ground or filled.
+/// - OVS_SURVEY_CHANGES_VOLUME (m3): volume taken off or filled.
+/// - OVS_SURVEY_CHANGES_DEEPEST (mm): deepest cut or fill; none where nothing is changed.
+/// - OVS_SURVEY_CHANGES_DEEPEST_X (m): where it is, from the left.
+/// - OVS_SURVEY_CHANGES_DEEPEST_Y (m): where it is, from the front.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_survey_field_column_si(
     survey: *const ovs_survey,

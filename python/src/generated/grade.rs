@@ -1789,6 +1789,652 @@ impl SecondLook {
     }
 }
 
+static FINISH_STANDING_WATER: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "finish_standing_water"),
+    class: "FinishStandingWater",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(FinishStandingWater))?.into_any()),
+};
+
+/// The ponds of a finish, and which ponds of the old slab it cures.
+///
+/// Rule: level at a place = least over all ways to an outlet of the highest place on the way; depth =
+///     level - surface.
+/// Takes for granted: edges and drains are the same for the old slab and the finish; a drain takes
+///     water at the height of the surface.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     finish: the new top surface; a Finish
+///     edges: edges that are walled, open or drained; a table of at least 0 rows, each an edge and what
+///         it does to water, with the columns; may be left out
+///         edge: name of the edge, or of a hole; a text
+///         state: open: water runs off over it; walled: it is held; drained: a drain along it takes it;
+///             one of "open", "walled", "drained"
+///     drains: drains in the floor; a table of at least 0 rows, each a place of a drain; rows of one
+///         name are a drain along the line through them, with the columns; may be left out
+///         x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+///             least -100000 m, at most 100000 m)
+///         y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+///             (at least -100000 m, at most 100000 m)
+///         name: name of the drain; a text; may be left out
+///     shallowest: ponds shallower than this are left out [in | mm]; at least 0 in, at most 12 in (at
+///         least 0 mm, at most 304.8 mm); where it is not given 1/16 in is taken: a rod hardly tells
+///         less
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     FinishStandingWater, with the attributes
+///         count: how many ponds the finish has
+///         area_ft2, area_m2: area of the finish under water [ft2 | m2]
+///         volume_ft3, volume_m3: water on the finish [ft3 | m3]
+///         depth_in, depth_mm: greatest depth on the finish; none without a pond [in | mm]
+///         left_out: how many ponds of the finish were shallower
+///         cured: how many ponds of the old slab are cured
+///         left: how many ponds of the old slab are not
+///         ponds: the ponds of the finish, a table of ponds
+///         old_ponds: the ponds of the old slab, a table of old_ponds
+///     and notes, basis and taken.
+///
+/// Raises:
+///     GradeError: no edge of the outline has this name (EDGE_UNKNOWN)
+///     SurveyError: a drain lies outside the outline (DRAIN_OUTSIDE); water has no way out: no edge is
+///         open and there is no drain (NO_OUTLET)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///     FormError: the value is of another kind than the port takes (KIND_MISMATCH)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import finish_standing_water
+///     >>> answer = finish_standing_water(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     finish={
+///     ...         "points": [
+///     ...             {"x": "0 ft", "y": "0 ft", "elevation": "99.6 ft"},
+///     ...             {"x": "20 ft", "y": "0 ft", "elevation": "99.6 ft"},
+///     ...             {"x": "0 ft", "y": "32 ft", "elevation": "99.5 ft"},
+///     ...         ],
+///     ...     },
+///     ...     edges=[
+///     ...         {"edge": "right", "state": "walled"},
+///     ...         {"edge": "back", "state": "walled"},
+///     ...         {"edge": "left", "state": "walled"},
+///     ...     ],
+///     ... )
+///     >>> answer.count
+///     1
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, *, edges=None, drains=None, shallowest=None, units=crate::units::Units(None)), text_signature = "(survey, finish, *, edges=None, drains=None, shallowest=None, units=None)")]
+fn finish_standing_water(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    edges: Option<&Bound<'_, PyAny>>,
+    drains: Option<&Bound<'_, PyAny>>,
+    shallowest: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FINISH_STANDING_WATER, &[Some(survey), Some(finish), edges, drains, shallowest], units)
+}
+
+/// What `finish_standing_water` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct FinishStandingWater;
+
+#[pymethods]
+impl FinishStandingWater {
+    /// How many ponds the finish has.
+    #[getter]
+    fn get_count<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Area of the finish under water [ft2].
+    #[getter]
+    fn get_area_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Area of the finish under water [m2].
+    #[getter]
+    fn get_area_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// Water on the finish [ft3].
+    #[getter]
+    fn get_volume_ft3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Water on the finish [m3].
+    #[getter]
+    fn get_volume_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// Greatest depth on the finish; none without a pond [in].
+    #[getter]
+    fn get_depth_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// Greatest depth on the finish; none without a pond [mm].
+    #[getter]
+    fn get_depth_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// How many ponds of the finish were shallower.
+    #[getter]
+    fn get_left_out<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// How many ponds of the old slab are cured.
+    #[getter]
+    fn get_cured<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// How many ponds of the old slab are not.
+    #[getter]
+    fn get_left<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Us)
+    }
+    /// The ponds of the finish, a table of ponds.
+    #[getter]
+    fn get_ponds<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 7, overslab::quantity::System::Us)
+    }
+    /// The ponds of the old slab, a table of old_ponds.
+    #[getter]
+    fn get_old_ponds<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 8, overslab::quantity::System::Us)
+    }
+}
+
+static GRIND_HIGH_SPOTS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "grind_high_spots"),
+    class: "GrindHighSpots",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(GrindHighSpots))?.into_any()),
+};
+
+/// The old slab after all that stands above a plane was ground off, with area, volume and deepest cut.
+///
+/// Rule: new slab = least of (old slab, finish - below); volume = integral of (old slab - new slab).
+/// Takes for granted: grinding makes silica dust: wet or with extraction, and a mask; where a zone ends
+///     a step is left.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     finish: the surface it is ground to, or a finish above it; a Finish
+///     below: it is ground to so much under that surface [in | mm]; at least 0 in, at most 120 in (at
+///         least 0 mm, at most 3048 mm); where it is not given 0 in is taken: it is ground to the
+///         surface itself
+///     zone: only within this outline; an Outline; may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     GrindHighSpots, with the attributes
+///         survey: the old slab after it
+///         area_ft2, area_m2: area ground or filled [ft2 | m2]
+///         volume_ft3, volume_m3: volume taken off or filled [ft3 | m3]
+///         deepest_in, deepest_mm: deepest cut or fill; none where nothing is changed [in | mm]
+///         deepest_x_ft, deepest_x_m: where it is, from the left [ft | m]
+///         deepest_y_ft, deepest_y_m: where it is, from the front [ft | m]
+///     and notes, basis and taken.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE); a number stands without its unit
+///         (UNIT_MISSING)
+///     SurveyError: a zone leaves the surveyed outline (REGION_OUTSIDE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import grind_high_spots
+///     >>> answer = grind_high_spots(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     finish={"level": "99.55 ft"},
+///     ...     below="3 in",
+///     ... )
+///     >>> round(answer.area_ft2, 4)
+///     161.2519
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, *, below=None, zone=None, units=crate::units::Units(None)), text_signature = "(survey, finish, *, below=None, zone=None, units=None)")]
+fn grind_high_spots(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    below: Option<&Bound<'_, PyAny>>,
+    zone: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &GRIND_HIGH_SPOTS, &[Some(survey), Some(finish), below, zone], units)
+}
+
+/// What `grind_high_spots` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct GrindHighSpots;
+
+#[pymethods]
+impl GrindHighSpots {
+    /// The old slab after it.
+    #[getter]
+    fn get_survey<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Area ground or filled [ft2].
+    #[getter]
+    fn get_area_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Area ground or filled [m2].
+    #[getter]
+    fn get_area_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// Volume taken off or filled [ft3].
+    #[getter]
+    fn get_volume_ft3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Volume taken off or filled [m3].
+    #[getter]
+    fn get_volume_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// Deepest cut or fill; none where nothing is changed [in].
+    #[getter]
+    fn get_deepest_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// Deepest cut or fill; none where nothing is changed [mm].
+    #[getter]
+    fn get_deepest_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// Where it is, from the left [ft].
+    #[getter]
+    fn get_deepest_x_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// Where it is, from the left [m].
+    #[getter]
+    fn get_deepest_x_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Si)
+    }
+    /// Where it is, from the front [ft].
+    #[getter]
+    fn get_deepest_y_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// Where it is, from the front [m].
+    #[getter]
+    fn get_deepest_y_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Si)
+    }
+}
+
+static FILL_LOW_SPOTS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "fill_low_spots"),
+    class: "FillLowSpots",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(FillLowSpots))?.into_any()),
+};
+
+/// The old slab after all that lies below a plane was filled, with area, volume and greatest depth of fill.
+///
+/// Rule: new slab = greatest of (old slab, finish - below); volume = integral of (new slab - old slab).
+/// Takes for granted: the fill is struck off to the plane; where a zone ends a step is left.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     finish: the surface it is filled to, or a finish above it; a Finish
+///     below: it is filled to so much under that surface [in | mm]; at least 0 in, at most 120 in (at
+///         least 0 mm, at most 3048 mm); where it is not given 0 in is taken: it is filled to the
+///         surface itself
+///     zone: only within this outline; an Outline; may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     FillLowSpots, with the attributes
+///         survey: the old slab after it
+///         area_ft2, area_m2: area ground or filled [ft2 | m2]
+///         volume_ft3, volume_m3: volume taken off or filled [ft3 | m3]
+///         deepest_in, deepest_mm: deepest cut or fill; none where nothing is changed [in | mm]
+///         deepest_x_ft, deepest_x_m: where it is, from the left [ft | m]
+///         deepest_y_ft, deepest_y_m: where it is, from the front [ft | m]
+///     and notes, basis and taken.
+///
+/// Raises:
+///     QuantityError: the unit belongs to another quantity (UNIT_WRONG)
+///     FormError: the value is of another kind than the port takes (KIND_MISMATCH)
+///     SurveyError: a zone leaves the surveyed outline (REGION_OUTSIDE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import fill_low_spots
+///     >>> answer = fill_low_spots(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     finish={"level": "99.55 ft"},
+///     ...     below="4 in",
+///     ... )
+///     >>> round(answer.area_ft2, 4)
+///     95.5966
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, *, below=None, zone=None, units=crate::units::Units(None)), text_signature = "(survey, finish, *, below=None, zone=None, units=None)")]
+fn fill_low_spots(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    below: Option<&Bound<'_, PyAny>>,
+    zone: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FILL_LOW_SPOTS, &[Some(survey), Some(finish), below, zone], units)
+}
+
+/// What `fill_low_spots` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct FillLowSpots;
+
+#[pymethods]
+impl FillLowSpots {
+    /// The old slab after it.
+    #[getter]
+    fn get_survey<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Area ground or filled [ft2].
+    #[getter]
+    fn get_area_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Area ground or filled [m2].
+    #[getter]
+    fn get_area_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// Volume taken off or filled [ft3].
+    #[getter]
+    fn get_volume_ft3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Volume taken off or filled [m3].
+    #[getter]
+    fn get_volume_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// Deepest cut or fill; none where nothing is changed [in].
+    #[getter]
+    fn get_deepest_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// Deepest cut or fill; none where nothing is changed [mm].
+    #[getter]
+    fn get_deepest_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// Where it is, from the left [ft].
+    #[getter]
+    fn get_deepest_x_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// Where it is, from the left [m].
+    #[getter]
+    fn get_deepest_x_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Si)
+    }
+    /// Where it is, from the front [ft].
+    #[getter]
+    fn get_deepest_y_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// Where it is, from the front [m].
+    #[getter]
+    fn get_deepest_y_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Si)
+    }
+}
+
+static FILL_PONDS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "fill_ponds"),
+    class: "FillPonds",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(FillPonds))?.into_any()),
+};
+
+/// The old slab after its ponds were filled to their spill levels, with area, volume and greatest depth of fill.
+///
+/// Rule: new slab = level of the water where water stands.
+/// Takes for granted: outer edges are open and holes are walled where nothing is stated; the fill is
+///     struck off level.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     edges: edges that are walled, open or drained; a table of at least 0 rows, each an edge and what
+///         it does to water, with the columns; may be left out
+///         edge: name of the edge, or of a hole; a text
+///         state: open: water runs off over it; walled: it is held; drained: a drain along it takes it;
+///             one of "open", "walled", "drained"
+///     drains: drains in the floor; a table of at least 0 rows, each a place of a drain; rows of one
+///         name are a drain along the line through them, with the columns; may be left out
+///         x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+///             least -100000 m, at most 100000 m)
+///         y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+///             (at least -100000 m, at most 100000 m)
+///         name: name of the drain; a text; may be left out
+///     shallowest: ponds shallower than this are left [in | mm]; at least 0 in, at most 12 in (at least
+///         0 mm, at most 304.8 mm); where it is not given 1/16 in is taken: a rod hardly tells less
+///     zone: only within this outline; an Outline; may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     FillPonds, with the attributes
+///         survey: the old slab after it
+///         area_ft2, area_m2: area ground or filled [ft2 | m2]
+///         volume_ft3, volume_m3: volume taken off or filled [ft3 | m3]
+///         deepest_in, deepest_mm: deepest cut or fill; none where nothing is changed [in | mm]
+///         deepest_x_ft, deepest_x_m: where it is, from the left [ft | m]
+///         deepest_y_ft, deepest_y_m: where it is, from the front [ft | m]
+///     and notes, basis and taken.
+///
+/// Raises:
+///     GradeError: no edge of the outline has this name (EDGE_UNKNOWN)
+///     SurveyError: a drain lies outside the outline (DRAIN_OUTSIDE); a zone leaves the surveyed
+///         outline (REGION_OUTSIDE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.grade import fill_ponds
+///     >>> answer = fill_ponds(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     edges=[
+///     ...         {"edge": "front", "state": "walled"},
+///     ...         {"edge": "right", "state": "walled"},
+///     ...         {"edge": "left", "state": "walled"},
+///     ...     ],
+///     ... )
+///     >>> round(answer.area_ft2, 4)
+///     593.4278
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, *, edges=None, drains=None, shallowest=None, zone=None, units=crate::units::Units(None)), text_signature = "(survey, *, edges=None, drains=None, shallowest=None, zone=None, units=None)")]
+fn fill_ponds(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    edges: Option<&Bound<'_, PyAny>>,
+    drains: Option<&Bound<'_, PyAny>>,
+    shallowest: Option<&Bound<'_, PyAny>>,
+    zone: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FILL_PONDS, &[Some(survey), edges, drains, shallowest, zone], units)
+}
+
+/// What `fill_ponds` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct FillPonds;
+
+#[pymethods]
+impl FillPonds {
+    /// The old slab after it.
+    #[getter]
+    fn get_survey<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Area ground or filled [ft2].
+    #[getter]
+    fn get_area_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Area ground or filled [m2].
+    #[getter]
+    fn get_area_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// Volume taken off or filled [ft3].
+    #[getter]
+    fn get_volume_ft3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Volume taken off or filled [m3].
+    #[getter]
+    fn get_volume_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// Deepest cut or fill; none where nothing is changed [in].
+    #[getter]
+    fn get_deepest_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// Deepest cut or fill; none where nothing is changed [mm].
+    #[getter]
+    fn get_deepest_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// Where it is, from the left [ft].
+    #[getter]
+    fn get_deepest_x_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// Where it is, from the left [m].
+    #[getter]
+    fn get_deepest_x_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Si)
+    }
+    /// Where it is, from the front [ft].
+    #[getter]
+    fn get_deepest_y_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// Where it is, from the front [m].
+    #[getter]
+    fn get_deepest_y_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Si)
+    }
+}
+
 static THICKNESS_AREAS: crate::answers::RecordRow = crate::answers::RecordRow {
     operation: crate::rows::operation(overslab::operations::OPERATIONS, "thickness_areas"),
     class: "ThicknessAreas",
@@ -2916,7 +3562,7 @@ impl Finish {
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&FALL, &DROP, &TRIANGULAR_PRISM];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&FINISH_LEVEL, &FINISH_FROM_POINTS, &FINISH_TO_EDGE, &FINISH_AT_LEAST, &FINISH_FROM_FACETS, &FINISH_FROM_PLANES, &FINISH_TO_VALLEY, &FINISH_CROWN, &FINISH_TO_TRENCH, &FINISH_TO_DRAIN, &FINISH_WITH_STRIP, &FINISH_RAISED, &FINISH_FACETS, &THICKNESS, &SECOND_LOOK, &THICKNESS_AREAS, &THICKNESS_CONTOURS, &SURVEY_CONTOURS, &FINISH_CONTOURS, &THICKNESS_BANDS, &THICKNESS_HISTOGRAM, &THICKNESS_ZONES, &SECTION];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&FINISH_LEVEL, &FINISH_FROM_POINTS, &FINISH_TO_EDGE, &FINISH_AT_LEAST, &FINISH_FROM_FACETS, &FINISH_FROM_PLANES, &FINISH_TO_VALLEY, &FINISH_CROWN, &FINISH_TO_TRENCH, &FINISH_TO_DRAIN, &FINISH_WITH_STRIP, &FINISH_RAISED, &FINISH_FACETS, &THICKNESS, &SECOND_LOOK, &FINISH_STANDING_WATER, &GRIND_HIGH_SPOTS, &FILL_LOW_SPOTS, &FILL_PONDS, &THICKNESS_AREAS, &THICKNESS_CONTOURS, &SURVEY_CONTOURS, &FINISH_CONTOURS, &THICKNESS_BANDS, &THICKNESS_HISTOGRAM, &THICKNESS_ZONES, &SECTION];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "finish", class: |py| py.get_type::<Finish>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Finish))?.into_any()) }];
@@ -2951,6 +3597,14 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<Thickness>()?;
     module.add_function(wrap_pyfunction!(self::second_look, module)?)?;
     module.add_class::<SecondLook>()?;
+    module.add_function(wrap_pyfunction!(self::finish_standing_water, module)?)?;
+    module.add_class::<FinishStandingWater>()?;
+    module.add_function(wrap_pyfunction!(self::grind_high_spots, module)?)?;
+    module.add_class::<GrindHighSpots>()?;
+    module.add_function(wrap_pyfunction!(self::fill_low_spots, module)?)?;
+    module.add_class::<FillLowSpots>()?;
+    module.add_function(wrap_pyfunction!(self::fill_ponds, module)?)?;
+    module.add_class::<FillPonds>()?;
     module.add_function(wrap_pyfunction!(self::thickness_areas, module)?)?;
     module.add_class::<ThicknessAreas>()?;
     module.add_function(wrap_pyfunction!(self::thickness_contours, module)?)?;

@@ -1,8 +1,8 @@
 //! The rows of the grade.
 
-mod clean_up;
 mod areas;
 mod bands;
+mod clean_up;
 mod columns;
 mod contours;
 mod drains;
@@ -15,14 +15,14 @@ mod levels;
 mod patterns;
 mod raised;
 mod second_look;
-mod standing_water;
 mod section;
+mod standing_water;
 mod thickness;
 mod zones;
 
-pub use clean_up::{FILL_LOW_SPOTS, FILL_PONDS, GRIND_HIGH_SPOTS};
 pub use areas::THICKNESS_AREAS;
 pub use bands::THICKNESS_BANDS;
+pub use clean_up::{FILL_LOW_SPOTS, FILL_PONDS, GRIND_HIGH_SPOTS};
 pub use contours::{FINISH_CONTOURS, LineForm, SURVEY_CONTOURS, THICKNESS_CONTOURS};
 pub use drains::{FINISH_TO_DRAIN, FINISH_TO_TRENCH};
 pub use facet_list::FINISH_FACETS;
@@ -33,7 +33,7 @@ pub use histogram::THICKNESS_HISTOGRAM;
 pub use patterns::{FINISH_CROWN, FINISH_TO_VALLEY, FINISH_WITH_STRIP};
 pub use raised::FINISH_RAISED;
 pub use second_look::SECOND_LOOK;
-pub use standing_water::FINISH_STANDING_WATER;
 pub use section::SECTION;
+pub use standing_water::FINISH_STANDING_WATER;
 pub use thickness::THICKNESS;
 pub use zones::THICKNESS_ZONES;

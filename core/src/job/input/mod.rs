@@ -3,13 +3,18 @@
 mod elevations;
 mod limits;
 mod order;
+mod places;
 
 pub use elevations::ElevationsInput;
 pub use limits::{LimitInput, LimitPlaceInput};
 pub use order::{AllowanceInput, ExtraInput, OrderInput};
 
+pub use places::{SectionInput, ZoneInput};
+
 use super::finish::FinishDemand;
+use crate::survey::clean_up::ChangeInput;
 use crate::survey::input::{LevelInput, OutlineInput};
+use crate::survey::low_spots::EdgesInput;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -34,8 +39,20 @@ pub struct Job {
     /// Elevations, where they were not read with a rod.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub survey: Option<ElevationsInput>,
+    /// What is ground off or filled before the pour, in order.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub clean_up: Vec<ChangeInput>,
     /// The new top surface.
     pub finish: FinishDemand,
+    /// Where water may leave: edges that are walled, open or drained, and drains.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub water: Option<EdgesInput>,
+    /// Parts of the floor with figures of their own.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub zones: Vec<ZoneInput>,
+    /// Lines along which both surfaces are told.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub sections: Vec<SectionInput>,
     /// Heights that the finish must keep to: doors, sills.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub limits: Vec<LimitInput>,

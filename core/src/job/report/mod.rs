@@ -5,8 +5,10 @@ mod look_again;
 mod measure;
 mod old_floor;
 mod order;
+mod places;
 mod said;
 mod thickness;
+mod water;
 
 pub use finish::{
     EdgeHeights, FacetReport, FallReport, FinishReport, FitReport, PlaceHeight, RoundingReport,
@@ -15,8 +17,10 @@ pub use look_again::{GoverningReport, LookAgain, SuspectReport};
 pub use measure::{Measure, PlaceReport};
 pub use old_floor::{LevelReport, OldFloor};
 pub use order::{OrderLine, OrderReport};
+pub use places::{SectionReport, StationReport, ZoneReport};
 pub use said::{SaidBasis, SaidNote, TakenReport};
 pub use thickness::ThicknessReport;
+pub use water::{CleanUpReport, PondReport, StandingWater};
 
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -33,10 +37,18 @@ pub struct Report {
     pub old_floor: OldFloor,
     /// The level: where the rod stood, and how the book closes; none where elevations were given.
     pub level: Option<LevelReport>,
+    /// What is done to the old floor first.
+    pub clean_up: Vec<CleanUpReport>,
     /// The new floor.
     pub finish: FinishReport,
     /// The thickness.
     pub thickness: ThicknessReport,
+    /// The thickness by zones.
+    pub zones: Vec<ZoneReport>,
+    /// Both surfaces along lines.
+    pub sections: Vec<SectionReport>,
+    /// Where water stands.
+    pub standing_water: StandingWater,
     /// Doors, sills and other heights to keep to.
     pub fits: Vec<FitReport>,
     /// What to look at again before ordering.

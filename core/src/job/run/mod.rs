@@ -6,10 +6,12 @@ mod fits;
 mod look_again;
 mod old_floor;
 mod order;
+mod places;
 mod survey;
 #[cfg(test)]
 mod tests;
 mod thickness;
+mod water;
 
 use self::old_floor::{level_report, old_floor};
 use super::finish::Made;
@@ -42,7 +44,8 @@ impl Job {
     /// A job that describes an old slab itself, and whatever else [`Job::report`] refuses.
     pub fn report_on(&self, survey: &Survey) -> Result<Report> {
         self.nothing_surveyed()
-            .and_then(|()| self.parts(survey))
+            .and_then(|()| self.cleaned(survey))
+            .and_then(|survey| self.parts(&survey))
             .map_err(|failure| self.in_own_words(failure))
     }
 
@@ -61,19 +64,27 @@ impl Job {
         let thickness =
             Thickness::of(survey, &made.finish, depth).map_err(|failure| failure.under("finish"))?;
         let fits = self.fits(survey, &made.finish, heights)?;
+        let (standing_water, water_notes) = self.standing_water(survey, &made.finish)?;
+        let (zones, zone_notes) = self.zone_reports(survey, &made.finish, depth)?;
+        let (sections, section_notes) = self.section_reports(survey, &made.finish, heights)?;
         let order = self.order_for(thickness.fill)?;
         let facts = survey.facts();
         let fall = self.fall_report(survey, &made.finish)?;
         let mut notes: Vec<Note> = survey.notes().to_vec();
         notes.extend(thickness.notes());
+        notes.extend(water_notes.into_iter().chain(zone_notes).chain(section_notes));
         notes.extend(self.own_notes(&fall, &made, &order));
         Ok(Report {
             schema_version: super::input::SCHEMA_VERSION,
             name: self.job.name.clone(),
             old_floor: old_floor(survey, &facts),
             level: level_report(survey, heights),
+            clean_up: water::clean_up(survey),
             finish: self.finish_report(survey, &made, heights, fall),
             thickness: self.thickness_report(survey, &thickness),
+            zones,
+            sections,
+            standing_water,
             fits,
             look_again: look_again::look_again(survey, &made.finish)?,
             order: self.order_report(&order, thickness.fill),

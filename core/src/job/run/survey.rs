@@ -24,6 +24,7 @@ impl Job {
             (_, elevations) => elevations.clone().unwrap_or_default(),
         };
         let given = self.survey.is_some();
+        let changes = self.clean_up.clone();
         let ElevationsInput { grid, shots, faces, instrument, texture, beyond_allowed, leave_out } =
             elevations;
         let input = SurveyInput {
@@ -36,8 +37,19 @@ impl Job {
             texture,
             beyond_allowed,
             leave_out,
+            changes,
         };
-        Survey::from_input(&input).map_err(|failure| if given { in_job(failure) } else { failure })
+        Survey::from_input(&input).map_err(|failure| in_job(failure, given))
+    }
+
+    /// A survey handed over, after the clean-up that the job asks for.
+    pub(super) fn cleaned(&self, survey: &Survey) -> Result<Survey> {
+        let mut survey = survey.clone();
+        for (index, change) in self.clean_up.iter().enumerate() {
+            let changed = change.build().and_then(|change| survey.after(change));
+            survey = changed.map_err(|failure| failure.under(&format!("clean_up[{index}]")))?;
+        }
+        Ok(survey)
     }
 
     /// Refuses a survey handed over beside one that the job itself describes.
@@ -64,8 +76,12 @@ fn missing(path: &str) -> Box<Failure> {
         .remedy("describe the old slab, or hand a survey over with the job")
 }
 
-/// The paths of elevations, which stand under `survey` in a job.
-fn in_job(failure: Box<Failure>) -> Box<Failure> {
+/// The paths of a survey in the words of the job: elevations stand under `survey`, changes under `clean_up`.
+fn in_job(mut failure: Box<Failure>, elevations_given: bool) -> Box<Failure> {
+    if let Some(rest) = failure.path.strip_prefix("changes") {
+        failure.path = format!("clean_up{rest}");
+        return failure;
+    }
     let elevations = ["grid", "shots", "faces", "leave_out"].iter().any(|key| failure.path.starts_with(key));
-    if elevations { failure.under("survey") } else { failure }
+    if elevations_given && elevations { failure.under("survey") } else { failure }
 }

@@ -27,7 +27,7 @@ impl Job {
     }
 }
 
-fn slab_place(survey: &Survey, at: &At) -> SlabPlace {
+pub(super) fn slab_place(survey: &Survey, at: &At) -> SlabPlace {
     SlabPlace {
         x: at.x,
         y: at.y,

@@ -2,7 +2,9 @@
 
 mod look_again;
 mod order;
+mod places;
 mod surface;
+mod water;
 
 use super::Report;
 use std::fmt::Write;
@@ -21,8 +23,11 @@ impl Report {
         let [wide, long] = &floor.size;
         page.heading(&format!("{}: {} x {}, {}", self.name, wide.text, long.text, floor.area.text));
         surface::old_floor(&mut page, self);
+        water::clean_up(&mut page, self);
         surface::new_floor(&mut page, self);
         surface::thickness(&mut page, self);
+        places::zones(&mut page, self);
+        water::standing(&mut page, self);
         surface::fits(&mut page, self);
         look_again::look_again(&mut page, self);
         order::order(&mut page, self);
@@ -36,6 +41,7 @@ impl Report {
         let notes = self.notes.iter().filter(|note| !silent(note));
         page.list("NOTES", notes.map(|note| format!("- {}", note.text)));
         page.section("NOT YET", &format!("answered: {}.", self.not_answered.join("; ")));
+        places::sections(&mut page, self);
         page.section("CARE", &self.cautions.join(" "));
         page.text
     }
@@ -65,6 +71,11 @@ impl Page {
         self.section("", text);
     }
 
+    /// A line that keeps its blanks, as a table does.
+    fn raw(&mut self, text: &str) {
+        let _ = writeln!(self.text, "{:INDENT$}{text}", "");
+    }
+
     /// A label with one item to a line.
     fn list(&mut self, label: &str, items: impl Iterator<Item = String>) {
         for (index, item) in items.enumerate() {
@@ -82,17 +93,52 @@ impl Page {
 /// The text in lines that fit beside the labels.
 fn wrap(text: &str) -> Vec<String> {
     let mut lines = vec![String::new()];
-    for word in text.split(' ') {
+    for word in unbroken(text) {
         let last = lines.len() - 1;
         if !lines[last].is_empty() && lines[last].chars().count() + 1 + word.chars().count() > WIDTH - INDENT
         {
-            lines.push(word.to_owned());
+            lines.push(word);
             continue;
         }
         if !lines[last].is_empty() {
             lines[last].push(' ');
         }
-        lines[last].push_str(word);
+        lines[last].push_str(&word);
     }
     lines
+}
+
+/// The words of a text; a number stays with its fraction and its unit: `3 1/2 in`.
+fn unbroken(text: &str) -> Vec<String> {
+    const UNITS: [&str; 7] = ["in", "ft", "ft2", "ft3", "yd3", "m", "%"];
+    let mut words: Vec<String> = Vec::new();
+    for word in text.split(' ') {
+        let bare = word.trim_end_matches([',', '.', ';', ':', ')']);
+        let fraction = bare.starts_with(|sign: char| sign.is_ascii_digit()) && bare.contains('/');
+        match words.last_mut() {
+            Some(last)
+                if last.ends_with(|sign: char| sign.is_ascii_digit())
+                    && (fraction || UNITS.contains(&bare)) =>
+            {
+                last.push(' ');
+                last.push_str(word);
+            }
+            _ => words.push(word.to_owned()),
+        }
+    }
+    words
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_number_keeps_its_fraction_and_its_unit() {
+        let words = unbroken("falls 3 1/2 in, over 4' 9 1/8\" in all; 0.12 yd3 in 2 bays");
+        assert_eq!(
+            words,
+            ["falls", "3 1/2 in,", "over", "4'", "9 1/8\"", "in", "all;", "0.12 yd3", "in", "2", "bays"]
+        );
+    }
 }

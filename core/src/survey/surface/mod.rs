@@ -37,7 +37,6 @@ mod steps;
 mod tests;
 mod tiling;
 mod tributary;
-#[allow(dead_code)]
 mod welded;
 mod without;
 
@@ -54,10 +53,9 @@ pub use steps::StepFlaw;
 pub(crate) use changed::{Toward, Way};
 pub(crate) use extreme::Tied;
 pub(crate) use tiling::{BETWEEN, BEYOND, IN_REGION, Node};
-#[allow(unused_imports)]
-pub(crate) use welded::{Welded, weld};
+pub(crate) use welded::weld;
 
-use crate::geometry::{Fit, Point, Region};
+use crate::geometry::{Fit, Plane, Point, Region, Scatter};
 use crate::survey::points::Points;
 use beyond::Farthest;
 use frame::Frame;
@@ -173,7 +171,7 @@ impl Surface {
         let whole = Cut::new(frame.origin, tiling);
         check_beyond(&whole, &farthest, frame, &mesh, rules)?;
         note_ground(&whole, &farthest, mesh.given.is_some(), rules, &mut notes);
-        Ok(Self { whole, mesh, region: region.clone(), on_run: rules.on_run, shots, notes })
+        Ok(Self { whole, mesh, region: region.clone(), on_run: rules.on_run, shots, notes, before: None })
     }
 
     /// The region it was built over.
