@@ -785,19 +785,19 @@
 #define OVS_TIN_FACES 6
 
 /**
- * The column `a` of `faces`: its first corner: the number of a point, the first being 0.
+ * The column `first` of `faces`: the number of one point.
  */
-#define OVS_TIN_FACES_A 0
+#define OVS_TIN_FACES_FIRST 0
 
 /**
- * The column `b` of `faces`: its second corner.
+ * The column `second` of `faces`: the number of another.
  */
-#define OVS_TIN_FACES_B 1
+#define OVS_TIN_FACES_SECOND 1
 
 /**
- * The column `c` of `faces`: its third corner.
+ * The column `third` of `faces`: the number of the third.
  */
-#define OVS_TIN_FACES_C 2
+#define OVS_TIN_FACES_THIRD 2
 
 /**
  * How many fields there are.
@@ -3192,9 +3192,9 @@ int ovs_tin_field_rows(const ovs_tin *tin, int field, int *rows, char *msg, int 
  * - OVS_TIN_POINTS_X (ft): along the first plan axis.
  * - OVS_TIN_POINTS_Y (ft): along the second, a quarter turn to the left of it.
  * - OVS_TIN_POINTS_ELEVATION (ft): height.
- * - OVS_TIN_FACES_A: its first corner: the number of a point, the first being 0.
- * - OVS_TIN_FACES_B: its second corner.
- * - OVS_TIN_FACES_C: its third corner.
+ * - OVS_TIN_FACES_FIRST: the number of one point.
+ * - OVS_TIN_FACES_SECOND: the number of another.
+ * - OVS_TIN_FACES_THIRD: the number of the third.
  */
 int ovs_tin_field_column_us(const ovs_tin *tin,
                             int field,
@@ -3212,9 +3212,9 @@ int ovs_tin_field_column_us(const ovs_tin *tin,
  * - OVS_TIN_POINTS_X (m): along the first plan axis.
  * - OVS_TIN_POINTS_Y (m): along the second, a quarter turn to the left of it.
  * - OVS_TIN_POINTS_ELEVATION (m): height.
- * - OVS_TIN_FACES_A: its first corner: the number of a point, the first being 0.
- * - OVS_TIN_FACES_B: its second corner.
- * - OVS_TIN_FACES_C: its third corner.
+ * - OVS_TIN_FACES_FIRST: the number of one point.
+ * - OVS_TIN_FACES_SECOND: the number of another.
+ * - OVS_TIN_FACES_THIRD: the number of the third.
  */
 int ovs_tin_field_column_si(const ovs_tin *tin,
                             int field,
@@ -3248,7 +3248,7 @@ int ovs_tin_to_json(const ovs_tin *tin, char *json, int json_len, int *needed, c
  * - `status`, out: the status of the call; may be null.
  *
  * Returns the record, or null.
- * Example: {"name": "old floor", "points": {"unit": "ft", "x": [1, 11, 11, 1], "y": [1, 1, 9, 9], "elevation": [99.20, 99.15, 99.25, 99.22]}, "faces": [[0, 1, 2], [0, 2, 3]]}
+ * Example: {"name": "old floor", "points": {"unit": "ft", "x": [1, 11, 11, 1], "y": [1, 1, 9, 9], "elevation": [99.20, 99.15, 99.25, 99.22]}, "faces": [[1, 2, 3], [1, 3, 4]]}
  */
 ovs_tin *ovs_tin_from_json(const char *json,
                            int json_len,

@@ -77,7 +77,7 @@ def test_the_examples_of_all_rows_are_well_typed(tmp_path: Path) -> None:
 WRONG = [
     ("a missing argument", lambda row, first: f"{row['name']}()"),
     ("an argument that is not known", lambda row, first: f"{row['name']}(**{{}}, nothing_has_this_name=1)"),
-    ("bytes for a quantity", lambda row, first: f"{row['name']}({first}=b'2 in')"),
+    ("a complex number", lambda row, first: f"{row['name']}({first}=2j)"),
     ("units that are none", lambda row, first: f"{row['name']}(units='metric')"),
     ("a result that is none", lambda row, first: f"{row['name']}.nothing_has_this_name"),
 ]

@@ -199,14 +199,14 @@ pub const OVS_TIN_POINTS_ELEVATION: c_int = 3;
 /// The field `faces`: the faces.
 pub const OVS_TIN_FACES: c_int = 6;
 
-/// The column `a` of `faces`: its first corner: the number of a point, the first being 0.
-pub const OVS_TIN_FACES_A: c_int = 0;
+/// The column `first` of `faces`: the number of one point.
+pub const OVS_TIN_FACES_FIRST: c_int = 0;
 
-/// The column `b` of `faces`: its second corner.
-pub const OVS_TIN_FACES_B: c_int = 1;
+/// The column `second` of `faces`: the number of another.
+pub const OVS_TIN_FACES_SECOND: c_int = 1;
 
-/// The column `c` of `faces`: its third corner.
-pub const OVS_TIN_FACES_C: c_int = 2;
+/// The column `third` of `faces`: the number of the third.
+pub const OVS_TIN_FACES_THIRD: c_int = 2;
 
 /// How many fields there are.
 pub const OVS_TIN_FIELDS: c_int = 7;
@@ -897,9 +897,9 @@ pub unsafe extern "C" fn ovs_tin_field_rows(
 /// - OVS_TIN_POINTS_X (ft): along the first plan axis.
 /// - OVS_TIN_POINTS_Y (ft): along the second, a quarter turn to the left of it.
 /// - OVS_TIN_POINTS_ELEVATION (ft): height.
-/// - OVS_TIN_FACES_A: its first corner: the number of a point, the first being 0.
-/// - OVS_TIN_FACES_B: its second corner.
-/// - OVS_TIN_FACES_C: its third corner.
+/// - OVS_TIN_FACES_FIRST: the number of one point.
+/// - OVS_TIN_FACES_SECOND: the number of another.
+/// - OVS_TIN_FACES_THIRD: the number of the third.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_tin_field_column_us(
     tin: *const ovs_tin,
@@ -921,9 +921,9 @@ pub unsafe extern "C" fn ovs_tin_field_column_us(
 /// - OVS_TIN_POINTS_X (m): along the first plan axis.
 /// - OVS_TIN_POINTS_Y (m): along the second, a quarter turn to the left of it.
 /// - OVS_TIN_POINTS_ELEVATION (m): height.
-/// - OVS_TIN_FACES_A: its first corner: the number of a point, the first being 0.
-/// - OVS_TIN_FACES_B: its second corner.
-/// - OVS_TIN_FACES_C: its third corner.
+/// - OVS_TIN_FACES_FIRST: the number of one point.
+/// - OVS_TIN_FACES_SECOND: the number of another.
+/// - OVS_TIN_FACES_THIRD: the number of the third.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_tin_field_column_si(
     tin: *const ovs_tin,
@@ -974,7 +974,7 @@ pub unsafe extern "C" fn ovs_tin_to_json(
 /// - `status`, out: the status of the call; may be null.
 ///
 /// Returns the record, or null.
-/// Example: {"name": "old floor", "points": {"unit": "ft", "x": [1, 11, 11, 1], "y": [1, 1, 9, 9], "elevation": [99.20, 99.15, 99.25, 99.22]}, "faces": [[0, 1, 2], [0, 2, 3]]}
+/// Example: {"name": "old floor", "points": {"unit": "ft", "x": [1, 11, 11, 1], "y": [1, 1, 9, 9], "elevation": [99.20, 99.15, 99.25, 99.22]}, "faces": [[1, 2, 3], [1, 3, 4]]}
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_tin_from_json(
     json: *const c_char,

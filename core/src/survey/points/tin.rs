@@ -10,17 +10,17 @@ use crate::operation::{Column, Columns, Kind, Port, RecordType, TableType, Value
 use crate::{number, port};
 use serde_json::{Value as Json, json};
 
-const CORNER: Kind = Kind::Count(0, MOST - 1);
+const CORNER: Kind = Kind::Count(1, MOST);
 
 static FACE_COLUMNS: &[Port] = &[
-    port!(a: CORNER, "its first corner: the number of a point, the first being 0"),
-    port!(b: CORNER, "its second corner"),
-    port!(c: CORNER, "its third corner"),
+    port!(first: CORNER, "the number of one point"),
+    port!(second: CORNER, "the number of another"),
+    port!(third: CORNER, "the number of the third"),
 ];
 
 static FACE_TABLE: TableType = TableType {
     name: "faces",
-    meaning: "a triangle between three points",
+    meaning: "a triangle by the numbers of its three points; the first point is number 1",
     columns: FACE_COLUMNS,
     least_rows: 1,
 };
@@ -44,7 +44,7 @@ pub static TIN: RecordType = RecordType {
     from_json: record::from_json::<Tin>,
     is: record::is::<Tin>,
     example: r#"{"name": "old floor", "points": {"unit": "ft", "x": [1, 11, 11, 1], "y": [1, 1, 9, 9],
-        "elevation": [99.20, 99.15, 99.25, 99.22]}, "faces": [[0, 1, 2], [0, 2, 3]]}"#,
+        "elevation": [99.20, 99.15, 99.25, 99.22]}, "faces": [[1, 2, 3], [1, 3, 4]]}"#,
 };
 
 const KEYS: [&str; 3] = ["name", "points", "faces"];
@@ -66,7 +66,8 @@ impl Record for Tin {
     }
 
     fn to_json(&self) -> Json {
-        let mut json = json!({ "points": self.points.to_json(), "faces": self.faces });
+        let from_one: Vec<[i64; 3]> = self.faces.iter().map(|face| face.map(from_one)).collect();
+        let mut json = json!({ "points": self.points.to_json(), "faces": from_one });
         if let Some(name) = &self.name {
             json["name"] = json!(name);
         }
@@ -95,11 +96,16 @@ impl Record for Tin {
 impl Tin {
     fn face_table(&self) -> Columns {
         let corner = |place: usize| {
-            let corners = self.faces.iter().map(|face| face.get(place).copied().map(i64::from));
+            let corners = self.faces.iter().map(|face| face.get(place).copied().map(from_one));
             Column::Counts(corners.collect())
         };
         Columns { rows: self.faces.len(), columns: [0, 1, 2].map(corner).into() }
     }
+}
+
+/// The number of a point for the reader, who counts from 1.
+fn from_one(corner: u32) -> i64 {
+    i64::from(corner) + 1
 }
 
 fn missing(key: &str) -> Box<Failure> {
@@ -125,16 +131,17 @@ fn faces_of(json: &Json, points: usize) -> Result<Vec<[u32; 3]>> {
 }
 
 fn corners(face: &Json, points: usize) -> Result<[u32; 3]> {
-    let allowed = || format!("three different whole numbers from 0 to {}", points.saturating_sub(1));
+    let allowed = || format!("three different whole numbers from 1 to {points}");
     let list = face.as_array().map(Vec::as_slice);
     let Some([a, b, c]) = list else { return Err(json::wrong("", face, &allowed())) };
     let corner = |json: &Json| {
-        let number = json.as_u64().and_then(|number| u32::try_from(number).ok());
-        number.filter(|&number| (number as usize) < points).ok_or_else(|| {
+        let number = json.as_u64().filter(|&number| number <= points as u64);
+        let corner = number.and_then(|number| u32::try_from(number.checked_sub(1)?).ok());
+        corner.ok_or_else(|| {
             Failure::new(Code::OutOfRange, "")
                 .written(face.to_string())
                 .allowed(allowed())
-                .remedy("count the points from 0")
+                .remedy("count the points from 1")
         })
     };
     let corners = [corner(a)?, corner(b)?, corner(c)?];
@@ -163,12 +170,12 @@ mod tests {
     #[test]
     fn faces_name_three_different_points() {
         let at = |code, path: &str| (code, path.to_owned());
-        assert_eq!(code("[0, 2, 3]", "[0, 2, 4]"), at(Code::OutOfRange, "faces[1]"));
-        assert_eq!(code("[0, 2, 3]", "[0, 2, -1]"), at(Code::OutOfRange, "faces[1]"));
-        assert_eq!(code("[0, 2, 3]", "[0, 2, 0.5]"), at(Code::OutOfRange, "faces[1]"));
-        assert_eq!(code("[0, 2, 3]", "[0, 2, 2]"), at(Code::Contradiction, "faces[1]"));
-        assert_eq!(code("[0, 2, 3]", "[0, 2, 3, 1]"), at(Code::KindMismatch, "faces[1]"));
-        assert_eq!(code("[[0, 1, 2], [0, 2, 3]]", "[]"), at(Code::EmptyList, "faces"));
+        assert_eq!(code("[1, 3, 4]", "[1, 3, 5]"), at(Code::OutOfRange, "faces[1]"));
+        assert_eq!(code("[1, 3, 4]", "[1, 3, 0]"), at(Code::OutOfRange, "faces[1]"));
+        assert_eq!(code("[1, 3, 4]", "[1, 3, 1.5]"), at(Code::OutOfRange, "faces[1]"));
+        assert_eq!(code("[1, 3, 4]", "[1, 3, 3]"), at(Code::Contradiction, "faces[1]"));
+        assert_eq!(code("[1, 3, 4]", "[1, 3, 4, 2]"), at(Code::KindMismatch, "faces[1]"));
+        assert_eq!(code("[[1, 2, 3], [1, 3, 4]]", "[]"), at(Code::EmptyList, "faces"));
         assert_eq!(code("\"x\": [1, 11, 11, 1]", "\"x\": [1, 11, 11]"), at(Code::LengthMismatch, "points.y"));
         assert_eq!(code("\"faces\"", "\"face\""), at(Code::KeyUnknown, "face"));
     }
