@@ -35,6 +35,7 @@ fn grid() -> Grid {
         columns: (0..COLUMNS).map(|c| (0.5 + 4.75 * c as f64) * FOOT).collect(),
         rows: (0..ROWS).map(|r| (0.5 + 4.4 * r as f64) * FOOT).collect(),
         heights: (0..COLUMNS * ROWS).map(|index| Some(height(index))).collect(),
+        steps: false,
     }
 }
 
