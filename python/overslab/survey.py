@@ -43,6 +43,7 @@ from overslab._overslab import (
     survey_from_points,
     standing_water,
     StandingWater,
+    survey_from_tin,
 )
 
 __all__ = [
@@ -88,4 +89,5 @@ __all__ = [
     "survey_from_points",
     "standing_water",
     "StandingWater",
+    "survey_from_tin",
 ]
