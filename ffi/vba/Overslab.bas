@@ -1244,42 +1244,6 @@ Public Function OVS_SURVEY_FROM_POINTS_SI_GET(ByVal result As Variant, ByVal out
     OVS_SURVEY_FROM_POINTS_SI_GET = Called("survey_from_points", "si", "get", result, Array(outline, points, instrument, texture, beyond_allowed, outside))
 End Function
 
-' The ponds of the old slab: where water stands once all that can has run off, how deep and how much.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
-' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
-' drains: drains in the floor; a range with the columns x_ft, y_ft, [name]; may be left out
-' shallowest_in: ponds shallower than this are left out (in); at least 0 in, at most 12 in; left out: 1/16 in, because a rod hardly tells less
-' Gives count (how many ponds), area_ft2 (area under water), volume_ft3 (water in all ponds), depth_in (greatest depth; none without a pond), left_out (how many ponds were shallower), left_out_volume_ft3 (water in those), ponds (the ponds).
-Public Function OVS_STANDING_WATER_US(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant) As Variant
-    OVS_STANDING_WATER_US = Called("standing_water", "us", "value", "", Array(survey, edges, drains, shallowest_in))
-End Function
-
-Public Function OVS_STANDING_WATER_US_WHY(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant) As Variant
-    OVS_STANDING_WATER_US_WHY = Called("standing_water", "us", "why", "", Array(survey, edges, drains, shallowest_in))
-End Function
-
-Public Function OVS_STANDING_WATER_US_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant) As Variant
-    OVS_STANDING_WATER_US_GET = Called("standing_water", "us", "get", result, Array(survey, edges, drains, shallowest_in))
-End Function
-
-' The ponds of the old slab: where water stands once all that can has run off, how deep and how much.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
-' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
-' drains: drains in the floor; a range with the columns x_m, y_m, [name]; may be left out
-' shallowest_mm: ponds shallower than this are left out (mm); at least 0 mm, at most 304.8 mm; left out: 1/16 in, because a rod hardly tells less
-' Gives count (how many ponds), area_m2 (area under water), volume_m3 (water in all ponds), depth_mm (greatest depth; none without a pond), left_out (how many ponds were shallower), left_out_volume_m3 (water in those), ponds (the ponds).
-Public Function OVS_STANDING_WATER_SI(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant) As Variant
-    OVS_STANDING_WATER_SI = Called("standing_water", "si", "value", "", Array(survey, edges, drains, shallowest_mm))
-End Function
-
-Public Function OVS_STANDING_WATER_SI_WHY(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant) As Variant
-    OVS_STANDING_WATER_SI_WHY = Called("standing_water", "si", "why", "", Array(survey, edges, drains, shallowest_mm))
-End Function
-
-Public Function OVS_STANDING_WATER_SI_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant) As Variant
-    OVS_STANDING_WATER_SI_GET = Called("standing_water", "si", "get", result, Array(survey, edges, drains, shallowest_mm))
-End Function
-
 ' The surface of the old slab over a triangulated surface of a file, its faces kept as they are.
 ' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives
 ' tin: the triangulated surface; a range of path, value, unit
@@ -1316,6 +1280,42 @@ End Function
 
 Public Function OVS_SURVEY_FROM_TIN_SI_GET(ByVal result As Variant, ByVal outline As Variant, ByVal tin As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
     OVS_SURVEY_FROM_TIN_SI_GET = Called("survey_from_tin", "si", "get", result, Array(outline, tin, instrument, texture, beyond_allowed))
+End Function
+
+' The ponds of the old slab: where water stands once all that can has run off, how deep and how much.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
+' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
+' drains: drains in the floor; a range with the columns x_ft, y_ft, [name]; may be left out
+' shallowest_in: ponds shallower than this are left out (in); at least 0 in, at most 12 in; left out: 1/16 in, because a rod hardly tells less
+' Gives count (how many ponds), area_ft2 (area under water), volume_ft3 (water in all ponds), depth_in (greatest depth; none without a pond), left_out (how many ponds were shallower), left_out_volume_ft3 (water in those), ponds (the ponds).
+Public Function OVS_STANDING_WATER_US(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant) As Variant
+    OVS_STANDING_WATER_US = Called("standing_water", "us", "value", "", Array(survey, edges, drains, shallowest_in))
+End Function
+
+Public Function OVS_STANDING_WATER_US_WHY(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant) As Variant
+    OVS_STANDING_WATER_US_WHY = Called("standing_water", "us", "why", "", Array(survey, edges, drains, shallowest_in))
+End Function
+
+Public Function OVS_STANDING_WATER_US_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant) As Variant
+    OVS_STANDING_WATER_US_GET = Called("standing_water", "us", "get", result, Array(survey, edges, drains, shallowest_in))
+End Function
+
+' The ponds of the old slab: where water stands once all that can has run off, how deep and how much.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
+' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
+' drains: drains in the floor; a range with the columns x_m, y_m, [name]; may be left out
+' shallowest_mm: ponds shallower than this are left out (mm); at least 0 mm, at most 304.8 mm; left out: 1/16 in, because a rod hardly tells less
+' Gives count (how many ponds), area_m2 (area under water), volume_m3 (water in all ponds), depth_mm (greatest depth; none without a pond), left_out (how many ponds were shallower), left_out_volume_m3 (water in those), ponds (the ponds).
+Public Function OVS_STANDING_WATER_SI(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant) As Variant
+    OVS_STANDING_WATER_SI = Called("standing_water", "si", "value", "", Array(survey, edges, drains, shallowest_mm))
+End Function
+
+Public Function OVS_STANDING_WATER_SI_WHY(ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant) As Variant
+    OVS_STANDING_WATER_SI_WHY = Called("standing_water", "si", "why", "", Array(survey, edges, drains, shallowest_mm))
+End Function
+
+Public Function OVS_STANDING_WATER_SI_GET(ByVal result As Variant, ByVal survey As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant) As Variant
+    OVS_STANDING_WATER_SI_GET = Called("standing_water", "si", "get", result, Array(survey, edges, drains, shallowest_mm))
 End Function
 
 ' The fall of a surface that loses a height over a run.

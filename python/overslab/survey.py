@@ -41,9 +41,9 @@ from overslab._overslab import (
     thin_points,
     ThinPoints,
     survey_from_points,
+    survey_from_tin,
     standing_water,
     StandingWater,
-    survey_from_tin,
 )
 
 __all__ = [
@@ -87,7 +87,7 @@ __all__ = [
     "thin_points",
     "ThinPoints",
     "survey_from_points",
+    "survey_from_tin",
     "standing_water",
     "StandingWater",
-    "survey_from_tin",
 ]
