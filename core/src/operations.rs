@@ -27,6 +27,7 @@ pub static OPERATIONS: &[&Operation] = &[
     &survey::operations::PART_STRAYS,
     &survey::operations::THIN_POINTS,
     &survey::operations::SURVEY_FROM_POINTS,
+    &survey::operations::SURVEY_FROM_TIN,
     &survey::operations::STANDING_WATER,
     &grade::operations::FALL,
     &grade::operations::DROP,

@@ -87,6 +87,7 @@ OPERATIONS = (
     ("ovsThicknessHistogram", "thickness_histogram"),
     ("ovsThicknessZones", "thickness_zones"),
     ("ovsSection", "section"),
+    ("ovsSurveyFromTin", "survey_from_tin"),
 )
 SYSTEMS = ("us", "si")
 

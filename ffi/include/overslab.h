@@ -2557,6 +2557,71 @@
 #define OVS_SURVEY_FROM_POINTS_OUTSIDE_LEAVE_OUT 2
 
 /**
+ * The word `laser`.
+ */
+#define OVS_SURVEY_FROM_TIN_INSTRUMENT_LASER 0
+
+/**
+ * The word `optical_hundredths`.
+ */
+#define OVS_SURVEY_FROM_TIN_INSTRUMENT_OPTICAL_HUNDREDTHS 1
+
+/**
+ * The word `optical_eighths`.
+ */
+#define OVS_SURVEY_FROM_TIN_INSTRUMENT_OPTICAL_EIGHTHS 2
+
+/**
+ * The word `optical_sixteenths`.
+ */
+#define OVS_SURVEY_FROM_TIN_INSTRUMENT_OPTICAL_SIXTEENTHS 3
+
+/**
+ * The word `optical_millimetres`.
+ */
+#define OVS_SURVEY_FROM_TIN_INSTRUMENT_OPTICAL_MILLIMETRES 4
+
+/**
+ * The word `string`.
+ */
+#define OVS_SURVEY_FROM_TIN_INSTRUMENT_STRING 5
+
+/**
+ * The word `water`.
+ */
+#define OVS_SURVEY_FROM_TIN_INSTRUMENT_WATER 6
+
+/**
+ * The word `trowelled`.
+ */
+#define OVS_SURVEY_FROM_TIN_TEXTURE_TROWELLED 0
+
+/**
+ * The word `broomed`.
+ */
+#define OVS_SURVEY_FROM_TIN_TEXTURE_BROOMED 1
+
+/**
+ * The word `scaled`.
+ */
+#define OVS_SURVEY_FROM_TIN_TEXTURE_SCALED 2
+
+/**
+ * The word `rough`.
+ */
+#define OVS_SURVEY_FROM_TIN_TEXTURE_ROUGH 3
+
+/**
+ * The word `no`.
+ */
+#define OVS_SURVEY_FROM_TIN_BEYOND_ALLOWED_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_SURVEY_FROM_TIN_BEYOND_ALLOWED_YES 1
+
+/**
  * The result `count`: how many ponds.
  */
 #define OVS_STANDING_WATER_COUNT 0
@@ -7697,6 +7762,114 @@ int ovs_survey_from_points_si_why(const ovs_outline *outline,
                                   char *text,
                                   int text_len,
                                   int *needed);
+
+/**
+ * The surface of the old slab over a triangulated surface of a file, its faces kept as they are.
+ *
+ * Equation: each face is plane; what lies between faces and their hull counts as unsurveyed.
+ * Taken for granted: the surface is in the axes and the datum of the job; faces meet at whole sides; they may go
+ * on beyond the outline.
+ *
+ * - `outline`: the plan edge of the work.
+ * - `tin`: the triangulated surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+ *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+ *     one.
+ *   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+ *     because most old slabs are.
+ *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+ *     no, because heights that far out are a guess.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+ *
+ * Refuses with OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTRADICTION, OVS_NULL_POINTER, OVS_FACE_FLAT,
+ * OVS_FACES_OVERLAP.
+ * Basis: plane and solid geometry: derived.
+ * Basis: reading and texture deviations behind the site words: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"tin":{"points":{"unit":"ft","x":[0,13,13,0],"y":[0,0,10,10],"elevation":[99.2,99.15,99.25,99.22]},"faces":[[1,2,3],[1,3,4]]}}
+ */
+ovs_survey *ovs_survey_from_tin_us(const ovs_outline *outline,
+                                   const ovs_tin *tin,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * The surface of the old slab over a triangulated surface of a file, its faces kept as they are.
+ *
+ * Equation: each face is plane; what lies between faces and their hull counts as unsurveyed.
+ * Taken for granted: the surface is in the axes and the datum of the job; faces meet at whole sides; they may go
+ * on beyond the outline.
+ *
+ * - `outline`: the plan edge of the work.
+ * - `tin`: the triangulated surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+ *     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+ *     one.
+ *   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+ *     because most old slabs are.
+ *   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+ *     no, because heights that far out are a guess.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+ *
+ * Refuses with OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTRADICTION, OVS_NULL_POINTER, OVS_FACE_FLAT,
+ * OVS_FACES_OVERLAP.
+ * Basis: plane and solid geometry: derived.
+ * Basis: reading and texture deviations behind the site words: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"tin":{"points":{"unit":"ft","x":[0,13,13,0],"y":[0,0,10,10],"elevation":[99.2,99.15,99.25,99.22]},"faces":[[1,2,3],[1,3,4]]}}
+ */
+ovs_survey *ovs_survey_from_tin_si(const ovs_outline *outline,
+                                   const ovs_tin *tin,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_survey_from_tin_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_from_tin_us_why(const ovs_outline *outline,
+                               const ovs_tin *tin,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_survey_from_tin_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_survey_from_tin_si_why(const ovs_outline *outline,
+                               const ovs_tin *tin,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
 
 /**
  * The ponds of the old slab: where water stands once all that can has run off, how deep and how much.

@@ -731,7 +731,7 @@ Public Function OVS_SURVEY_FROM_RODS_SI_GET(ByVal result As Variant, ByVal outli
 End Function
 
 ' The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' Gives triangles (the triangles).
 Public Function OVS_SURVEY_TRIANGLES_US(ByVal survey As Variant) As Variant
     OVS_SURVEY_TRIANGLES_US = Called("survey_triangles", "us", "value", "", Array(survey))
@@ -746,7 +746,7 @@ Public Function OVS_SURVEY_TRIANGLES_US_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' The triangles of the old slab, which tile the work exactly: what every volume is the sum of.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' Gives triangles (the triangles).
 Public Function OVS_SURVEY_TRIANGLES_SI(ByVal survey As Variant) As Variant
     OVS_SURVEY_TRIANGLES_SI = Called("survey_triangles", "si", "value", "", Array(survey))
@@ -761,7 +761,7 @@ Public Function OVS_SURVEY_TRIANGLES_SI_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' The shots that do not go with their neighbours, with the slip each looks like; nothing is changed. On a thousand invented books with one planted slip every one of 6 in or more is found and its kind named, an inch in nine of ten; three of ten books without a slip name some shot.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' rod: how the rod is graduated; without it the readings tell; inches, tenths, metric or unknown; may be left out
 ' Gives suspects (the suspects, the farthest off first), judged (how many shots were judged), roughness_in (standard deviation that each shot has for itself: reading, texture and small waves), graduation (how the rod is graduated).
 Public Function OVS_SURVEY_SUSPECTS_US(ByVal survey As Variant, Optional ByVal rod As Variant) As Variant
@@ -777,7 +777,7 @@ Public Function OVS_SURVEY_SUSPECTS_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' The shots that do not go with their neighbours, with the slip each looks like; nothing is changed. On a thousand invented books with one planted slip every one of 6 in or more is found and its kind named, an inch in nine of ten; three of ten books without a slip name some shot.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' rod: how the rod is graduated; without it the readings tell; inches, tenths, metric or unknown; may be left out
 ' Gives suspects (the suspects, the farthest off first), judged (how many shots were judged), roughness_mm (standard deviation that each shot has for itself: reading, texture and small waves), graduation (how the rod is graduated).
 Public Function OVS_SURVEY_SUSPECTS_SI(ByVal survey As Variant, Optional ByVal rod As Variant) As Variant
@@ -793,7 +793,7 @@ Public Function OVS_SURVEY_SUSPECTS_SI_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' The old slab without the shots named; the others keep their names.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' leave_out: the shots to leave out; a range with the columns name
 ' Gives survey (the old slab without them).
 Public Function OVS_SURVEY_WITHOUT_US(ByVal survey As Variant, ByVal leave_out As Variant) As Variant
@@ -809,7 +809,7 @@ Public Function OVS_SURVEY_WITHOUT_US_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' The old slab without the shots named; the others keep their names.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' leave_out: the shots to leave out; a range with the columns name
 ' Gives survey (the old slab without them).
 Public Function OVS_SURVEY_WITHOUT_SI(ByVal survey As Variant, ByVal leave_out As Variant) As Variant
@@ -825,7 +825,7 @@ Public Function OVS_SURVEY_WITHOUT_SI_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' How much of the work lies too far from any shot, and where the next shots belong.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' near_ft: how near a shot should be to every place (ft); at least 0.0416666666667 ft, at most 328.083989501 ft; left out: 6 ft, because a grid of 8 ft leaves no place farther, common practice, no source
 ' most: how many places for more shots to tell; a whole number from 0 to 500; left out: 12, because an hour's work
 ' Gives area_ft2 (area of the work), uncovered_ft2 (area farther than that from every shot), share_percent (its share of the work), beyond_ft2 (area beyond the last shots), unsurveyed_ft2 (area in triangles that leave the outline), farthest_ft (the farthest any place is from a shot), farthest_x_ft (where it is, from the left), farthest_y_ft (where it is, from the front), next (where the next shots belong, until every place is near enough).
@@ -842,7 +842,7 @@ Public Function OVS_SURVEY_COVERAGE_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' How much of the work lies too far from any shot, and where the next shots belong.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' near_m: how near a shot should be to every place (m); at least 0.0127 m, at most 100 m; left out: 6 ft, because a grid of 8 ft leaves no place farther, common practice, no source
 ' most: how many places for more shots to tell; a whole number from 0 to 500; left out: 12, because an hour's work
 ' Gives area_m2 (area of the work), uncovered_m2 (area farther than that from every shot), share_percent (its share of the work), beyond_m2 (area beyond the last shots), unsurveyed_m2 (area in triangles that leave the outline), farthest_m (the farthest any place is from a shot), farthest_x_m (where it is, from the left), farthest_y_m (where it is, from the front), next (where the next shots belong, until every place is near enough).
@@ -1244,8 +1244,46 @@ Public Function OVS_SURVEY_FROM_POINTS_SI_GET(ByVal result As Variant, ByVal out
     OVS_SURVEY_FROM_POINTS_SI_GET = Called("survey_from_points", "si", "get", result, Array(outline, points, instrument, texture, beyond_allowed, outside))
 End Function
 
+' The surface of the old slab over a triangulated surface of a file, its faces kept as they are.
+' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives
+' tin: the triangulated surface; a range of path, value, unit
+' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
+' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
+' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' Gives survey (the surveyed old slab).
+Public Function OVS_SURVEY_FROM_TIN_US(ByVal outline As Variant, ByVal tin As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_TIN_US = Called("survey_from_tin", "us", "value", "", Array(outline, tin, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_TIN_US_WHY(ByVal outline As Variant, ByVal tin As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_TIN_US_WHY = Called("survey_from_tin", "us", "why", "", Array(outline, tin, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_TIN_US_GET(ByVal result As Variant, ByVal outline As Variant, ByVal tin As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_TIN_US_GET = Called("survey_from_tin", "us", "get", result, Array(outline, tin, instrument, texture, beyond_allowed))
+End Function
+
+' The surface of the old slab over a triangulated surface of a file, its faces kept as they are.
+' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives
+' tin: the triangulated surface; a range of path, value, unit
+' instrument: what the readings were taken with; laser, optical_hundredths, optical_eighths, optical_sixteenths, optical_millimetres, string or water; left out: laser, because most crews have one
+' texture: what the old floor feels like; trowelled, broomed, scaled or rough; left out: broomed, because most old slabs are
+' beyond_allowed: whether the work may reach more than 4 ft beyond the shots; no or yes; left out: no, because heights that far out are a guess
+' Gives survey (the surveyed old slab).
+Public Function OVS_SURVEY_FROM_TIN_SI(ByVal outline As Variant, ByVal tin As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_TIN_SI = Called("survey_from_tin", "si", "value", "", Array(outline, tin, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_TIN_SI_WHY(ByVal outline As Variant, ByVal tin As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_TIN_SI_WHY = Called("survey_from_tin", "si", "why", "", Array(outline, tin, instrument, texture, beyond_allowed))
+End Function
+
+Public Function OVS_SURVEY_FROM_TIN_SI_GET(ByVal result As Variant, ByVal outline As Variant, ByVal tin As Variant, Optional ByVal instrument As Variant, Optional ByVal texture As Variant, Optional ByVal beyond_allowed As Variant) As Variant
+    OVS_SURVEY_FROM_TIN_SI_GET = Called("survey_from_tin", "si", "get", result, Array(outline, tin, instrument, texture, beyond_allowed))
+End Function
+
 ' The ponds of the old slab: where water stands once all that can has run off, how deep and how much.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
 ' drains: drains in the floor; a range with the columns x_ft, y_ft, [name]; may be left out
 ' shallowest_in: ponds shallower than this are left out (in); at least 0 in, at most 12 in; left out: 1/16 in, because a rod hardly tells less
@@ -1263,7 +1301,7 @@ Public Function OVS_STANDING_WATER_US_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' The ponds of the old slab: where water stands once all that can has run off, how deep and how much.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
 ' drains: drains in the floor; a range with the columns x_m, y_m, [name]; may be left out
 ' shallowest_mm: ponds shallower than this are left out (mm); at least 0 mm, at most 304.8 mm; left out: 1/16 in, because a rod hardly tells less
@@ -1477,7 +1515,7 @@ Public Function OVS_FINISH_FROM_POINTS_SI_GET(ByVal result As Variant, ByVal poi
 End Function
 
 ' The plane finish that stands level along an edge and falls square to it.
-' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' edge: name of the edge; a text
 ' elevation_ft: height of the finish at the edge (ft); at least -32808.3989501 ft, at most 32808.3989501 ft
 ' fall_in_per_ft: fall towards the edge (in/ft); at least 0 in/ft, at most 12 in/ft
@@ -1495,7 +1533,7 @@ Public Function OVS_FINISH_TO_EDGE_US_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' The plane finish that stands level along an edge and falls square to it.
-' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' edge: name of the edge; a text
 ' elevation_m: height of the finish at the edge (m); at least -10000 m, at most 10000 m
 ' fall_percent: fall towards the edge (%); at least 0 %, at most 100 %
@@ -1513,7 +1551,7 @@ Public Function OVS_FINISH_TO_EDGE_SI_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' least_in: least thickness (in); at least 0 in, at most 120 in
 ' edge: the edge it falls to; none for a level finish; a text; may be left out
 ' fall_in_per_ft: fall towards the edge (in/ft); at least 0 in/ft, at most 12 in/ft; left out: 1/8 in/ft, because the least for a well-finished floor
@@ -1534,7 +1572,7 @@ Public Function OVS_FINISH_AT_LEAST_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' The lowest plane finish that falls square to an edge and leaves a least thickness everywhere between the shots.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' least_mm: least thickness (mm); at least 0 mm, at most 3048 mm
 ' edge: the edge it falls to; none for a level finish; a text; may be left out
 ' fall_percent: fall towards the edge (%); at least 0 %, at most 100 %; left out: 1/8 in/ft, because the least for a well-finished floor
@@ -1617,7 +1655,7 @@ Public Function OVS_FINISH_FROM_PLANES_SI_GET(ByVal result As Variant, ByVal cor
 End Function
 
 ' Two planes that fall to a valley across the work; the valley may fall along its length.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' valley: two points of the valley; a range with the columns x_ft, y_ft, elevation_ft
 ' fall_in_per_ft: fall to the valley, square to it (in/ft); at least 0 in/ft, at most 12 in/ft
 ' right_fall_in_per_ft: fall on the right, where it is another (in/ft); at least 0 in/ft, at most 12 in/ft; may be left out
@@ -1635,7 +1673,7 @@ Public Function OVS_FINISH_TO_VALLEY_US_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' Two planes that fall to a valley across the work; the valley may fall along its length.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' valley: two points of the valley; a range with the columns x_m, y_m, elevation_m
 ' fall_percent: fall to the valley, square to it (%); at least 0 %, at most 100 %
 ' right_fall_percent: fall on the right, where it is another (%); at least 0 %, at most 100 %; may be left out
@@ -1653,7 +1691,7 @@ Public Function OVS_FINISH_TO_VALLEY_SI_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' A crown: two planes that fall away from a ridge across the work; the ridge may fall along its length.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' ridge: two points of the ridge; a range with the columns x_ft, y_ft, elevation_ft
 ' fall_in_per_ft: fall away from the ridge, square to it (in/ft); at least 0 in/ft, at most 12 in/ft
 ' right_fall_in_per_ft: fall on the right, where it is another (in/ft); at least 0 in/ft, at most 12 in/ft; may be left out
@@ -1671,7 +1709,7 @@ Public Function OVS_FINISH_CROWN_US_GET(ByVal result As Variant, ByVal survey As
 End Function
 
 ' A crown: two planes that fall away from a ridge across the work; the ridge may fall along its length.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' ridge: two points of the ridge; a range with the columns x_m, y_m, elevation_m
 ' fall_percent: fall away from the ridge, square to it (%); at least 0 %, at most 100 %
 ' right_fall_percent: fall on the right, where it is another (%); at least 0 %, at most 100 %; may be left out
@@ -1689,7 +1727,7 @@ Public Function OVS_FINISH_CROWN_SI_GET(ByVal result As Variant, ByVal survey As
 End Function
 
 ' Planes that fall to a trench drain: two to one across the work, or one to a trench along an edge, inside it.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' trench: two points of the middle of the trench, at the height of its rims; a range with the columns x_ft, y_ft, elevation_ft; may be left out
 ' edge: in place of the points: the edge the trench lies along; a text; may be left out
 ' elevation_ft: along an edge: height of the rims where it starts (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; may be left out
@@ -1711,7 +1749,7 @@ Public Function OVS_FINISH_TO_TRENCH_US_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' Planes that fall to a trench drain: two to one across the work, or one to a trench along an edge, inside it.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' trench: two points of the middle of the trench, at the height of its rims; a range with the columns x_m, y_m, elevation_m; may be left out
 ' edge: in place of the points: the edge the trench lies along; a text; may be left out
 ' elevation_m: along an edge: height of the rims where it starts (m); at least -10000 m, at most 10000 m; may be left out
@@ -1733,7 +1771,7 @@ Public Function OVS_FINISH_TO_TRENCH_SI_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' Planes that fall from a level perimeter to an area drain, one from each run of the outline.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' x_ft: middle of the drain, from the left (ft); any finite number
 ' y_ft: middle of the drain, from the front (ft); any finite number
 ' elevation_ft: height of the finish all along the outer edges (ft); at least -32808.3989501 ft, at most 32808.3989501 ft
@@ -1756,7 +1794,7 @@ Public Function OVS_FINISH_TO_DRAIN_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' Planes that fall from a level perimeter to an area drain, one from each run of the outline.
-' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' x_m: middle of the drain, from the left (m); any finite number
 ' y_m: middle of the drain, from the front (m); any finite number
 ' elevation_m: height of the finish all along the outer edges (m); at least -10000 m, at most 10000 m
@@ -1779,7 +1817,7 @@ Public Function OVS_FINISH_TO_DRAIN_SI_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' A finish with a strip along an edge that has a fall of its own and meets it: a curb, an apron.
-' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the finish without the strip; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' edge: name of the edge; a text
 ' width_ft: width of the strip (ft); at least 0 ft, at most 100 ft
@@ -1799,7 +1837,7 @@ Public Function OVS_FINISH_WITH_STRIP_US_GET(ByVal result As Variant, ByVal surv
 End Function
 
 ' A finish with a strip along an edge that has a fall of its own and meets it: a curb, an apron.
-' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab with the edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' finish: the finish without the strip; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' edge: name of the edge; a text
 ' width_m: width of the strip (m); at least 0 m, at most 30.48 m
@@ -1819,7 +1857,7 @@ Public Function OVS_FINISH_WITH_STRIP_SI_GET(ByVal result As Variant, ByVal surv
 End Function
 
 ' Any finish lifted or lowered as a whole to where it just leaves a least thickness everywhere between the shots.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the finish as drawn; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' least_in: least thickness (in); at least 0 in, at most 120 in
 ' margin_in: margin on the least thickness (in); at least 0 in, at most 120 in; may be left out
@@ -1838,7 +1876,7 @@ Public Function OVS_FINISH_RAISED_US_GET(ByVal result As Variant, ByVal survey A
 End Function
 
 ' Any finish lifted or lowered as a whole to where it just leaves a least thickness everywhere between the shots.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' finish: the finish as drawn; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' least_mm: least thickness (mm); at least 0 mm, at most 3048 mm
 ' margin_mm: margin on the least thickness (mm); at least 0 mm, at most 3048 mm; may be left out
@@ -1858,7 +1896,7 @@ End Function
 
 ' The facets of a finish: the fall of each, which way it drains and over to what, its area and its corners.
 ' finish: the finish; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
-' survey: the work: areas are then of the part inside it; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives; may be left out
+' survey: the work: areas are then of the part inside it; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives; may be left out
 ' Gives facets (the facets), corners (their corners).
 Public Function OVS_FINISH_FACETS_US(ByVal finish As Variant, Optional ByVal survey As Variant) As Variant
     OVS_FINISH_FACETS_US = Called("finish_facets", "us", "value", "", Array(finish, survey))
@@ -1874,7 +1912,7 @@ End Function
 
 ' The facets of a finish: the fall of each, which way it drains and over to what, its area and its corners.
 ' finish: the finish; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
-' survey: the work: areas are then of the part inside it; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives; may be left out
+' survey: the work: areas are then of the part inside it; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives; may be left out
 ' Gives facets (the facets), corners (their corners).
 Public Function OVS_FINISH_FACETS_SI(ByVal finish As Variant, Optional ByVal survey As Variant) As Variant
     OVS_FINISH_FACETS_SI = Called("finish_facets", "si", "value", "", Array(finish, survey))
@@ -1889,7 +1927,7 @@ Public Function OVS_FINISH_FACETS_SI_GET(ByVal result As Variant, ByVal finish A
 End Function
 
 ' The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' thinner_than_in: the area thinner than this is told (in); at least -3937.00787402 in, at most 3937.00787402 in; may be left out
 ' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives; may be left out
@@ -1907,7 +1945,7 @@ Public Function OVS_THICKNESS_US_GET(ByVal result As Variant, ByVal survey As Va
 End Function
 
 ' The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' thinner_than_mm: the area thinner than this is told (mm); at least -100000 mm, at most 100000 mm; may be left out
 ' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives; may be left out
@@ -1925,7 +1963,7 @@ Public Function OVS_THICKNESS_SI_GET(ByVal result As Variant, ByVal survey As Va
 End Function
 
 ' The shots with the least thickness over them: they fix the grade and are looked at again, suspects or not.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' Gives governing (the shots that fix the grade), drop_without_all_in (how far the finish could drop without all of them).
 Public Function OVS_SECOND_LOOK_US(ByVal survey As Variant, ByVal finish As Variant) As Variant
@@ -1941,7 +1979,7 @@ Public Function OVS_SECOND_LOOK_US_GET(ByVal result As Variant, ByVal survey As 
 End Function
 
 ' The shots with the least thickness over them: they fix the grade and are looked at again, suspects or not.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' Gives governing (the shots that fix the grade), drop_without_all_mm (how far the finish could drop without all of them).
 Public Function OVS_SECOND_LOOK_SI(ByVal survey As Variant, ByVal finish As Variant) As Variant
@@ -1957,7 +1995,7 @@ Public Function OVS_SECOND_LOOK_SI_GET(ByVal result As Variant, ByVal survey As 
 End Function
 
 ' The ponds of a finish, and which ponds of the old slab it cures.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
 ' drains: drains in the floor; a range with the columns x_ft, y_ft, [name]; may be left out
@@ -1976,7 +2014,7 @@ Public Function OVS_FINISH_STANDING_WATER_US_GET(ByVal result As Variant, ByVal 
 End Function
 
 ' The ponds of a finish, and which ponds of the old slab it cures.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
 ' drains: drains in the floor; a range with the columns x_m, y_m, [name]; may be left out
@@ -1995,7 +2033,7 @@ Public Function OVS_FINISH_STANDING_WATER_SI_GET(ByVal result As Variant, ByVal 
 End Function
 
 ' The old slab after all that stands above a plane was ground off, with area, volume and deepest cut.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the surface it is ground to, or a finish above it; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' below_in: it is ground to so much under that surface (in); at least 0 in, at most 120 in; left out: 0 in, because it is ground to the surface itself
 ' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives; may be left out
@@ -2013,7 +2051,7 @@ Public Function OVS_GRIND_HIGH_SPOTS_US_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' The old slab after all that stands above a plane was ground off, with area, volume and deepest cut.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' finish: the surface it is ground to, or a finish above it; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' below_mm: it is ground to so much under that surface (mm); at least 0 mm, at most 3048 mm; left out: 0 in, because it is ground to the surface itself
 ' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives; may be left out
@@ -2031,7 +2069,7 @@ Public Function OVS_GRIND_HIGH_SPOTS_SI_GET(ByVal result As Variant, ByVal surve
 End Function
 
 ' The old slab after all that lies below a plane was filled, with area, volume and greatest depth of fill.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the surface it is filled to, or a finish above it; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' below_in: it is filled to so much under that surface (in); at least 0 in, at most 120 in; left out: 0 in, because it is filled to the surface itself
 ' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives; may be left out
@@ -2049,7 +2087,7 @@ Public Function OVS_FILL_LOW_SPOTS_US_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' The old slab after all that lies below a plane was filled, with area, volume and greatest depth of fill.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' finish: the surface it is filled to, or a finish above it; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' below_mm: it is filled to so much under that surface (mm); at least 0 mm, at most 3048 mm; left out: 0 in, because it is filled to the surface itself
 ' zone: only within this outline; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives; may be left out
@@ -2067,7 +2105,7 @@ Public Function OVS_FILL_LOW_SPOTS_SI_GET(ByVal result As Variant, ByVal survey 
 End Function
 
 ' The old slab after its ponds were filled to their spill levels, with area, volume and greatest depth of fill.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
 ' drains: drains in the floor; a range with the columns x_ft, y_ft, [name]; may be left out
 ' shallowest_in: ponds shallower than this are left (in); at least 0 in, at most 12 in; left out: 1/16 in, because a rod hardly tells less
@@ -2086,7 +2124,7 @@ Public Function OVS_FILL_PONDS_US_GET(ByVal result As Variant, ByVal survey As V
 End Function
 
 ' The old slab after its ponds were filled to their spill levels, with area, volume and greatest depth of fill.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
 ' drains: drains in the floor; a range with the columns x_m, y_m, [name]; may be left out
 ' shallowest_mm: ponds shallower than this are left (mm); at least 0 mm, at most 304.8 mm; left out: 1/16 in, because a rod hardly tells less
@@ -2105,7 +2143,7 @@ Public Function OVS_FILL_PONDS_SI_GET(ByVal result As Variant, ByVal survey As V
 End Function
 
 ' Where the overlay is thinner, or thicker, than a depth: its connected parts as polygons, exactly.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' depth_in: the depth (in); at least -3937.00787402 in, at most 3937.00787402 in
 ' side: which side of the depth; thinner or thicker; left out: thinner, because thin places are what is looked for
@@ -2123,7 +2161,7 @@ Public Function OVS_THICKNESS_AREAS_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' Where the overlay is thinner, or thicker, than a depth: its connected parts as polygons, exactly.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' depth_mm: the depth (mm); at least -100000 mm, at most 100000 mm
 ' side: which side of the depth; thinner or thicker; left out: thinner, because thin places are what is looked for
@@ -2141,7 +2179,7 @@ Public Function OVS_THICKNESS_AREAS_SI_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' Lines of equal thickness.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' levels: the levels, rising; a range with the columns level_in; may be left out
 ' interval_in: the step between levels, in place of a list (in); more than 0 in, at most 3937.00787402 in; may be left out
@@ -2160,7 +2198,7 @@ Public Function OVS_THICKNESS_CONTOURS_US_GET(ByVal result As Variant, ByVal sur
 End Function
 
 ' Lines of equal thickness.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' levels: the levels, rising; a range with the columns level_mm; may be left out
 ' interval_mm: the step between levels, in place of a list (mm); more than 0 mm, at most 100000 mm; may be left out
@@ -2179,7 +2217,7 @@ Public Function OVS_THICKNESS_CONTOURS_SI_GET(ByVal result As Variant, ByVal sur
 End Function
 
 ' Lines of equal height on the old slab.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' levels: the levels, rising; a range with the columns level_ft; may be left out
 ' interval_in: the step between levels, in place of a list (in); more than 0 in, at most 3937.00787402 in; may be left out
 ' counted_from_ft: a level that the steps are counted from (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; left out: 0 ft, because whole steps from the job datum
@@ -2197,7 +2235,7 @@ Public Function OVS_SURVEY_CONTOURS_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' Lines of equal height on the old slab.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' levels: the levels, rising; a range with the columns level_m; may be left out
 ' interval_mm: the step between levels, in place of a list (mm); more than 0 mm, at most 100000 mm; may be left out
 ' counted_from_m: a level that the steps are counted from (m); at least -10000 m, at most 10000 m; left out: 0 ft, because whole steps from the job datum
@@ -2215,7 +2253,7 @@ Public Function OVS_SURVEY_CONTOURS_SI_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' Lines of equal height on the finish, over the work.
-' survey: the old slab, whose outline bounds the lines; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab, whose outline bounds the lines; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' levels: the levels, rising; a range with the columns level_ft; may be left out
 ' interval_in: the step between levels, in place of a list (in); more than 0 in, at most 3937.00787402 in; may be left out
@@ -2234,7 +2272,7 @@ Public Function OVS_FINISH_CONTOURS_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' Lines of equal height on the finish, over the work.
-' survey: the old slab, whose outline bounds the lines; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab, whose outline bounds the lines; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' levels: the levels, rising; a range with the columns level_m; may be left out
 ' interval_mm: the step between levels, in place of a list (mm); more than 0 mm, at most 100000 mm; may be left out
@@ -2253,7 +2291,7 @@ Public Function OVS_FINISH_CONTOURS_SI_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' The work in bands of thickness between successive levels, as polygons with area and volume.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' levels: the levels, rising; a range with the columns level_in; may be left out
 ' interval_in: the step between levels, in place of a list (in); more than 0 in, at most 3937.00787402 in; may be left out
@@ -2272,7 +2310,7 @@ Public Function OVS_THICKNESS_BANDS_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' The work in bands of thickness between successive levels, as polygons with area and volume.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' levels: the levels, rising; a range with the columns level_mm; may be left out
 ' interval_mm: the step between levels, in place of a list (mm); more than 0 mm, at most 100000 mm; may be left out
@@ -2291,7 +2329,7 @@ Public Function OVS_THICKNESS_BANDS_SI_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' How much of the work is how thick: area and volume by bins of thickness, and the depths below which shares of the area lie.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' levels: the edges of the bins, rising; a range with the columns level_in; may be left out
 ' interval_in: the width of a bin, in place of a list of edges (in); more than 0 in, at most 3937.00787402 in; may be left out
@@ -2311,7 +2349,7 @@ Public Function OVS_THICKNESS_HISTOGRAM_US_GET(ByVal result As Variant, ByVal su
 End Function
 
 ' How much of the work is how thick: area and volume by bins of thickness, and the depths below which shares of the area lie.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' levels: the edges of the bins, rising; a range with the columns level_mm; may be left out
 ' interval_mm: the width of a bin, in place of a list of edges (mm); more than 0 mm, at most 100000 mm; may be left out
@@ -2331,7 +2369,7 @@ Public Function OVS_THICKNESS_HISTOGRAM_SI_GET(ByVal result As Variant, ByVal su
 End Function
 
 ' The thickness over zones of the work, each with its own figures, and over what no zone covers.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' zones: the corners of the zones; a range with the columns zone, x_ft, y_ft
 ' thinner_than_in: the area thinner than this is told (in); at least -3937.00787402 in, at most 3937.00787402 in; may be left out
@@ -2349,7 +2387,7 @@ Public Function OVS_THICKNESS_ZONES_US_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' The thickness over zones of the work, each with its own figures, and over what no zone covers.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' zones: the corners of the zones; a range with the columns zone, x_m, y_m
 ' thinner_than_mm: the area thinner than this is told (mm); at least -100000 mm, at most 100000 mm; may be left out
@@ -2367,7 +2405,7 @@ Public Function OVS_THICKNESS_ZONES_SI_GET(ByVal result As Variant, ByVal survey
 End Function
 
 ' Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
 ' line_value: the places of the line, two or more; a range with the columns x_ft, y_ft
 ' spacing_ft: also tell the heights at whole steps of this from the start (ft); at least 0.00328083989501 ft, at most 3280.83989501 ft; may be left out
@@ -2385,7 +2423,7 @@ Public Function OVS_SECTION_US_GET(ByVal result As Variant, ByVal survey As Vari
 End Function
 
 ' Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
-' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
 ' line_value: the places of the line, two or more; a range with the columns x_m, y_m
 ' spacing_m: also tell the heights at whole steps of this from the start (m); at least 0.001 m, at most 1000 m; may be left out
@@ -2610,7 +2648,7 @@ End Function
 
 ' The report of a whole job: its main figures, as text for the site, and as JSON for a program.
 ' job: the job; a range of path, value, unit, as OVS_JOB_FROM_TEXT_US gives
-' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US gives; may be left out
+' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives; may be left out
 ' Gives ordered_yd3 (concrete to order), figured_yd3 (net volume of all parts and allowances), loads (truck loads), net_yd3 (volume of the floor, net), least_in (least thickness between the shots), greatest_in (greatest thickness), mean_in (mean thickness), text (the report for the site), json (the report as JSON).
 Public Function OVS_REPORT_US(ByVal job As Variant, Optional ByVal survey As Variant) As Variant
     OVS_REPORT_US = Called("report", "us", "value", "", Array(job, survey))
@@ -2626,7 +2664,7 @@ End Function
 
 ' The report of a whole job: its main figures, as text for the site, and as JSON for a program.
 ' job: the job; a range of path, value, unit, as OVS_JOB_FROM_TEXT_SI gives
-' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI gives; may be left out
+' survey: the old slab, for a job that does not describe one itself; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives; may be left out
 ' Gives ordered_m3 (concrete to order), figured_m3 (net volume of all parts and allowances), loads (truck loads), net_m3 (volume of the floor, net), least_mm (least thickness between the shots), greatest_mm (greatest thickness), mean_mm (mean thickness), text (the report for the site), json (the report as JSON).
 Public Function OVS_REPORT_SI(ByVal job As Variant, Optional ByVal survey As Variant) As Variant
     OVS_REPORT_SI = Called("report", "si", "value", "", Array(job, survey))

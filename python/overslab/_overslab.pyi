@@ -51,6 +51,7 @@ from overslab.survey import PartStrays as PartStrays
 from overslab.survey import thin_points as thin_points
 from overslab.survey import ThinPoints as ThinPoints
 from overslab.survey import survey_from_points as survey_from_points
+from overslab.survey import survey_from_tin as survey_from_tin
 from overslab.survey import standing_water as standing_water
 from overslab.survey import StandingWater as StandingWater
 from overslab.grade import Finish as Finish

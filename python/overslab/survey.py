@@ -41,6 +41,7 @@ from overslab._overslab import (
     thin_points,
     ThinPoints,
     survey_from_points,
+    survey_from_tin,
     standing_water,
     StandingWater,
 )
@@ -86,6 +87,7 @@ __all__ = [
     "thin_points",
     "ThinPoints",
     "survey_from_points",
+    "survey_from_tin",
     "standing_water",
     "StandingWater",
 ]

@@ -50,6 +50,7 @@ __all__ = [
     "thin_points",
     "ThinPoints",
     "survey_from_points",
+    "survey_from_tin",
     "standing_water",
     "StandingWater",
 ]
@@ -2247,6 +2248,73 @@ def survey_from_points(
         ...         "x": [1, 11, 11, 1, 5],
         ...         "y": [1, 1, 9, 9, 4],
         ...         "elevation": [99.2, 99.15, 99.25, 99.22, 99.16],
+        ...     },
+        ... )
+        >>> round(answer.area_ft2, 4)
+        120.0
+
+    Since 0.1.0.
+    """
+
+def survey_from_tin(
+    outline: Outline | RecordLike,
+    tin: Tin | RecordLike,
+    *,
+    instrument: Literal["laser", "optical_hundredths", "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"] | None = None,
+    texture: Literal["trowelled", "broomed", "scaled", "rough"] | None = None,
+    beyond_allowed: Literal["no", "yes"] | None = None,
+    units: Units | None = None,
+) -> Survey:
+    r"""The surface of the old slab over a triangulated surface of a file, its faces kept as they are.
+
+    Rule: each face is plane; what lies between faces and their hull counts as unsurveyed.
+    Takes for granted: the surface is in the axes and the datum of the job; faces meet at whole sides;
+        they may go on beyond the outline.
+
+    Args:
+        outline: the plan edge of the work; an Outline
+        tin: the triangulated surface; a Tin
+        instrument: what the readings were taken with; one of "laser", "optical_hundredths",
+            "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"; where it
+            is not given laser is taken: most crews have one
+        texture: what the old floor feels like; one of "trowelled", "broomed", "scaled", "rough"; where
+            it is not given broomed is taken: most old slabs are
+        beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
+            where it is not given no is taken: heights that far out are a guess
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Survey: The surveyed old slab: outline, shots and the surface through them. It has notes, basis
+            and taken besides.
+
+    Raises:
+        SurveyError: two triangles overlap (FACES_OVERLAP); a triangle has no area in plan (FACE_FLAT)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+        FormError: two values say the same thing differently (CONTRADICTION)
+
+    Basis:
+        plane and solid geometry: derived
+        reading and texture deviations behind the site words: common practice, no source
+
+    Example:
+        >>> from overslab.survey import survey_from_tin
+        >>> answer = survey_from_tin(
+        ...     outline={
+        ...         "sides": [
+        ...             {"length": "12 ft"},
+        ...             {"length": "10 ft"},
+        ...             {"length": "12 ft"},
+        ...             {"length": "10 ft"},
+        ...         ],
+        ...     },
+        ...     tin={
+        ...         "points": {
+        ...             "unit": "ft",
+        ...             "x": [0, 13, 13, 0],
+        ...             "y": [0, 0, 10, 10],
+        ...             "elevation": [99.2, 99.15, 99.25, 99.22],
+        ...         },
+        ...         "faces": [[1, 2, 3], [1, 3, 4]],
         ...     },
         ... )
         >>> round(answer.area_ft2, 4)

@@ -9,7 +9,7 @@ use overslab::operation::Operation;
 use overslab::operations::OPERATIONS;
 use overslab::quantity::System;
 use std::ffi::{c_char, c_int, c_uchar};
-use super::records::{OUTLINE_TYPE, POINTS_TYPE, SURVEY_TYPE, ovs_outline, ovs_points, ovs_survey};
+use super::records::{OUTLINE_TYPE, POINTS_TYPE, SURVEY_TYPE, ovs_outline, ovs_points, ovs_survey, ovs_tin};
 
 /// The result `misclosure` (in or mm): found less known where the line closes.
 pub const OVS_LEVEL_BOOK_MISCLOSURE: c_int = 0;
@@ -924,6 +924,45 @@ pub const OVS_SURVEY_FROM_POINTS_OUTSIDE_USE: c_int = 1;
 
 /// The word `leave_out`.
 pub const OVS_SURVEY_FROM_POINTS_OUTSIDE_LEAVE_OUT: c_int = 2;
+
+/// The word `laser`.
+pub const OVS_SURVEY_FROM_TIN_INSTRUMENT_LASER: c_int = 0;
+
+/// The word `optical_hundredths`.
+pub const OVS_SURVEY_FROM_TIN_INSTRUMENT_OPTICAL_HUNDREDTHS: c_int = 1;
+
+/// The word `optical_eighths`.
+pub const OVS_SURVEY_FROM_TIN_INSTRUMENT_OPTICAL_EIGHTHS: c_int = 2;
+
+/// The word `optical_sixteenths`.
+pub const OVS_SURVEY_FROM_TIN_INSTRUMENT_OPTICAL_SIXTEENTHS: c_int = 3;
+
+/// The word `optical_millimetres`.
+pub const OVS_SURVEY_FROM_TIN_INSTRUMENT_OPTICAL_MILLIMETRES: c_int = 4;
+
+/// The word `string`.
+pub const OVS_SURVEY_FROM_TIN_INSTRUMENT_STRING: c_int = 5;
+
+/// The word `water`.
+pub const OVS_SURVEY_FROM_TIN_INSTRUMENT_WATER: c_int = 6;
+
+/// The word `trowelled`.
+pub const OVS_SURVEY_FROM_TIN_TEXTURE_TROWELLED: c_int = 0;
+
+/// The word `broomed`.
+pub const OVS_SURVEY_FROM_TIN_TEXTURE_BROOMED: c_int = 1;
+
+/// The word `scaled`.
+pub const OVS_SURVEY_FROM_TIN_TEXTURE_SCALED: c_int = 2;
+
+/// The word `rough`.
+pub const OVS_SURVEY_FROM_TIN_TEXTURE_ROUGH: c_int = 3;
+
+/// The word `no`.
+pub const OVS_SURVEY_FROM_TIN_BEYOND_ALLOWED_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_SURVEY_FROM_TIN_BEYOND_ALLOWED_YES: c_int = 1;
 
 /// The result `count`: how many ponds.
 pub const OVS_STANDING_WATER_COUNT: c_int = 0;
@@ -4411,6 +4450,148 @@ pub unsafe extern "C" fn ovs_survey_from_points_si_why(
         (1, Given::Record(Passed::new("points", points))),
     ];
     let request = Request::new(SURVEY_FROM_POINTS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static SURVEY_FROM_TIN: &Operation = row(OPERATIONS, "survey_from_tin");
+
+/// The surface of the old slab over a triangulated surface of a file, its faces kept as they are.
+///
+/// Equation: each face is plane; what lies between faces and their hull counts as unsurveyed.
+/// Taken for granted: the surface is in the axes and the datum of the job; faces meet at whole sides; they may go
+/// on beyond the outline.
+///
+/// - `outline`: the plan edge of the work.
+/// - `tin`: the triangulated surface.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+///     one.
+///   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+///     because most old slabs are.
+///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+///     no, because heights that far out are a guess.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+///
+/// Refuses with OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTRADICTION, OVS_NULL_POINTER, OVS_FACE_FLAT,
+/// OVS_FACES_OVERLAP.
+/// Basis: plane and solid geometry: derived.
+/// Basis: reading and texture deviations behind the site words: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"tin":{"points":{"unit":"ft","x":[0,13,13,0],"y":[0,0,10,10],"elevation":[99.2,99.15,99.25,99.22]},"faces":[[1,2,3],[1,3,4]]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_tin_us(
+    outline: *const ovs_outline,
+    tin: *const ovs_tin,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Record(Passed::new("tin", tin))),
+    ];
+    let request = Request::new(SURVEY_FROM_TIN, System::Us, &given, options_json, options_len);
+    unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The surface of the old slab over a triangulated surface of a file, its faces kept as they are.
+///
+/// Equation: each face is plane; what lies between faces and their hull counts as unsurveyed.
+/// Taken for granted: the surface is in the axes and the datum of the job; faces meet at whole sides; they may go
+/// on beyond the outline.
+///
+/// - `outline`: the plan edge of the work.
+/// - `tin`: the triangulated surface.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `instrument`: what the readings were taken with; 0 laser, 1 optical_hundredths, 2 optical_eighths, 3
+///     optical_sixteenths, 4 optical_millimetres, 5 string, 6 water; where left out laser, because most crews have
+///     one.
+///   - `texture`: what the old floor feels like; 0 trowelled, 1 broomed, 2 scaled, 3 rough; where left out broomed,
+///     because most old slabs are.
+///   - `beyond_allowed`: whether the work may reach more than 4 ft beyond the shots; 0 no, 1 yes; where left out
+///     no, because heights that far out are a guess.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns the record, or null: The surveyed old slab: outline, shots and the surface through them.
+///
+/// Refuses with OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTRADICTION, OVS_NULL_POINTER, OVS_FACE_FLAT,
+/// OVS_FACES_OVERLAP.
+/// Basis: plane and solid geometry: derived.
+/// Basis: reading and texture deviations behind the site words: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"outline":{"sides":[{"length":"12 ft"},{"length":"10 ft"},{"length":"12 ft"},{"length":"10 ft"}]},"tin":{"points":{"unit":"ft","x":[0,13,13,0],"y":[0,0,10,10],"elevation":[99.2,99.15,99.25,99.22]},"faces":[[1,2,3],[1,3,4]]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_tin_si(
+    outline: *const ovs_outline,
+    tin: *const ovs_tin,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_survey {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Record(Passed::new("tin", tin))),
+    ];
+    let request = Request::new(SURVEY_FROM_TIN, System::Si, &given, options_json, options_len);
+    unsafe { record::make(request, SURVEY_TYPE, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_survey_from_tin_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_tin_us_why(
+    outline: *const ovs_outline,
+    tin: *const ovs_tin,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Record(Passed::new("tin", tin))),
+    ];
+    let request = Request::new(SURVEY_FROM_TIN, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_survey_from_tin_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_survey_from_tin_si_why(
+    outline: *const ovs_outline,
+    tin: *const ovs_tin,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("outline", outline))),
+        (1, Given::Record(Passed::new("tin", tin))),
+    ];
+    let request = Request::new(SURVEY_FROM_TIN, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }
 

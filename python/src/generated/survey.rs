@@ -2271,6 +2271,83 @@ fn survey_from_points(
 }
 
 
+static SURVEY_FROM_TIN: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "survey_from_tin"),
+    class: "Survey",
+    answer: crate::answers::record,
+};
+
+/// The surface of the old slab over a triangulated surface of a file, its faces kept as they are.
+///
+/// Rule: each face is plane; what lies between faces and their hull counts as unsurveyed.
+/// Takes for granted: the surface is in the axes and the datum of the job; faces meet at whole sides;
+///     they may go on beyond the outline.
+///
+/// Args:
+///     outline: the plan edge of the work; an Outline
+///     tin: the triangulated surface; a Tin
+///     instrument: what the readings were taken with; one of "laser", "optical_hundredths",
+///         "optical_eighths", "optical_sixteenths", "optical_millimetres", "string", "water"; where it
+///         is not given laser is taken: most crews have one
+///     texture: what the old floor feels like; one of "trowelled", "broomed", "scaled", "rough"; where
+///         it is not given broomed is taken: most old slabs are
+///     beyond_allowed: whether the work may reach more than 4 ft beyond the shots; one of "no", "yes";
+///         where it is not given no is taken: heights that far out are a guess
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     Survey: The surveyed old slab: outline, shots and the surface through them. It has notes, basis
+///         and taken besides.
+///
+/// Raises:
+///     SurveyError: two triangles overlap (FACES_OVERLAP); a triangle has no area in plan (FACE_FLAT)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///     FormError: two values say the same thing differently (CONTRADICTION)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///     reading and texture deviations behind the site words: common practice, no source
+///
+/// Example:
+///     >>> from overslab.survey import survey_from_tin
+///     >>> answer = survey_from_tin(
+///     ...     outline={
+///     ...         "sides": [
+///     ...             {"length": "12 ft"},
+///     ...             {"length": "10 ft"},
+///     ...             {"length": "12 ft"},
+///     ...             {"length": "10 ft"},
+///     ...         ],
+///     ...     },
+///     ...     tin={
+///     ...         "points": {
+///     ...             "unit": "ft",
+///     ...             "x": [0, 13, 13, 0],
+///     ...             "y": [0, 0, 10, 10],
+///     ...             "elevation": [99.2, 99.15, 99.25, 99.22],
+///     ...         },
+///     ...         "faces": [[1, 2, 3], [1, 3, 4]],
+///     ...     },
+///     ... )
+///     >>> round(answer.area_ft2, 4)
+///     120.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (outline, tin, *, instrument=None, texture=None, beyond_allowed=None, units=crate::units::Units(None)), text_signature = "(outline, tin, *, instrument=None, texture=None, beyond_allowed=None, units=None)")]
+fn survey_from_tin(
+    py: Python<'_>,
+    outline: &Bound<'_, PyAny>,
+    tin: &Bound<'_, PyAny>,
+    instrument: Option<&Bound<'_, PyAny>>,
+    texture: Option<&Bound<'_, PyAny>>,
+    beyond_allowed: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &SURVEY_FROM_TIN, &[Some(outline), Some(tin), instrument, texture, beyond_allowed], units)
+}
+
+
 static STANDING_WATER: crate::answers::RecordRow = crate::answers::RecordRow {
     operation: crate::rows::operation(overslab::operations::OPERATIONS, "standing_water"),
     class: "StandingWater",
@@ -2802,7 +2879,7 @@ impl Tin {
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&ROD_ELEVATION];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&LEVEL_BOOK, &OUTLINE_FROM_CORNERS, &OUTLINE_FROM_SIDES, &SURVEY_FROM_SHOTS, &SURVEY_FROM_FACES, &SURVEY_FROM_GRID, &SURVEY_FROM_RODS, &SURVEY_TRIANGLES, &SURVEY_SUSPECTS, &SURVEY_WITHOUT, &SURVEY_COVERAGE, &TWO_PEG_TEST, &BENCHMARK_RECHECK, &POINTS_FROM_TABLE, &READ_POINTS, &READ_SURFACE, &POINTS_TO_AXES, &POINTS_ALONG_WALL, &PART_STRAYS, &THIN_POINTS, &SURVEY_FROM_POINTS, &STANDING_WATER];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&LEVEL_BOOK, &OUTLINE_FROM_CORNERS, &OUTLINE_FROM_SIDES, &SURVEY_FROM_SHOTS, &SURVEY_FROM_FACES, &SURVEY_FROM_GRID, &SURVEY_FROM_RODS, &SURVEY_TRIANGLES, &SURVEY_SUSPECTS, &SURVEY_WITHOUT, &SURVEY_COVERAGE, &TWO_PEG_TEST, &BENCHMARK_RECHECK, &POINTS_FROM_TABLE, &READ_POINTS, &READ_SURFACE, &POINTS_TO_AXES, &POINTS_ALONG_WALL, &PART_STRAYS, &THIN_POINTS, &SURVEY_FROM_POINTS, &SURVEY_FROM_TIN, &STANDING_WATER];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "outline", class: |py| py.get_type::<Outline>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Outline))?.into_any()) }, crate::records::RecordClass { name: "survey", class: |py| py.get_type::<Survey>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Survey))?.into_any()) }, crate::records::RecordClass { name: "points", class: |py| py.get_type::<Points>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Points))?.into_any()) }, crate::records::RecordClass { name: "tin", class: |py| py.get_type::<Tin>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Tin))?.into_any()) }];
@@ -2845,6 +2922,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(self::thin_points, module)?)?;
     module.add_class::<ThinPoints>()?;
     module.add_function(wrap_pyfunction!(self::survey_from_points, module)?)?;
+    module.add_function(wrap_pyfunction!(self::survey_from_tin, module)?)?;
     module.add_function(wrap_pyfunction!(self::standing_water, module)?)?;
     module.add_class::<StandingWater>()?;
     module.add_class::<Outline>()?;

@@ -10,6 +10,7 @@ mod points_axes;
 mod points_thin;
 mod slab;
 mod standing_water;
+mod tin;
 mod triangles;
 mod trust;
 
@@ -22,6 +23,7 @@ pub use points_axes::{POINTS_ALONG_WALL, POINTS_TO_AXES};
 pub use points_thin::{PART_STRAYS, THIN_POINTS};
 pub use slab::{Allowed, SURVEY_FROM_GRID, SURVEY_FROM_RODS, SURVEY_FROM_SHOTS};
 pub use standing_water::STANDING_WATER;
+pub use tin::SURVEY_FROM_TIN;
 pub use triangles::SURVEY_TRIANGLES;
 pub use trust::{BENCHMARK_RECHECK, SURVEY_COVERAGE, SURVEY_SUSPECTS, SURVEY_WITHOUT, TWO_PEG_TEST};
 

@@ -10,7 +10,7 @@ pub mod thin;
 mod tin;
 
 pub use record::{COORDINATE, POINT_TABLE, POINTS};
-pub use shots::{AsShots, HEIGHT, Outside, PLACE, shots};
+pub use shots::{AsShots, HEIGHT, Outside, PLACE, in_job, shots};
 pub use tin::TIN;
 
 use checked::{check_points, pick};

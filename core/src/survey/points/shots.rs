@@ -51,7 +51,7 @@ impl AsShots {
 /// `NOT_FINITE` or `OUT_OF_RANGE` at `points` with the number of the point, for coordinates too far for a job; `TOO_FEW_SHOTS` where no
 /// point is left.
 pub fn shots(points: &Points, outline: &Outline, outside: Outside) -> Result<AsShots> {
-    check(points)?;
+    in_job(points, "points")?;
     let shot = |index: usize| {
         let [x, y, z] = points.get(index)?;
         Some(Shot { outside_allowed: outside == Outside::Use, ..Shot::new(x, y, z) })
@@ -95,7 +95,11 @@ fn near(outline: &Outline) -> impl Fn(Point) -> bool + '_ {
     }
 }
 
-fn check(points: &Points) -> Result<()> {
+/// Refuses points whose coordinates are too far for a job.
+///
+/// # Errors
+/// `NOT_FINITE` or `OUT_OF_RANGE` at the coordinate under `path`, with the number of the point.
+pub fn in_job(points: &Points, path: &str) -> Result<()> {
     let axes: [(&[f64], Range, &'static QuantityType); 3] = [
         (&points.x, PLACE, &kinds::length),
         (&points.y, PLACE, &kinds::length),
@@ -104,7 +108,7 @@ fn check(points: &Points) -> Result<()> {
     for ((axis, range, quantity), name) in axes.into_iter().zip(["x", "y", "elevation"]) {
         if let Some(index) = axis.iter().position(|&number| !range.allows(number)) {
             let base = axis.get(index).copied().unwrap_or(f64::NAN);
-            let failure = Failure::refused(&format!("points.{name}"), base, range, quantity);
+            let failure = Failure::refused(&format!("{path}.{name}"), base, range, quantity);
             return Err(failure
                 .at(Place::Index(index))
                 .remedy("move the points into the axes of the job first"));
