@@ -4,8 +4,9 @@
 
 mod floor;
 mod scalar;
+mod scan;
 
 use criterion::{criterion_group, criterion_main};
 
-criterion_group!(benches, scalar::benches, floor::benches);
+criterion_group!(benches, scalar::benches, floor::benches, scan::benches);
 criterion_main!(benches);

@@ -49,6 +49,8 @@ notes! {
     FileParts = 23, "FILE_PARTS", "parts of the file were not used as they stand";
     FileDoubtful = 24, "FILE_DOUBTFUL", "the file may be cut short or damaged";
     PointsOutside = 25, "POINTS_OUTSIDE", "points outside the outline were left out";
+    AxesUnchecked = 28, "AXES_UNCHECKED", "two known points cannot show whether the axes fit";
+    HeightsUnmoved = 29, "HEIGHTS_UNMOVED", "no known point has a height in both systems, heights stay";
     TooFewToJudge = 40, "TOO_FEW_TO_JUDGE", "too few shots to judge one by the others";
     BookInDoubt = 41, "BOOK_IN_DOUBT", "too many shots do not go with their neighbours";
     LeftOut = 42, "LEFT_OUT", "shots were left out because the caller named them";

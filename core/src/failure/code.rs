@@ -132,6 +132,11 @@ codes! {
     SurfaceUnclear = 106, "SURFACE_UNCLEAR", Survey, "the file does not hold exactly one surface of that name";
     NoPoints = 107, "NO_POINTS", Survey, "the file holds no point that can be used";
     NotBase64 = 110, "NOT_BASE64", Form, "the text behind base64: is not base64";
+    ThinningCount = 115, "THINNING_COUNT", Survey, "fewer points are asked than the hull of the points has corners";
+    ThinningUnreachable = 116, "THINNING_UNREACHABLE", Survey, "points at one place differ by more than the height error asked";
+    KnownPoints = 117, "KNOWN_POINTS", Survey, "the known points do not fix the axes";
+    AxesDisagree = 118, "AXES_DISAGREE", Survey, "the known points do not lie alike in both systems of axes";
+    AxesMirrored = 119, "AXES_MIRRORED", Survey, "the known points lie alike only as in a mirror";
     FacetWarped = 130, "FACET_WARPED", Grade, "the corners of a facet are not in one plane";
     FacetsApart = 131, "FACETS_APART", Grade, "two facets have different heights along the edge they share";
     FacetsOverlap = 132, "FACETS_OVERLAP", Grade, "two facets lie over one another";

@@ -11,6 +11,8 @@ pub mod kind {
     pub trait Level: Mul + Div {}
     /// The fall or rise of a surface over its run.
     pub trait SlopeKind: uom::Kind {}
+    /// How far one direction is turned from another.
+    pub trait AngleKind: uom::Kind {}
     /// A share added to or taken from an amount.
     pub trait ShareKind: uom::Kind {}
     /// Relative humidity of air.
@@ -137,6 +139,12 @@ declare_quantities! {
     @one = 1.0; "1", "ratio", [];
     @percent = 0.01; "%", "percent", ["percent"];
 
+    /// How far one direction is turned from another, counter-clockwise.
+    angle::Angle, "angle", <Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::AngleKind;
+    sign Any;
+    @radian = 1.0; "rad", "rad", ["radian", "radians"];
+    @degree = std::f64::consts::PI / 180.0; "deg", "deg", ["degree", "degrees"];
+
     /// The fall or rise of a surface over its run.
     slope::Slope, "slope", <Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::SlopeKind;
     sign Any;
@@ -193,6 +201,7 @@ uom::system! {
         mod temperature::Temperature,
         mod temperature_difference::TemperatureDifference,
         mod ratio::Ratio,
+        mod angle::Angle,
         mod slope::Slope,
         mod share::Share,
         mod humidity::Humidity,

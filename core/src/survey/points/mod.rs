@@ -1,13 +1,19 @@
 //! Points with heights as a file brings them, before they are shots of a job.
 
+pub mod axes;
+mod checked;
 mod json;
 mod record;
 mod shots;
+pub mod stray;
+pub mod thin;
 mod tin;
 
 pub use record::{COORDINATE, POINT_TABLE, POINTS};
 pub use shots::{AsShots, HEIGHT, Outside, PLACE, shots};
 pub use tin::TIN;
+
+use checked::{check_points, pick};
 
 /// Points with heights, in metres, in the axes of where they came from.
 #[derive(Clone, Debug, Default, PartialEq)]
