@@ -57,12 +57,7 @@ struct Look {
 
 impl<'a> Rounds<'a> {
     /// Starts from the corners of the hull.
-    pub(super) fn new(
-        points: &'a Points,
-        cloud: &'a Cloud,
-        region: &'a Region,
-        hull: &[u32],
-    ) -> Self {
+    pub(super) fn new(points: &'a Points, cloud: &'a Cloud, region: &'a Region, hull: &[u32]) -> Self {
         let rules = Rules { beyond_allowed: true, ..Rules::DEFAULT };
         let mut rounds = Self {
             points,
