@@ -69,6 +69,10 @@ OPERATIONS = (
     ("ovsFinishWithStrip", "finish_with_strip"),
     ("ovsFinishRaised", "finish_raised"),
     ("ovsFinishFacets", "finish_facets"),
+    ("ovsPointsToAxes", "points_to_axes"),
+    ("ovsPointsAlongWall", "points_along_wall"),
+    ("ovsPartStrays", "part_strays"),
+    ("ovsThinPoints", "thin_points"),
 )
 SYSTEMS = ("us", "si")
 

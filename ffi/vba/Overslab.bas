@@ -1004,6 +1004,162 @@ Public Function OVS_READ_SURFACE_SI_GET(ByVal result As Variant, ByVal file As V
     OVS_READ_SURFACE_SI_GET = Called("read_surface", "si", "get", result, Array(file, format_value, unit, overrule, surface))
 End Function
 
+' Points brought into the axes of the job by two known points or more: turned, shifted and raised, never stretched.
+' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_US gives
+' known: the points known in both systems; a range with the columns [name], x_ft, y_ft, job_x_ft, job_y_ft, [elevation_ft], [job_elevation_ft]
+' tolerance_in: how far distances of two, places of more may be off (in); at least 0 in, at most 39.3700787402 in; left out: 1/4 in, because a nail is found again so well
+' height_tolerance_in: how far heights may be off (in); at least 0 in, at most 39.3700787402 in; left out: 1/8 in, because a rod is read so well
+' levelling: whether heights rise alike or by a plane; rise or tilt; left out: rise, because most scanners level themselves
+' Gives moved (the points in the axes of the job), turn_deg (how far they were turned, counter-clockwise), rise_ft (what was added to heights, where the old origin came to lie), tilt_x_in_per_ft (how much more along the first axis of the job), tilt_y_in_per_ft (how much more along the second), residuals (what is left over at the known points).
+Public Function OVS_POINTS_TO_AXES_US(ByVal points As Variant, ByVal known As Variant, Optional ByVal tolerance_in As Variant, Optional ByVal height_tolerance_in As Variant, Optional ByVal levelling As Variant) As Variant
+    OVS_POINTS_TO_AXES_US = Called("points_to_axes", "us", "value", "", Array(points, known, tolerance_in, height_tolerance_in, levelling))
+End Function
+
+Public Function OVS_POINTS_TO_AXES_US_WHY(ByVal points As Variant, ByVal known As Variant, Optional ByVal tolerance_in As Variant, Optional ByVal height_tolerance_in As Variant, Optional ByVal levelling As Variant) As Variant
+    OVS_POINTS_TO_AXES_US_WHY = Called("points_to_axes", "us", "why", "", Array(points, known, tolerance_in, height_tolerance_in, levelling))
+End Function
+
+Public Function OVS_POINTS_TO_AXES_US_GET(ByVal result As Variant, ByVal points As Variant, ByVal known As Variant, Optional ByVal tolerance_in As Variant, Optional ByVal height_tolerance_in As Variant, Optional ByVal levelling As Variant) As Variant
+    OVS_POINTS_TO_AXES_US_GET = Called("points_to_axes", "us", "get", result, Array(points, known, tolerance_in, height_tolerance_in, levelling))
+End Function
+
+' Points brought into the axes of the job by two known points or more: turned, shifted and raised, never stretched.
+' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_SI gives
+' known: the points known in both systems; a range with the columns [name], x_m, y_m, job_x_m, job_y_m, [elevation_m], [job_elevation_m]
+' tolerance_mm: how far distances of two, places of more may be off (mm); at least 0 mm, at most 1000 mm; left out: 1/4 in, because a nail is found again so well
+' height_tolerance_mm: how far heights may be off (mm); at least 0 mm, at most 1000 mm; left out: 1/8 in, because a rod is read so well
+' levelling: whether heights rise alike or by a plane; rise or tilt; left out: rise, because most scanners level themselves
+' Gives moved (the points in the axes of the job), turn_rad (how far they were turned, counter-clockwise), rise_m (what was added to heights, where the old origin came to lie), tilt_x_percent (how much more along the first axis of the job), tilt_y_percent (how much more along the second), residuals (what is left over at the known points).
+Public Function OVS_POINTS_TO_AXES_SI(ByVal points As Variant, ByVal known As Variant, Optional ByVal tolerance_mm As Variant, Optional ByVal height_tolerance_mm As Variant, Optional ByVal levelling As Variant) As Variant
+    OVS_POINTS_TO_AXES_SI = Called("points_to_axes", "si", "value", "", Array(points, known, tolerance_mm, height_tolerance_mm, levelling))
+End Function
+
+Public Function OVS_POINTS_TO_AXES_SI_WHY(ByVal points As Variant, ByVal known As Variant, Optional ByVal tolerance_mm As Variant, Optional ByVal height_tolerance_mm As Variant, Optional ByVal levelling As Variant) As Variant
+    OVS_POINTS_TO_AXES_SI_WHY = Called("points_to_axes", "si", "why", "", Array(points, known, tolerance_mm, height_tolerance_mm, levelling))
+End Function
+
+Public Function OVS_POINTS_TO_AXES_SI_GET(ByVal result As Variant, ByVal points As Variant, ByVal known As Variant, Optional ByVal tolerance_mm As Variant, Optional ByVal height_tolerance_mm As Variant, Optional ByVal levelling As Variant) As Variant
+    OVS_POINTS_TO_AXES_SI_GET = Called("points_to_axes", "si", "get", result, Array(points, known, tolerance_mm, height_tolerance_mm, levelling))
+End Function
+
+' Points in axes along a wall: zero at one end of it, x along it, y to the left of it. Heights stay.
+' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_US gives
+' origin_x_ft: the end of the wall that becomes zero, along the first axis (ft); at least -3280839895.01 ft, at most 3280839895.01 ft
+' origin_y_ft: the same, along the second axis (ft); at least -3280839895.01 ft, at most 3280839895.01 ft
+' along_x_ft: another place along the wall, along the first axis (ft); at least -3280839895.01 ft, at most 3280839895.01 ft
+' along_y_ft: the same, along the second axis (ft); at least -3280839895.01 ft, at most 3280839895.01 ft
+' Gives moved (the points in the new axes), turn_deg (how far they were turned, counter-clockwise).
+Public Function OVS_POINTS_ALONG_WALL_US(ByVal points As Variant, ByVal origin_x_ft As Variant, ByVal origin_y_ft As Variant, ByVal along_x_ft As Variant, ByVal along_y_ft As Variant) As Variant
+    OVS_POINTS_ALONG_WALL_US = Called("points_along_wall", "us", "value", "", Array(points, origin_x_ft, origin_y_ft, along_x_ft, along_y_ft))
+End Function
+
+Public Function OVS_POINTS_ALONG_WALL_US_WHY(ByVal points As Variant, ByVal origin_x_ft As Variant, ByVal origin_y_ft As Variant, ByVal along_x_ft As Variant, ByVal along_y_ft As Variant) As Variant
+    OVS_POINTS_ALONG_WALL_US_WHY = Called("points_along_wall", "us", "why", "", Array(points, origin_x_ft, origin_y_ft, along_x_ft, along_y_ft))
+End Function
+
+Public Function OVS_POINTS_ALONG_WALL_US_GET(ByVal result As Variant, ByVal points As Variant, ByVal origin_x_ft As Variant, ByVal origin_y_ft As Variant, ByVal along_x_ft As Variant, ByVal along_y_ft As Variant) As Variant
+    OVS_POINTS_ALONG_WALL_US_GET = Called("points_along_wall", "us", "get", result, Array(points, origin_x_ft, origin_y_ft, along_x_ft, along_y_ft))
+End Function
+
+' Points in axes along a wall: zero at one end of it, x along it, y to the left of it. Heights stay.
+' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_SI gives
+' origin_x_m: the end of the wall that becomes zero, along the first axis (m); at least -1000000000 m, at most 1000000000 m
+' origin_y_m: the same, along the second axis (m); at least -1000000000 m, at most 1000000000 m
+' along_x_m: another place along the wall, along the first axis (m); at least -1000000000 m, at most 1000000000 m
+' along_y_m: the same, along the second axis (m); at least -1000000000 m, at most 1000000000 m
+' Gives moved (the points in the new axes), turn_rad (how far they were turned, counter-clockwise).
+Public Function OVS_POINTS_ALONG_WALL_SI(ByVal points As Variant, ByVal origin_x_m As Variant, ByVal origin_y_m As Variant, ByVal along_x_m As Variant, ByVal along_y_m As Variant) As Variant
+    OVS_POINTS_ALONG_WALL_SI = Called("points_along_wall", "si", "value", "", Array(points, origin_x_m, origin_y_m, along_x_m, along_y_m))
+End Function
+
+Public Function OVS_POINTS_ALONG_WALL_SI_WHY(ByVal points As Variant, ByVal origin_x_m As Variant, ByVal origin_y_m As Variant, ByVal along_x_m As Variant, ByVal along_y_m As Variant) As Variant
+    OVS_POINTS_ALONG_WALL_SI_WHY = Called("points_along_wall", "si", "why", "", Array(points, origin_x_m, origin_y_m, along_x_m, along_y_m))
+End Function
+
+Public Function OVS_POINTS_ALONG_WALL_SI_GET(ByVal result As Variant, ByVal points As Variant, ByVal origin_x_m As Variant, ByVal origin_y_m As Variant, ByVal along_x_m As Variant, ByVal along_y_m As Variant) As Variant
+    OVS_POINTS_ALONG_WALL_SI_GET = Called("points_along_wall", "si", "get", result, Array(points, origin_x_m, origin_y_m, along_x_m, along_y_m))
+End Function
+
+' The points of a scan that are floor, parted from walls, table legs, sawhorses, people, echoes below and points far away.
+' points: the points of the scan; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_US gives
+' above_in: higher than this over the floor is stray (in); more than 0 in, at most 393.700787402 in; left out: 1 in, because a step of an inch in an old slab is common
+' below_in: deeper than this under the floor is stray (in); more than 0 in, at most 393.700787402 in; left out: 1 in, because hollows of an old slab are wider than a cell and stay
+' widest_ft: width of the widest thing that stands on the floor (ft); more than 0 ft, at most 328.083989501 ft; left out: 6 ft, because few things left in a cleared shop are wider
+' cell_in: width of the cells in which the floor is looked for (in); more than 0 in, at most 3937.00787402 in; left out: 6 in, because a scan has many points in each
+' steepest_in_per_ft: the steepest that the floor is (in/ft); at least 0 in/ft, at most 6 in/ft; left out: 1/4 in/ft, because floors that drain seldom fall more
+' reach_ft: how near others must be (ft); more than 0 ft, at most 328.083989501 ft; left out: 1 ft, because a scan has many points in a foot
+' others: how many others must be so near; a whole number from 0 to 1000; left out: 3, because echoes come one by one
+' Gives floor (the points kept), kept_count (how many were kept), above_count (how many stand above the floor), below_count (how many lie below it), alone_count (how many have too few others near them), strays (which points were taken out, and why).
+Public Function OVS_PART_STRAYS_US(ByVal points As Variant, Optional ByVal above_in As Variant, Optional ByVal below_in As Variant, Optional ByVal widest_ft As Variant, Optional ByVal cell_in As Variant, Optional ByVal steepest_in_per_ft As Variant, Optional ByVal reach_ft As Variant, Optional ByVal others As Variant) As Variant
+    OVS_PART_STRAYS_US = Called("part_strays", "us", "value", "", Array(points, above_in, below_in, widest_ft, cell_in, steepest_in_per_ft, reach_ft, others))
+End Function
+
+Public Function OVS_PART_STRAYS_US_WHY(ByVal points As Variant, Optional ByVal above_in As Variant, Optional ByVal below_in As Variant, Optional ByVal widest_ft As Variant, Optional ByVal cell_in As Variant, Optional ByVal steepest_in_per_ft As Variant, Optional ByVal reach_ft As Variant, Optional ByVal others As Variant) As Variant
+    OVS_PART_STRAYS_US_WHY = Called("part_strays", "us", "why", "", Array(points, above_in, below_in, widest_ft, cell_in, steepest_in_per_ft, reach_ft, others))
+End Function
+
+Public Function OVS_PART_STRAYS_US_GET(ByVal result As Variant, ByVal points As Variant, Optional ByVal above_in As Variant, Optional ByVal below_in As Variant, Optional ByVal widest_ft As Variant, Optional ByVal cell_in As Variant, Optional ByVal steepest_in_per_ft As Variant, Optional ByVal reach_ft As Variant, Optional ByVal others As Variant) As Variant
+    OVS_PART_STRAYS_US_GET = Called("part_strays", "us", "get", result, Array(points, above_in, below_in, widest_ft, cell_in, steepest_in_per_ft, reach_ft, others))
+End Function
+
+' The points of a scan that are floor, parted from walls, table legs, sawhorses, people, echoes below and points far away.
+' points: the points of the scan; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_SI gives
+' above_mm: higher than this over the floor is stray (mm); more than 0 mm, at most 10000 mm; left out: 1 in, because a step of an inch in an old slab is common
+' below_mm: deeper than this under the floor is stray (mm); more than 0 mm, at most 10000 mm; left out: 1 in, because hollows of an old slab are wider than a cell and stay
+' widest_m: width of the widest thing that stands on the floor (m); more than 0 m, at most 100 m; left out: 6 ft, because few things left in a cleared shop are wider
+' cell_mm: width of the cells in which the floor is looked for (mm); more than 0 mm, at most 100000 mm; left out: 6 in, because a scan has many points in each
+' steepest_percent: the steepest that the floor is (%); at least 0 %, at most 50 %; left out: 1/4 in/ft, because floors that drain seldom fall more
+' reach_m: how near others must be (m); more than 0 m, at most 100 m; left out: 1 ft, because a scan has many points in a foot
+' others: how many others must be so near; a whole number from 0 to 1000; left out: 3, because echoes come one by one
+' Gives floor (the points kept), kept_count (how many were kept), above_count (how many stand above the floor), below_count (how many lie below it), alone_count (how many have too few others near them), strays (which points were taken out, and why).
+Public Function OVS_PART_STRAYS_SI(ByVal points As Variant, Optional ByVal above_mm As Variant, Optional ByVal below_mm As Variant, Optional ByVal widest_m As Variant, Optional ByVal cell_mm As Variant, Optional ByVal steepest_percent As Variant, Optional ByVal reach_m As Variant, Optional ByVal others As Variant) As Variant
+    OVS_PART_STRAYS_SI = Called("part_strays", "si", "value", "", Array(points, above_mm, below_mm, widest_m, cell_mm, steepest_percent, reach_m, others))
+End Function
+
+Public Function OVS_PART_STRAYS_SI_WHY(ByVal points As Variant, Optional ByVal above_mm As Variant, Optional ByVal below_mm As Variant, Optional ByVal widest_m As Variant, Optional ByVal cell_mm As Variant, Optional ByVal steepest_percent As Variant, Optional ByVal reach_m As Variant, Optional ByVal others As Variant) As Variant
+    OVS_PART_STRAYS_SI_WHY = Called("part_strays", "si", "why", "", Array(points, above_mm, below_mm, widest_m, cell_mm, steepest_percent, reach_m, others))
+End Function
+
+Public Function OVS_PART_STRAYS_SI_GET(ByVal result As Variant, ByVal points As Variant, Optional ByVal above_mm As Variant, Optional ByVal below_mm As Variant, Optional ByVal widest_m As Variant, Optional ByVal cell_mm As Variant, Optional ByVal steepest_percent As Variant, Optional ByVal reach_m As Variant, Optional ByVal others As Variant) As Variant
+    OVS_PART_STRAYS_SI_GET = Called("part_strays", "si", "get", result, Array(points, above_mm, below_mm, widest_m, cell_mm, steepest_percent, reach_m, others))
+End Function
+
+' Fewer points that say the same: the surface of a survey through them stays within a height error of every point left out.
+' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_US gives
+' within_in: the height error allowed: this or the count (in); at least 0 in, at most 393700.787402 in; may be left out
+' count: how many points to keep: this or the height error; a whole number from 3 to 4294967295; may be left out
+' outline: the plan edge of the work; points more than 1/2 in outside it are left out; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives; may be left out
+' Gives thinned (the points kept), kept_count (how many were kept), error_in (greatest height between the surface through them and a point left out), worst (the number of the point it is at), hull_count (how many of those kept are corners of the convex hull), outside_count (how many lie outside the outline), kept (which points were kept).
+Public Function OVS_THIN_POINTS_US(ByVal points As Variant, Optional ByVal within_in As Variant, Optional ByVal count As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_THIN_POINTS_US = Called("thin_points", "us", "value", "", Array(points, within_in, count, outline))
+End Function
+
+Public Function OVS_THIN_POINTS_US_WHY(ByVal points As Variant, Optional ByVal within_in As Variant, Optional ByVal count As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_THIN_POINTS_US_WHY = Called("thin_points", "us", "why", "", Array(points, within_in, count, outline))
+End Function
+
+Public Function OVS_THIN_POINTS_US_GET(ByVal result As Variant, ByVal points As Variant, Optional ByVal within_in As Variant, Optional ByVal count As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_THIN_POINTS_US_GET = Called("thin_points", "us", "get", result, Array(points, within_in, count, outline))
+End Function
+
+' Fewer points that say the same: the surface of a survey through them stays within a height error of every point left out.
+' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_SI gives
+' within_mm: the height error allowed: this or the count (mm); at least 0 mm, at most 10000000 mm; may be left out
+' count: how many points to keep: this or the height error; a whole number from 3 to 4294967295; may be left out
+' outline: the plan edge of the work; points more than 1/2 in outside it are left out; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives; may be left out
+' Gives thinned (the points kept), kept_count (how many were kept), error_mm (greatest height between the surface through them and a point left out), worst (the number of the point it is at), hull_count (how many of those kept are corners of the convex hull), outside_count (how many lie outside the outline), kept (which points were kept).
+Public Function OVS_THIN_POINTS_SI(ByVal points As Variant, Optional ByVal within_mm As Variant, Optional ByVal count As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_THIN_POINTS_SI = Called("thin_points", "si", "value", "", Array(points, within_mm, count, outline))
+End Function
+
+Public Function OVS_THIN_POINTS_SI_WHY(ByVal points As Variant, Optional ByVal within_mm As Variant, Optional ByVal count As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_THIN_POINTS_SI_WHY = Called("thin_points", "si", "why", "", Array(points, within_mm, count, outline))
+End Function
+
+Public Function OVS_THIN_POINTS_SI_GET(ByVal result As Variant, ByVal points As Variant, Optional ByVal within_mm As Variant, Optional ByVal count As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_THIN_POINTS_SI_GET = Called("thin_points", "si", "get", result, Array(points, within_mm, count, outline))
+End Function
+
 ' The surface of the old slab through points, each a shot: of a file, a scan or a table.
 ' outline: the plan edge of the work; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives
 ' points: the points; a range of path, value, unit, as OVS_POINTS_FROM_TABLE_US gives

@@ -41,6 +41,14 @@ from overslab.survey import read_points as read_points
 from overslab.survey import ReadPoints as ReadPoints
 from overslab.survey import read_surface as read_surface
 from overslab.survey import ReadSurface as ReadSurface
+from overslab.survey import points_to_axes as points_to_axes
+from overslab.survey import PointsToAxes as PointsToAxes
+from overslab.survey import points_along_wall as points_along_wall
+from overslab.survey import PointsAlongWall as PointsAlongWall
+from overslab.survey import part_strays as part_strays
+from overslab.survey import PartStrays as PartStrays
+from overslab.survey import thin_points as thin_points
+from overslab.survey import ThinPoints as ThinPoints
 from overslab.survey import survey_from_points as survey_from_points
 from overslab.grade import Finish as Finish
 from overslab.grade import fall as fall

@@ -71,6 +71,11 @@ class SurveyError(OverslabError, ValueError):
     53 REGION_OUTSIDE: a zone leaves the surveyed outline.
     106 SURFACE_UNCLEAR: the file does not hold exactly one surface of that name.
     107 NO_POINTS: the file holds no point that can be used.
+    115 THINNING_COUNT: fewer points are asked than the hull of the points has corners.
+    116 THINNING_UNREACHABLE: points at one place differ by more than the height error asked.
+    117 KNOWN_POINTS: the known points do not fix the axes.
+    118 AXES_DISAGREE: the known points do not lie alike in both systems of axes.
+    119 AXES_MIRRORED: the known points lie alike only as in a mirror.
     140 SHOT_UNKNOWN: no shot of the survey has this name.
     """
 

@@ -31,6 +31,14 @@ from overslab._overslab import (
     ReadPoints,
     read_surface,
     ReadSurface,
+    points_to_axes,
+    PointsToAxes,
+    points_along_wall,
+    PointsAlongWall,
+    part_strays,
+    PartStrays,
+    thin_points,
+    ThinPoints,
     survey_from_points,
 )
 
@@ -65,5 +73,13 @@ __all__ = [
     "ReadPoints",
     "read_surface",
     "ReadSurface",
+    "points_to_axes",
+    "PointsToAxes",
+    "points_along_wall",
+    "PointsAlongWall",
+    "part_strays",
+    "PartStrays",
+    "thin_points",
+    "ThinPoints",
     "survey_from_points",
 ]

@@ -40,6 +40,14 @@ __all__ = [
     "ReadPoints",
     "read_surface",
     "ReadSurface",
+    "points_to_axes",
+    "PointsToAxes",
+    "points_along_wall",
+    "PointsAlongWall",
+    "part_strays",
+    "PartStrays",
+    "thin_points",
+    "ThinPoints",
     "survey_from_points",
 ]
 
@@ -1666,6 +1674,424 @@ class ReadSurface(AnswerResult):
     @property
     def left_out(self) -> dict[str, Column]:
         r"""points of the file that were not used."""
+
+def points_to_axes(
+    points: Points | RecordLike,
+    known: Table,
+    *,
+    tolerance: Quantity | None = None,
+    height_tolerance: Quantity | None = None,
+    levelling: Literal["rise", "tilt"] | None = None,
+    units: Units | None = None,
+) -> PointsToAxes:
+    r"""Points brought into the axes of the job by two known points or more: turned, shifted and raised, never stretched.
+
+    Rule: x' = tx + x cos a - y sin a, y' = ty + x sin a + y cos a, by least squares over the known
+        points; z' = z + mean rise, or + a plane.
+    Takes for granted: both systems have one unit, and y a quarter turn counter-clockwise from x; a
+        mirror and a unit slip are refused by name.
+
+    Args:
+        points: the points; a Points
+        known: the points known in both systems; a table of at least 1 row, each a point known in both
+            systems of axes, with the columns
+            name: its name; a text; may be left out
+            x: along the first axis, as the points come [ft | m]; at least -3280839895.01 ft, at most
+                3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+            y: along the second, as the points come [ft | m]; at least -3280839895.01 ft, at most
+                3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+            job_x: along the first axis of the job [ft | m]; at least -3280839895.01 ft, at most
+                3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+            job_y: along the second axis of the job [ft | m]; at least -3280839895.01 ft, at most
+                3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+            elevation: height, as the points come [ft | m]; at least -3280839895.01 ft, at most
+                3280839895.01 ft (at least -1000000000 m, at most 1000000000 m); may be left out
+            job_elevation: height above the job datum [ft | m]; at least -3280839895.01 ft, at most
+                3280839895.01 ft (at least -1000000000 m, at most 1000000000 m); may be left out
+        tolerance: how far distances of two, places of more may be off [in | mm]; at least 0 in, at most
+            39.3700787402 in (at least 0 mm, at most 1000 mm); where it is not given 1/4 in is taken: a
+            nail is found again so well
+        height_tolerance: how far heights may be off [in | mm]; at least 0 in, at most 39.3700787402 in
+            (at least 0 mm, at most 1000 mm); where it is not given 1/8 in is taken: a rod is read so
+            well
+        levelling: whether heights rise alike or by a plane; one of "rise", "tilt"; where it is not
+            given rise is taken: most scanners level themselves
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        PointsToAxes, with the attributes
+            moved: the points in the axes of the job
+            turn_deg, turn_rad: how far they were turned, counter-clockwise [deg | rad]
+            rise_ft, rise_m: what was added to heights, where the old origin came to lie [ft | m]
+            tilt_x_in_per_ft, tilt_x_percent: how much more along the first axis of the job [in/ft | %]
+            tilt_y_in_per_ft, tilt_y_percent: how much more along the second [in/ft | %]
+            residuals: what is left over at the known points, a table of residuals
+        and notes, basis and taken.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+        SurveyError: the known points do not fix the axes (KNOWN_POINTS); the known points do not lie
+            alike in both systems of axes (AXES_DISAGREE); the known points lie alike only as in a
+            mirror (AXES_MIRRORED)
+        FormError: the word is not one of the choices (WORD_UNKNOWN)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.survey import points_to_axes
+        >>> answer = points_to_axes(
+        ...     points={
+        ...         "unit": "ft",
+        ...         "x": [1, 11, 11, 1],
+        ...         "y": [1, 1, 9, 9],
+        ...         "elevation": [0.2, 0.15, 0.25, 0.22],
+        ...     },
+        ...     known={
+        ...         "name": ["nail 1", "nail 2"],
+        ...         "x": ["0 ft", "20 ft"],
+        ...         "y": ["0 ft", "0 ft"],
+        ...         "job_x": ["40 ft", "40 ft"],
+        ...         "job_y": ["10 ft", "30 ft"],
+        ...         "elevation": ["0.5 ft", "0.6 ft"],
+        ...         "job_elevation": ["99.5 ft", "99.6 ft"],
+        ...     },
+        ... )
+        >>> round(answer.turn_deg, 4)
+        90.0
+
+    Since 0.1.0.
+    """
+
+@final
+class PointsToAxes(AnswerResult):
+    r"""What `points_to_axes` gives."""
+
+    @property
+    def moved(self) -> Points:
+        r"""the points in the axes of the job."""
+
+    @property
+    def turn_deg(self) -> float:
+        r"""how far they were turned, counter-clockwise [deg]."""
+
+    @property
+    def turn_rad(self) -> float:
+        r"""how far they were turned, counter-clockwise [rad]."""
+
+    @property
+    def rise_ft(self) -> float | None:
+        r"""what was added to heights, where the old origin came to lie [ft]."""
+
+    @property
+    def rise_m(self) -> float | None:
+        r"""what was added to heights, where the old origin came to lie [m]."""
+
+    @property
+    def tilt_x_in_per_ft(self) -> float:
+        r"""how much more along the first axis of the job [in/ft]."""
+
+    @property
+    def tilt_x_percent(self) -> float:
+        r"""how much more along the first axis of the job [%]."""
+
+    @property
+    def tilt_y_in_per_ft(self) -> float:
+        r"""how much more along the second [in/ft]."""
+
+    @property
+    def tilt_y_percent(self) -> float:
+        r"""how much more along the second [%]."""
+
+    @property
+    def residuals(self) -> dict[str, Column]:
+        r"""what is left over at the known points."""
+
+def points_along_wall(
+    points: Points | RecordLike,
+    origin_x: Quantity,
+    origin_y: Quantity,
+    along_x: Quantity,
+    along_y: Quantity,
+    *,
+    units: Units | None = None,
+) -> PointsAlongWall:
+    r"""Points in axes along a wall: zero at one end of it, x along it, y to the left of it. Heights stay.
+
+    Rule: x' = (p - origin) . u, y' = u x (p - origin), u the unit vector from the origin toward the
+        other end.
+    Takes for granted: the work lies on the left when the wall is walked from the origin.
+
+    Args:
+        points: the points; a Points
+        origin_x: the end of the wall that becomes zero, along the first axis [ft | m]; at least
+            -3280839895.01 ft, at most 3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+        origin_y: the same, along the second axis [ft | m]; at least -3280839895.01 ft, at most
+            3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+        along_x: another place along the wall, along the first axis [ft | m]; at least -3280839895.01
+            ft, at most 3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+        along_y: the same, along the second axis [ft | m]; at least -3280839895.01 ft, at most
+            3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        PointsAlongWall, with the attributes
+            moved: the points in the new axes
+            turn_deg, turn_rad: how far they were turned, counter-clockwise [deg | rad]
+        and notes, basis and taken.
+
+    Raises:
+        SurveyError: the known points do not fix the axes (KNOWN_POINTS)
+        QuantityError: a number stands without its unit (UNIT_MISSING)
+        FormError: the value is of another kind than the port takes (KIND_MISMATCH)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.survey import points_along_wall
+        >>> answer = points_along_wall(
+        ...     points={
+        ...         "unit": "ft",
+        ...         "x": [1, 11, 11, 1],
+        ...         "y": [1, 1, 9, 9],
+        ...         "elevation": [99.2, 99.15, 99.25, 99.22],
+        ...     },
+        ...     origin_x="12 ft",
+        ...     origin_y="0 ft",
+        ...     along_x="12 ft",
+        ...     along_y="10 ft",
+        ... )
+        >>> round(answer.turn_deg, 4)
+        -90.0
+
+    Since 0.1.0.
+    """
+
+@final
+class PointsAlongWall(AnswerResult):
+    r"""What `points_along_wall` gives."""
+
+    @property
+    def moved(self) -> Points:
+        r"""the points in the new axes."""
+
+    @property
+    def turn_deg(self) -> float:
+        r"""how far they were turned, counter-clockwise [deg]."""
+
+    @property
+    def turn_rad(self) -> float:
+        r"""how far they were turned, counter-clockwise [rad]."""
+
+def part_strays(
+    points: Points | RecordLike,
+    *,
+    above: Quantity | None = None,
+    below: Quantity | None = None,
+    widest: Quantity | None = None,
+    cell: Quantity | None = None,
+    steepest: Quantity | None = None,
+    reach: Quantity | None = None,
+    others: Count | None = None,
+    units: Units | None = None,
+) -> PartStrays:
+    r"""The points of a scan that are floor, parted from walls, table legs, sawhorses, people, echoes below and points far away.
+
+    Rule: a point is stray when it is higher than the floor of its cell and those around it by more than
+        above, deeper by more than below, or has fewer than others within reach; floor: lowest agreed
+        heights of cells, things narrower than widest cut off.
+    Takes for granted: the floor is seen beside the things on it; a thing wider than widest, or lower
+        than above, is floor.
+
+    Args:
+        points: the points of the scan; a Points
+        above: higher than this over the floor is stray [in | mm]; more than 0 in, at most 393.700787402
+            in (more than 0 mm, at most 10000 mm); where it is not given 1 in is taken: a step of an
+            inch in an old slab is common
+        below: deeper than this under the floor is stray [in | mm]; more than 0 in, at most
+            393.700787402 in (more than 0 mm, at most 10000 mm); where it is not given 1 in is taken:
+            hollows of an old slab are wider than a cell and stay
+        widest: width of the widest thing that stands on the floor [ft | m]; more than 0 ft, at most
+            328.083989501 ft (more than 0 m, at most 100 m); where it is not given 6 ft is taken: few
+            things left in a cleared shop are wider
+        cell: width of the cells in which the floor is looked for [in | mm]; more than 0 in, at most
+            3937.00787402 in (more than 0 mm, at most 100000 mm); where it is not given 6 in is taken: a
+            scan has many points in each
+        steepest: the steepest that the floor is [in/ft | %]; at least 0 in/ft, at most 6 in/ft (at
+            least 0 %, at most 50 %); where it is not given 1/4 in/ft is taken: floors that drain seldom
+            fall more
+        reach: how near others must be [ft | m]; more than 0 ft, at most 328.083989501 ft (more than 0
+            m, at most 100 m); where it is not given 1 ft is taken: a scan has many points in a foot
+        others: how many others must be so near; a whole number from 0 to 1000; where it is not given 3
+            is taken: echoes come one by one
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        PartStrays, with the attributes
+            floor: the points kept
+            kept_count: how many were kept
+            above_count: how many stand above the floor
+            below_count: how many lie below it
+            alone_count: how many have too few others near them
+            strays: which points were taken out, and why, a table of strays
+        and notes, basis and taken.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); a number stands without its unit
+            (UNIT_MISSING)
+        FormError: the list is empty (EMPTY_LIST); the value is of another kind than the port takes
+            (KIND_MISMATCH)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.survey import part_strays
+        >>> answer = part_strays(
+        ...     points={
+        ...         "unit": "ft",
+        ...         "x": [1, 2, 3, 4, 1, 2, 3, 4, 2.5, 2.4],
+        ...         "y": [1, 1, 1, 1, 2, 2, 2, 2, 1.5, 1.6],
+        ...         "elevation": [99.2, 99.2, 99.19, 99.18, 99.21, 99.2, 99.2, 99.19, 101.7, 99.2],
+        ...     },
+        ...     cell="18 in",
+        ...     reach="2 ft",
+        ... )
+        >>> answer.kept_count
+        9
+
+    Since 0.1.0.
+    """
+
+@final
+class PartStrays(AnswerResult):
+    r"""What `part_strays` gives."""
+
+    @property
+    def floor(self) -> Points:
+        r"""the points kept."""
+
+    @property
+    def kept_count(self) -> int:
+        r"""how many were kept."""
+
+    @property
+    def above_count(self) -> int:
+        r"""how many stand above the floor."""
+
+    @property
+    def below_count(self) -> int:
+        r"""how many lie below it."""
+
+    @property
+    def alone_count(self) -> int:
+        r"""how many have too few others near them."""
+
+    @property
+    def strays(self) -> dict[str, Column]:
+        r"""which points were taken out, and why."""
+
+def thin_points(
+    points: Points | RecordLike,
+    *,
+    within: Quantity | None = None,
+    count: Count | None = None,
+    outline: Outline | RecordLike | None = None,
+    units: Units | None = None,
+) -> ThinPoints:
+    r"""Fewer points that say the same: the surface of a survey through them stays within a height error of every point left out.
+
+    Rule: from the corners of the convex hull, the worst point of each triangle is taken in until the
+        error or the number holds.
+    Takes for granted: strays are taken out; of points within 1/2 in in plan one is enough; the survey
+        has the same outline, or that of the hull.
+
+    Args:
+        points: the points; a Points
+        within: the height error allowed: this or the count [in | mm]; at least 0 in, at most
+            393700.787402 in (at least 0 mm, at most 10000000 mm); may be left out
+        count: how many points to keep: this or the height error; a whole number from 3 to 4294967295;
+            may be left out
+        outline: the plan edge of the work; points more than 1/2 in outside it are left out; an Outline;
+            may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        ThinPoints, with the attributes
+            thinned: the points kept
+            kept_count: how many were kept
+            error_in, error_mm: greatest height between the surface through them and a point left out
+                [in | mm]
+            worst: the number of the point it is at
+            hull_count: how many of those kept are corners of the convex hull
+            outside_count: how many lie outside the outline
+            kept: which points were kept, a table of kept
+        and notes, basis and taken.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+        FormError: two values say the same thing differently (CONTRADICTION); a required value is
+            missing (KEY_MISSING)
+        SurveyError: fewer points are asked than the hull of the points has corners (THINNING_COUNT);
+            too few shots for a surface (TOO_FEW_SHOTS); all shots lie on one line (COLLINEAR_SHOTS);
+            points at one place differ by more than the height error asked (THINNING_UNREACHABLE)
+
+    Basis:
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.survey import thin_points
+        >>> answer = thin_points(
+        ...     points={
+        ...         "unit": "ft",
+        ...         "x": [1, 11, 11, 1, 5, 6, 3],
+        ...         "y": [1, 1, 9, 9, 4, 5, 7],
+        ...         "elevation": [99.2, 99.15, 99.25, 99.22, 99.16, 99.18, 99.21],
+        ...     },
+        ...     within="1/4 in",
+        ... )
+        >>> answer.kept_count
+        6
+
+    Since 0.1.0.
+    """
+
+@final
+class ThinPoints(AnswerResult):
+    r"""What `thin_points` gives."""
+
+    @property
+    def thinned(self) -> Points:
+        r"""the points kept."""
+
+    @property
+    def kept_count(self) -> int:
+        r"""how many were kept."""
+
+    @property
+    def error_in(self) -> float:
+        r"""greatest height between the surface through them and a point left out [in]."""
+
+    @property
+    def error_mm(self) -> float:
+        r"""greatest height between the surface through them and a point left out [mm]."""
+
+    @property
+    def worst(self) -> int | None:
+        r"""the number of the point it is at."""
+
+    @property
+    def hull_count(self) -> int:
+        r"""how many of those kept are corners of the convex hull."""
+
+    @property
+    def outside_count(self) -> int:
+        r"""how many lie outside the outline."""
+
+    @property
+    def kept(self) -> dict[str, Column]:
+        r"""which points were kept."""
 
 def survey_from_points(
     outline: Outline | RecordLike,

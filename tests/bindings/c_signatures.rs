@@ -25,6 +25,8 @@ super::c_library::signatures! {
     "dpippipi>p": d p i p p i p i > p;
     "ipi>i": i p i > i;
     "p>v": p > v;
+    "pddddpipip>i": p d d d d p i p i p > i;
+    "pddddpippipi>p": p d d d d p i p p i p i > p;
     "pdddpipip>i": p d d d p i p i p > i;
     "pdddpippipi>p": p d d d p i p p i p i > p;
     "pdpipip>i": p d p i p i p > i;
@@ -71,6 +73,8 @@ super::c_library::signatures! {
     "ppppipippipi>p": p p p p i p i p p i p i > p;
     "ppppippi>i": p p p p i p p i > i;
     "ppppippipi>p": p p p p i p p i p i > p;
+    "pppppipipip>i": p p p p p i p i p i p > i;
+    "pppppipippipi>p": p p p p p i p i p p i p i > p;
     "pppppippi>i": p p p p p i p p i > i;
     "ppppppippi>i": p p p p p p i p p i > i;
     "pppppppippi>i": p p p p p p p i p p i > i;

@@ -163,6 +163,21 @@ pub const OVS_NO_POINTS: c_int = 107;
 /// Status: the text behind base64: is not base64.
 pub const OVS_NOT_BASE64: c_int = 110;
 
+/// Status: fewer points are asked than the hull of the points has corners.
+pub const OVS_THINNING_COUNT: c_int = 115;
+
+/// Status: points at one place differ by more than the height error asked.
+pub const OVS_THINNING_UNREACHABLE: c_int = 116;
+
+/// Status: the known points do not fix the axes.
+pub const OVS_KNOWN_POINTS: c_int = 117;
+
+/// Status: the known points do not lie alike in both systems of axes.
+pub const OVS_AXES_DISAGREE: c_int = 118;
+
+/// Status: the known points lie alike only as in a mirror.
+pub const OVS_AXES_MIRRORED: c_int = 119;
+
 /// Status: the corners of a facet are not in one plane.
 pub const OVS_FACET_WARPED: c_int = 130;
 
@@ -252,6 +267,12 @@ pub const OVS_NOTE_FILE_DOUBTFUL: c_int = 24;
 
 /// Note: points outside the outline were left out.
 pub const OVS_NOTE_POINTS_OUTSIDE: c_int = 25;
+
+/// Note: two known points cannot show whether the axes fit.
+pub const OVS_NOTE_AXES_UNCHECKED: c_int = 28;
+
+/// Note: no known point has a height in both systems, heights stay.
+pub const OVS_NOTE_HEIGHTS_UNMOVED: c_int = 29;
 
 /// Note: too few shots to judge one by the others.
 pub const OVS_NOTE_TOO_FEW_TO_JUDGE: c_int = 40;

@@ -715,6 +715,117 @@ pub const OVS_READ_SURFACE_LEFT_OUT_REASON_NOISE: c_int = 6;
 /// The word `not_ground`.
 pub const OVS_READ_SURFACE_LEFT_OUT_REASON_NOT_GROUND: c_int = 7;
 
+/// The result `moved`: the points in the axes of the job.
+pub const OVS_POINTS_TO_AXES_MOVED: c_int = 0;
+
+/// The result `turn` (deg or rad): how far they were turned, counter-clockwise.
+pub const OVS_POINTS_TO_AXES_TURN: c_int = 1;
+
+/// The result `rise` (ft or m): what was added to heights, where the old origin came to lie.
+pub const OVS_POINTS_TO_AXES_RISE: c_int = 2;
+
+/// The result `tilt_x` (in/ft or %): how much more along the first axis of the job.
+pub const OVS_POINTS_TO_AXES_TILT_X: c_int = 3;
+
+/// The result `tilt_y` (in/ft or %): how much more along the second.
+pub const OVS_POINTS_TO_AXES_TILT_Y: c_int = 4;
+
+/// The result `residuals`: what is left over at the known points.
+pub const OVS_POINTS_TO_AXES_RESIDUALS: c_int = 5;
+
+/// The column `name` of `residuals`: its name.
+pub const OVS_POINTS_TO_AXES_RESIDUALS_NAME: c_int = 0;
+
+/// The column `x` of `residuals` (in or mm): along the first axis of the job.
+pub const OVS_POINTS_TO_AXES_RESIDUALS_X: c_int = 1;
+
+/// The column `y` of `residuals` (in or mm): along the second.
+pub const OVS_POINTS_TO_AXES_RESIDUALS_Y: c_int = 2;
+
+/// The column `height` of `residuals` (in or mm): in height.
+pub const OVS_POINTS_TO_AXES_RESIDUALS_HEIGHT: c_int = 3;
+
+/// How many results there are.
+pub const OVS_POINTS_TO_AXES_RESULTS: c_int = 6;
+
+/// The word `rise`.
+pub const OVS_POINTS_TO_AXES_LEVELLING_RISE: c_int = 0;
+
+/// The word `tilt`.
+pub const OVS_POINTS_TO_AXES_LEVELLING_TILT: c_int = 1;
+
+/// The result `moved`: the points in the new axes.
+pub const OVS_POINTS_ALONG_WALL_MOVED: c_int = 0;
+
+/// The result `turn` (deg or rad): how far they were turned, counter-clockwise.
+pub const OVS_POINTS_ALONG_WALL_TURN: c_int = 1;
+
+/// How many results there are.
+pub const OVS_POINTS_ALONG_WALL_RESULTS: c_int = 2;
+
+/// The result `floor`: the points kept.
+pub const OVS_PART_STRAYS_FLOOR: c_int = 0;
+
+/// The result `kept_count`: how many were kept.
+pub const OVS_PART_STRAYS_KEPT_COUNT: c_int = 1;
+
+/// The result `above_count`: how many stand above the floor.
+pub const OVS_PART_STRAYS_ABOVE_COUNT: c_int = 2;
+
+/// The result `below_count`: how many lie below it.
+pub const OVS_PART_STRAYS_BELOW_COUNT: c_int = 3;
+
+/// The result `alone_count`: how many have too few others near them.
+pub const OVS_PART_STRAYS_ALONE_COUNT: c_int = 4;
+
+/// The result `strays`: which points were taken out, and why.
+pub const OVS_PART_STRAYS_STRAYS: c_int = 5;
+
+/// The column `point` of `strays`: its number in the list of all, from 1.
+pub const OVS_PART_STRAYS_STRAYS_POINT: c_int = 0;
+
+/// The column `kind` of `strays`: why it is no floor.
+pub const OVS_PART_STRAYS_STRAYS_KIND: c_int = 1;
+
+/// How many results there are.
+pub const OVS_PART_STRAYS_RESULTS: c_int = 6;
+
+/// The word `above`.
+pub const OVS_PART_STRAYS_STRAYS_KIND_ABOVE: c_int = 0;
+
+/// The word `below`.
+pub const OVS_PART_STRAYS_STRAYS_KIND_BELOW: c_int = 1;
+
+/// The word `alone`.
+pub const OVS_PART_STRAYS_STRAYS_KIND_ALONE: c_int = 2;
+
+/// The result `thinned`: the points kept.
+pub const OVS_THIN_POINTS_THINNED: c_int = 0;
+
+/// The result `kept_count`: how many were kept.
+pub const OVS_THIN_POINTS_KEPT_COUNT: c_int = 1;
+
+/// The result `error` (in or mm): greatest height between the surface through them and a point left out.
+pub const OVS_THIN_POINTS_ERROR: c_int = 2;
+
+/// The result `worst`: the number of the point it is at.
+pub const OVS_THIN_POINTS_WORST: c_int = 3;
+
+/// The result `hull_count`: how many of those kept are corners of the convex hull.
+pub const OVS_THIN_POINTS_HULL_COUNT: c_int = 4;
+
+/// The result `outside_count`: how many lie outside the outline.
+pub const OVS_THIN_POINTS_OUTSIDE_COUNT: c_int = 5;
+
+/// The result `kept`: which points were kept.
+pub const OVS_THIN_POINTS_KEPT: c_int = 6;
+
+/// The column `point` of `kept`: its number in the list of all, from 1.
+pub const OVS_THIN_POINTS_KEPT_POINT: c_int = 0;
+
+/// How many results there are.
+pub const OVS_THIN_POINTS_RESULTS: c_int = 7;
+
 /// The word `laser`.
 pub const OVS_SURVEY_FROM_POINTS_INSTRUMENT_LASER: c_int = 0;
 
@@ -3178,6 +3289,671 @@ pub unsafe extern "C" fn ovs_read_surface_si_why(
         (0, Given::Bytes(BytesIn::new("file", file, file_len))),
     ];
     let request = Request::new(READ_SURFACE, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static POINTS_TO_AXES: &Operation = row(OPERATIONS, "points_to_axes");
+
+/// Points brought into the axes of the job by two known points or more: turned, shifted and raised, never
+/// stretched.
+///
+/// Equation: x' = tx + x cos a - y sin a, y' = ty + x sin a + y cos a, by least squares over the known points; z' =
+/// z + mean rise, or + a plane.
+/// Taken for granted: both systems have one unit, and y a quarter turn counter-clockwise from x; a mirror and a
+/// unit slip are refused by name.
+///
+/// - `points`: the points.
+/// - `known_x_ft` (ft): along the first axis, as the points come; at least -3280839895.01 ft, at most 3280839895.01
+///   ft.
+/// - `known_y_ft` (ft): along the second, as the points come; at least -3280839895.01 ft, at most 3280839895.01 ft.
+/// - `known_job_x_ft` (ft): along the first axis of the job; at least -3280839895.01 ft, at most 3280839895.01 ft.
+/// - `known_job_y_ft` (ft): along the second axis of the job; at least -3280839895.01 ft, at most 3280839895.01 ft.
+/// - `known_rows`: the points known in both systems: how many rows, each a point known in both systems of axes; at
+///   least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `known`: its name; may be left out.
+///   - `elevation` of `known` (ft): height, as the points come; at least -3280839895.01 ft, at most 3280839895.01
+///     ft; may be left out.
+///   - `job_elevation` of `known` (ft): height above the job datum; at least -3280839895.01 ft, at most
+///     3280839895.01 ft; may be left out.
+///   - `tolerance` (in): how far distances of two, places of more may be off; at least 0 in, at most 39.3700787402
+///     in; where left out 1/4 in, because a nail is found again so well.
+///   - `height_tolerance` (in): how far heights may be off; at least 0 in, at most 39.3700787402 in; where left out
+///     1/8 in, because a rod is read so well.
+///   - `levelling`: whether heights rise alike or by a plane; 0 rise, 1 tilt; where left out rise, because most
+///     scanners level themselves.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_POINTS_TO_AXES_MOVED: the points in the axes of the job.
+///   - OVS_POINTS_TO_AXES_TURN (deg): how far they were turned, counter-clockwise.
+///   - OVS_POINTS_TO_AXES_RISE (ft): what was added to heights, where the old origin came to lie.
+///   - OVS_POINTS_TO_AXES_TILT_X (in/ft): how much more along the first axis of the job.
+///   - OVS_POINTS_TO_AXES_TILT_Y (in/ft): how much more along the second.
+///   - OVS_POINTS_TO_AXES_RESIDUALS: what is left over at the known points.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_NULL_POINTER, OVS_KNOWN_POINTS,
+/// OVS_AXES_DISAGREE, OVS_AXES_MIRRORED.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"points":{"unit":"ft","x":[1,11,11,1],"y":[1,1,9,9],"elevation":[0.2,0.15,0.25,0.22]},"known":{"name":["nail 1","nail 2"],"x":["0 ft","20 ft"],"y":["0 ft","0 ft"],"job_x":["40 ft","40 ft"],"job_y":["10 ft","30 ft"],"elevation":["0.5 ft","0.6 ft"],"job_elevation":["99.5 ft","99.6 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_to_axes_us(
+    points: *const ovs_points,
+    known_x_ft: *const f64,
+    known_y_ft: *const f64,
+    known_job_x_ft: *const f64,
+    known_job_y_ft: *const f64,
+    known_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+        (1, Given::Table(known_rows, &[(1, Input::Numbers(known_x_ft)), (2, Input::Numbers(known_y_ft)), (3, Input::Numbers(known_job_x_ft)), (4, Input::Numbers(known_job_y_ft))])),
+    ];
+    let request = Request::new(POINTS_TO_AXES, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Points brought into the axes of the job by two known points or more: turned, shifted and raised, never
+/// stretched.
+///
+/// Equation: x' = tx + x cos a - y sin a, y' = ty + x sin a + y cos a, by least squares over the known points; z' =
+/// z + mean rise, or + a plane.
+/// Taken for granted: both systems have one unit, and y a quarter turn counter-clockwise from x; a mirror and a
+/// unit slip are refused by name.
+///
+/// - `points`: the points.
+/// - `known_x_m` (m): along the first axis, as the points come; at least -1000000000 m, at most 1000000000 m.
+/// - `known_y_m` (m): along the second, as the points come; at least -1000000000 m, at most 1000000000 m.
+/// - `known_job_x_m` (m): along the first axis of the job; at least -1000000000 m, at most 1000000000 m.
+/// - `known_job_y_m` (m): along the second axis of the job; at least -1000000000 m, at most 1000000000 m.
+/// - `known_rows`: the points known in both systems: how many rows, each a point known in both systems of axes; at
+///   least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `known`: its name; may be left out.
+///   - `elevation` of `known` (m): height, as the points come; at least -1000000000 m, at most 1000000000 m; may be
+///     left out.
+///   - `job_elevation` of `known` (m): height above the job datum; at least -1000000000 m, at most 1000000000 m;
+///     may be left out.
+///   - `tolerance` (mm): how far distances of two, places of more may be off; at least 0 mm, at most 1000 mm; where
+///     left out 1/4 in, because a nail is found again so well.
+///   - `height_tolerance` (mm): how far heights may be off; at least 0 mm, at most 1000 mm; where left out 1/8 in,
+///     because a rod is read so well.
+///   - `levelling`: whether heights rise alike or by a plane; 0 rise, 1 tilt; where left out rise, because most
+///     scanners level themselves.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_POINTS_TO_AXES_MOVED: the points in the axes of the job.
+///   - OVS_POINTS_TO_AXES_TURN (rad): how far they were turned, counter-clockwise.
+///   - OVS_POINTS_TO_AXES_RISE (m): what was added to heights, where the old origin came to lie.
+///   - OVS_POINTS_TO_AXES_TILT_X (%): how much more along the first axis of the job.
+///   - OVS_POINTS_TO_AXES_TILT_Y (%): how much more along the second.
+///   - OVS_POINTS_TO_AXES_RESIDUALS: what is left over at the known points.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_NULL_POINTER, OVS_KNOWN_POINTS,
+/// OVS_AXES_DISAGREE, OVS_AXES_MIRRORED.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"points":{"unit":"ft","x":[1,11,11,1],"y":[1,1,9,9],"elevation":[0.2,0.15,0.25,0.22]},"known":{"name":["nail 1","nail 2"],"x":["0 ft","20 ft"],"y":["0 ft","0 ft"],"job_x":["40 ft","40 ft"],"job_y":["10 ft","30 ft"],"elevation":["0.5 ft","0.6 ft"],"job_elevation":["99.5 ft","99.6 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_to_axes_si(
+    points: *const ovs_points,
+    known_x_m: *const f64,
+    known_y_m: *const f64,
+    known_job_x_m: *const f64,
+    known_job_y_m: *const f64,
+    known_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+        (1, Given::Table(known_rows, &[(1, Input::Numbers(known_x_m)), (2, Input::Numbers(known_y_m)), (3, Input::Numbers(known_job_x_m)), (4, Input::Numbers(known_job_y_m))])),
+    ];
+    let request = Request::new(POINTS_TO_AXES, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_points_to_axes_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_to_axes_us_why(
+    points: *const ovs_points,
+    known_x_ft: *const f64,
+    known_y_ft: *const f64,
+    known_job_x_ft: *const f64,
+    known_job_y_ft: *const f64,
+    known_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+        (1, Given::Table(known_rows, &[(1, Input::Numbers(known_x_ft)), (2, Input::Numbers(known_y_ft)), (3, Input::Numbers(known_job_x_ft)), (4, Input::Numbers(known_job_y_ft))])),
+    ];
+    let request = Request::new(POINTS_TO_AXES, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_points_to_axes_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_to_axes_si_why(
+    points: *const ovs_points,
+    known_x_m: *const f64,
+    known_y_m: *const f64,
+    known_job_x_m: *const f64,
+    known_job_y_m: *const f64,
+    known_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+        (1, Given::Table(known_rows, &[(1, Input::Numbers(known_x_m)), (2, Input::Numbers(known_y_m)), (3, Input::Numbers(known_job_x_m)), (4, Input::Numbers(known_job_y_m))])),
+    ];
+    let request = Request::new(POINTS_TO_AXES, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static POINTS_ALONG_WALL: &Operation = row(OPERATIONS, "points_along_wall");
+
+/// Points in axes along a wall: zero at one end of it, x along it, y to the left of it. Heights stay.
+///
+/// Equation: x' = (p - origin) . u, y' = u x (p - origin), u the unit vector from the origin toward the other end.
+/// Taken for granted: the work lies on the left when the wall is walked from the origin.
+///
+/// - `points`: the points.
+/// - `origin_x_ft` (ft): the end of the wall that becomes zero, along the first axis; at least -3280839895.01 ft,
+///   at most 3280839895.01 ft.
+/// - `origin_y_ft` (ft): the same, along the second axis; at least -3280839895.01 ft, at most 3280839895.01 ft.
+/// - `along_x_ft` (ft): another place along the wall, along the first axis; at least -3280839895.01 ft, at most
+///   3280839895.01 ft.
+/// - `along_y_ft` (ft): the same, along the second axis; at least -3280839895.01 ft, at most 3280839895.01 ft.
+/// - `options_json`, `options_len`: none yet; may be null.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_POINTS_ALONG_WALL_MOVED: the points in the new axes.
+///   - OVS_POINTS_ALONG_WALL_TURN (deg): how far they were turned, counter-clockwise.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_NULL_POINTER,
+/// OVS_KNOWN_POINTS.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"points":{"unit":"ft","x":[1,11,11,1],"y":[1,1,9,9],"elevation":[99.2,99.15,99.25,99.22]},"origin_x":"12 ft","origin_y":"0 ft","along_x":"12 ft","along_y":"10 ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_along_wall_us(
+    points: *const ovs_points,
+    origin_x_ft: f64,
+    origin_y_ft: f64,
+    along_x_ft: f64,
+    along_y_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+        (1, Given::Number(origin_x_ft)),
+        (2, Given::Number(origin_y_ft)),
+        (3, Given::Number(along_x_ft)),
+        (4, Given::Number(along_y_ft)),
+    ];
+    let request = Request::new(POINTS_ALONG_WALL, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Points in axes along a wall: zero at one end of it, x along it, y to the left of it. Heights stay.
+///
+/// Equation: x' = (p - origin) . u, y' = u x (p - origin), u the unit vector from the origin toward the other end.
+/// Taken for granted: the work lies on the left when the wall is walked from the origin.
+///
+/// - `points`: the points.
+/// - `origin_x_m` (m): the end of the wall that becomes zero, along the first axis; at least -1000000000 m, at most
+///   1000000000 m.
+/// - `origin_y_m` (m): the same, along the second axis; at least -1000000000 m, at most 1000000000 m.
+/// - `along_x_m` (m): another place along the wall, along the first axis; at least -1000000000 m, at most
+///   1000000000 m.
+/// - `along_y_m` (m): the same, along the second axis; at least -1000000000 m, at most 1000000000 m.
+/// - `options_json`, `options_len`: none yet; may be null.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_POINTS_ALONG_WALL_MOVED: the points in the new axes.
+///   - OVS_POINTS_ALONG_WALL_TURN (rad): how far they were turned, counter-clockwise.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KIND_MISMATCH, OVS_NULL_POINTER,
+/// OVS_KNOWN_POINTS.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"points":{"unit":"ft","x":[1,11,11,1],"y":[1,1,9,9],"elevation":[99.2,99.15,99.25,99.22]},"origin_x":"12 ft","origin_y":"0 ft","along_x":"12 ft","along_y":"10 ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_along_wall_si(
+    points: *const ovs_points,
+    origin_x_m: f64,
+    origin_y_m: f64,
+    along_x_m: f64,
+    along_y_m: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+        (1, Given::Number(origin_x_m)),
+        (2, Given::Number(origin_y_m)),
+        (3, Given::Number(along_x_m)),
+        (4, Given::Number(along_y_m)),
+    ];
+    let request = Request::new(POINTS_ALONG_WALL, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_points_along_wall_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_along_wall_us_why(
+    points: *const ovs_points,
+    origin_x_ft: f64,
+    origin_y_ft: f64,
+    along_x_ft: f64,
+    along_y_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+        (1, Given::Number(origin_x_ft)),
+        (2, Given::Number(origin_y_ft)),
+        (3, Given::Number(along_x_ft)),
+        (4, Given::Number(along_y_ft)),
+    ];
+    let request = Request::new(POINTS_ALONG_WALL, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_points_along_wall_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_points_along_wall_si_why(
+    points: *const ovs_points,
+    origin_x_m: f64,
+    origin_y_m: f64,
+    along_x_m: f64,
+    along_y_m: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+        (1, Given::Number(origin_x_m)),
+        (2, Given::Number(origin_y_m)),
+        (3, Given::Number(along_x_m)),
+        (4, Given::Number(along_y_m)),
+    ];
+    let request = Request::new(POINTS_ALONG_WALL, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static PART_STRAYS: &Operation = row(OPERATIONS, "part_strays");
+
+/// The points of a scan that are floor, parted from walls, table legs, sawhorses, people, echoes below and points
+/// far away.
+///
+/// Equation: a point is stray when it is higher than the floor of its cell and those around it by more than above,
+/// deeper by more than below, or has fewer than others within reach; floor: lowest agreed heights of cells, things
+/// narrower than widest cut off.
+/// Taken for granted: the floor is seen beside the things on it; a thing wider than widest, or lower than above, is
+/// floor.
+///
+/// - `points`: the points of the scan.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `above` (in): higher than this over the floor is stray; more than 0 in, at most 393.700787402 in; where left
+///     out 1 in, because a step of an inch in an old slab is common.
+///   - `below` (in): deeper than this under the floor is stray; more than 0 in, at most 393.700787402 in; where
+///     left out 1 in, because hollows of an old slab are wider than a cell and stay.
+///   - `widest` (ft): width of the widest thing that stands on the floor; more than 0 ft, at most 328.083989501 ft;
+///     where left out 6 ft, because few things left in a cleared shop are wider.
+///   - `cell` (in): width of the cells in which the floor is looked for; more than 0 in, at most 3937.00787402 in;
+///     where left out 6 in, because a scan has many points in each.
+///   - `steepest` (in/ft): the steepest that the floor is; at least 0 in/ft, at most 6 in/ft; where left out 1/4
+///     in/ft, because floors that drain seldom fall more.
+///   - `reach` (ft): how near others must be; more than 0 ft, at most 328.083989501 ft; where left out 1 ft,
+///     because a scan has many points in a foot.
+///   - `others`: how many others must be so near; from 0 to 1000; where left out 3, because echoes come one by one.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_PART_STRAYS_FLOOR: the points kept.
+///   - OVS_PART_STRAYS_KEPT_COUNT: how many were kept.
+///   - OVS_PART_STRAYS_ABOVE_COUNT: how many stand above the floor.
+///   - OVS_PART_STRAYS_BELOW_COUNT: how many lie below it.
+///   - OVS_PART_STRAYS_ALONE_COUNT: how many have too few others near them.
+///   - OVS_PART_STRAYS_STRAYS: which points were taken out, and why.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KIND_MISMATCH,
+/// OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"points":{"unit":"ft","x":[1,2,3,4,1,2,3,4,2.5,2.4],"y":[1,1,1,1,2,2,2,2,1.5,1.6],"elevation":[99.2,99.2,99.19,99.18,99.21,99.2,99.2,99.19,101.7,99.2]},"cell":"18 in","reach":"2 ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_part_strays_us(
+    points: *const ovs_points,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+    ];
+    let request = Request::new(PART_STRAYS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The points of a scan that are floor, parted from walls, table legs, sawhorses, people, echoes below and points
+/// far away.
+///
+/// Equation: a point is stray when it is higher than the floor of its cell and those around it by more than above,
+/// deeper by more than below, or has fewer than others within reach; floor: lowest agreed heights of cells, things
+/// narrower than widest cut off.
+/// Taken for granted: the floor is seen beside the things on it; a thing wider than widest, or lower than above, is
+/// floor.
+///
+/// - `points`: the points of the scan.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `above` (mm): higher than this over the floor is stray; more than 0 mm, at most 10000 mm; where left out 1
+///     in, because a step of an inch in an old slab is common.
+///   - `below` (mm): deeper than this under the floor is stray; more than 0 mm, at most 10000 mm; where left out 1
+///     in, because hollows of an old slab are wider than a cell and stay.
+///   - `widest` (m): width of the widest thing that stands on the floor; more than 0 m, at most 100 m; where left
+///     out 6 ft, because few things left in a cleared shop are wider.
+///   - `cell` (mm): width of the cells in which the floor is looked for; more than 0 mm, at most 100000 mm; where
+///     left out 6 in, because a scan has many points in each.
+///   - `steepest` (%): the steepest that the floor is; at least 0 %, at most 50 %; where left out 1/4 in/ft,
+///     because floors that drain seldom fall more.
+///   - `reach` (m): how near others must be; more than 0 m, at most 100 m; where left out 1 ft, because a scan has
+///     many points in a foot.
+///   - `others`: how many others must be so near; from 0 to 1000; where left out 3, because echoes come one by one.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_PART_STRAYS_FLOOR: the points kept.
+///   - OVS_PART_STRAYS_KEPT_COUNT: how many were kept.
+///   - OVS_PART_STRAYS_ABOVE_COUNT: how many stand above the floor.
+///   - OVS_PART_STRAYS_BELOW_COUNT: how many lie below it.
+///   - OVS_PART_STRAYS_ALONE_COUNT: how many have too few others near them.
+///   - OVS_PART_STRAYS_STRAYS: which points were taken out, and why.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KIND_MISMATCH,
+/// OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"points":{"unit":"ft","x":[1,2,3,4,1,2,3,4,2.5,2.4],"y":[1,1,1,1,2,2,2,2,1.5,1.6],"elevation":[99.2,99.2,99.19,99.18,99.21,99.2,99.2,99.19,101.7,99.2]},"cell":"18 in","reach":"2 ft"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_part_strays_si(
+    points: *const ovs_points,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+    ];
+    let request = Request::new(PART_STRAYS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_part_strays_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_part_strays_us_why(
+    points: *const ovs_points,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+    ];
+    let request = Request::new(PART_STRAYS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_part_strays_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_part_strays_si_why(
+    points: *const ovs_points,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+    ];
+    let request = Request::new(PART_STRAYS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static THIN_POINTS: &Operation = row(OPERATIONS, "thin_points");
+
+/// Fewer points that say the same: the surface of a survey through them stays within a height error of every point
+/// left out.
+///
+/// Equation: from the corners of the convex hull, the worst point of each triangle is taken in until the error or
+/// the number holds.
+/// Taken for granted: strays are taken out; of points within 1/2 in in plan one is enough; the survey has the same
+/// outline, or that of the hull.
+///
+/// - `points`: the points.
+/// - `outline`: the plan edge of the work; points more than 1/2 in outside it are left out; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `within` (in): the height error allowed: this or the count; at least 0 in, at most 393700.787402 in; may be
+///     left out.
+///   - `count`: how many points to keep: this or the height error; from 3 to 4294967295; may be left out.
+///   - `outline`: the plan edge of the work; points more than 1/2 in outside it are left out; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_THIN_POINTS_THINNED: the points kept.
+///   - OVS_THIN_POINTS_KEPT_COUNT: how many were kept.
+///   - OVS_THIN_POINTS_ERROR (in): greatest height between the surface through them and a point left out.
+///   - OVS_THIN_POINTS_WORST: the number of the point it is at.
+///   - OVS_THIN_POINTS_HULL_COUNT: how many of those kept are corners of the convex hull.
+///   - OVS_THIN_POINTS_OUTSIDE_COUNT: how many lie outside the outline.
+///   - OVS_THIN_POINTS_KEPT: which points were kept.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_TOO_FEW_SHOTS,
+/// OVS_COLLINEAR_SHOTS, OVS_NULL_POINTER, OVS_THINNING_COUNT, OVS_THINNING_UNREACHABLE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"points":{"unit":"ft","x":[1,11,11,1,5,6,3],"y":[1,1,9,9,4,5,7],"elevation":[99.2,99.15,99.25,99.22,99.16,99.18,99.21]},"within":"1/4 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thin_points_us(
+    points: *const ovs_points,
+    outline: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+        (3, Given::Record(Passed::new("outline", outline))),
+    ];
+    let request = Request::new(THIN_POINTS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Fewer points that say the same: the surface of a survey through them stays within a height error of every point
+/// left out.
+///
+/// Equation: from the corners of the convex hull, the worst point of each triangle is taken in until the error or
+/// the number holds.
+/// Taken for granted: strays are taken out; of points within 1/2 in in plan one is enough; the survey has the same
+/// outline, or that of the hull.
+///
+/// - `points`: the points.
+/// - `outline`: the plan edge of the work; points more than 1/2 in outside it are left out; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `within` (mm): the height error allowed: this or the count; at least 0 mm, at most 10000000 mm; may be left
+///     out.
+///   - `count`: how many points to keep: this or the height error; from 3 to 4294967295; may be left out.
+///   - `outline`: the plan edge of the work; points more than 1/2 in outside it are left out; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_THIN_POINTS_THINNED: the points kept.
+///   - OVS_THIN_POINTS_KEPT_COUNT: how many were kept.
+///   - OVS_THIN_POINTS_ERROR (mm): greatest height between the surface through them and a point left out.
+///   - OVS_THIN_POINTS_WORST: the number of the point it is at.
+///   - OVS_THIN_POINTS_HULL_COUNT: how many of those kept are corners of the convex hull.
+///   - OVS_THIN_POINTS_OUTSIDE_COUNT: how many lie outside the outline.
+///   - OVS_THIN_POINTS_KEPT: which points were kept.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_TOO_FEW_SHOTS,
+/// OVS_COLLINEAR_SHOTS, OVS_NULL_POINTER, OVS_THINNING_COUNT, OVS_THINNING_UNREACHABLE.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"points":{"unit":"ft","x":[1,11,11,1,5,6,3],"y":[1,1,9,9,4,5,7],"elevation":[99.2,99.15,99.25,99.22,99.16,99.18,99.21]},"within":"1/4 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thin_points_si(
+    points: *const ovs_points,
+    outline: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+        (3, Given::Record(Passed::new("outline", outline))),
+    ];
+    let request = Request::new(THIN_POINTS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_thin_points_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thin_points_us_why(
+    points: *const ovs_points,
+    outline: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+        (3, Given::Record(Passed::new("outline", outline))),
+    ];
+    let request = Request::new(THIN_POINTS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_thin_points_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thin_points_si_why(
+    points: *const ovs_points,
+    outline: *const ovs_outline,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("points", points))),
+        (3, Given::Record(Passed::new("outline", outline))),
+    ];
+    let request = Request::new(THIN_POINTS, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }
 

@@ -1599,6 +1599,503 @@ impl ReadSurface {
     }
 }
 
+static POINTS_TO_AXES: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "points_to_axes"),
+    class: "PointsToAxes",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(PointsToAxes))?.into_any()),
+};
+
+/// Points brought into the axes of the job by two known points or more: turned, shifted and raised, never stretched.
+///
+/// Rule: x' = tx + x cos a - y sin a, y' = ty + x sin a + y cos a, by least squares over the known
+///     points; z' = z + mean rise, or + a plane.
+/// Takes for granted: both systems have one unit, and y a quarter turn counter-clockwise from x; a
+///     mirror and a unit slip are refused by name.
+///
+/// Args:
+///     points: the points; a Points
+///     known: the points known in both systems; a table of at least 1 row, each a point known in both
+///         systems of axes, with the columns
+///         name: its name; a text; may be left out
+///         x: along the first axis, as the points come [ft | m]; at least -3280839895.01 ft, at most
+///             3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+///         y: along the second, as the points come [ft | m]; at least -3280839895.01 ft, at most
+///             3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+///         job_x: along the first axis of the job [ft | m]; at least -3280839895.01 ft, at most
+///             3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+///         job_y: along the second axis of the job [ft | m]; at least -3280839895.01 ft, at most
+///             3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+///         elevation: height, as the points come [ft | m]; at least -3280839895.01 ft, at most
+///             3280839895.01 ft (at least -1000000000 m, at most 1000000000 m); may be left out
+///         job_elevation: height above the job datum [ft | m]; at least -3280839895.01 ft, at most
+///             3280839895.01 ft (at least -1000000000 m, at most 1000000000 m); may be left out
+///     tolerance: how far distances of two, places of more may be off [in | mm]; at least 0 in, at most
+///         39.3700787402 in (at least 0 mm, at most 1000 mm); where it is not given 1/4 in is taken: a
+///         nail is found again so well
+///     height_tolerance: how far heights may be off [in | mm]; at least 0 in, at most 39.3700787402 in
+///         (at least 0 mm, at most 1000 mm); where it is not given 1/8 in is taken: a rod is read so
+///         well
+///     levelling: whether heights rise alike or by a plane; one of "rise", "tilt"; where it is not
+///         given rise is taken: most scanners level themselves
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     PointsToAxes, with the attributes
+///         moved: the points in the axes of the job
+///         turn_deg, turn_rad: how far they were turned, counter-clockwise [deg | rad]
+///         rise_ft, rise_m: what was added to heights, where the old origin came to lie [ft | m]
+///         tilt_x_in_per_ft, tilt_x_percent: how much more along the first axis of the job [in/ft | %]
+///         tilt_y_in_per_ft, tilt_y_percent: how much more along the second [in/ft | %]
+///         residuals: what is left over at the known points, a table of residuals
+///     and notes, basis and taken.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///     SurveyError: the known points do not fix the axes (KNOWN_POINTS); the known points do not lie
+///         alike in both systems of axes (AXES_DISAGREE); the known points lie alike only as in a
+///         mirror (AXES_MIRRORED)
+///     FormError: the word is not one of the choices (WORD_UNKNOWN)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.survey import points_to_axes
+///     >>> answer = points_to_axes(
+///     ...     points={
+///     ...         "unit": "ft",
+///     ...         "x": [1, 11, 11, 1],
+///     ...         "y": [1, 1, 9, 9],
+///     ...         "elevation": [0.2, 0.15, 0.25, 0.22],
+///     ...     },
+///     ...     known={
+///     ...         "name": ["nail 1", "nail 2"],
+///     ...         "x": ["0 ft", "20 ft"],
+///     ...         "y": ["0 ft", "0 ft"],
+///     ...         "job_x": ["40 ft", "40 ft"],
+///     ...         "job_y": ["10 ft", "30 ft"],
+///     ...         "elevation": ["0.5 ft", "0.6 ft"],
+///     ...         "job_elevation": ["99.5 ft", "99.6 ft"],
+///     ...     },
+///     ... )
+///     >>> round(answer.turn_deg, 4)
+///     90.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (points, known, *, tolerance=None, height_tolerance=None, levelling=None, units=crate::units::Units(None)), text_signature = "(points, known, *, tolerance=None, height_tolerance=None, levelling=None, units=None)")]
+fn points_to_axes(
+    py: Python<'_>,
+    points: &Bound<'_, PyAny>,
+    known: &Bound<'_, PyAny>,
+    tolerance: Option<&Bound<'_, PyAny>>,
+    height_tolerance: Option<&Bound<'_, PyAny>>,
+    levelling: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &POINTS_TO_AXES, &[Some(points), Some(known), tolerance, height_tolerance, levelling], units)
+}
+
+/// What `points_to_axes` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.survey")]
+pub(crate) struct PointsToAxes;
+
+#[pymethods]
+impl PointsToAxes {
+    /// The points in the axes of the job.
+    #[getter]
+    fn get_moved<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// How far they were turned, counter-clockwise [deg].
+    #[getter]
+    fn get_turn_deg<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// How far they were turned, counter-clockwise [rad].
+    #[getter]
+    fn get_turn_rad<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// What was added to heights, where the old origin came to lie [ft].
+    #[getter]
+    fn get_rise_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// What was added to heights, where the old origin came to lie [m].
+    #[getter]
+    fn get_rise_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// How much more along the first axis of the job [in/ft].
+    #[getter]
+    fn get_tilt_x_in_per_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// How much more along the first axis of the job [%].
+    #[getter]
+    fn get_tilt_x_percent<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// How much more along the second [in/ft].
+    #[getter]
+    fn get_tilt_y_in_per_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// How much more along the second [%].
+    #[getter]
+    fn get_tilt_y_percent<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Si)
+    }
+    /// What is left over at the known points, a table of residuals.
+    #[getter]
+    fn get_residuals<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+}
+
+static POINTS_ALONG_WALL: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "points_along_wall"),
+    class: "PointsAlongWall",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(PointsAlongWall))?.into_any()),
+};
+
+/// Points in axes along a wall: zero at one end of it, x along it, y to the left of it. Heights stay.
+///
+/// Rule: x' = (p - origin) . u, y' = u x (p - origin), u the unit vector from the origin toward the
+///     other end.
+/// Takes for granted: the work lies on the left when the wall is walked from the origin.
+///
+/// Args:
+///     points: the points; a Points
+///     origin_x: the end of the wall that becomes zero, along the first axis [ft | m]; at least
+///         -3280839895.01 ft, at most 3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+///     origin_y: the same, along the second axis [ft | m]; at least -3280839895.01 ft, at most
+///         3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+///     along_x: another place along the wall, along the first axis [ft | m]; at least -3280839895.01
+///         ft, at most 3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+///     along_y: the same, along the second axis [ft | m]; at least -3280839895.01 ft, at most
+///         3280839895.01 ft (at least -1000000000 m, at most 1000000000 m)
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     PointsAlongWall, with the attributes
+///         moved: the points in the new axes
+///         turn_deg, turn_rad: how far they were turned, counter-clockwise [deg | rad]
+///     and notes, basis and taken.
+///
+/// Raises:
+///     SurveyError: the known points do not fix the axes (KNOWN_POINTS)
+///     QuantityError: a number stands without its unit (UNIT_MISSING)
+///     FormError: the value is of another kind than the port takes (KIND_MISMATCH)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.survey import points_along_wall
+///     >>> answer = points_along_wall(
+///     ...     points={
+///     ...         "unit": "ft",
+///     ...         "x": [1, 11, 11, 1],
+///     ...         "y": [1, 1, 9, 9],
+///     ...         "elevation": [99.2, 99.15, 99.25, 99.22],
+///     ...     },
+///     ...     origin_x="12 ft",
+///     ...     origin_y="0 ft",
+///     ...     along_x="12 ft",
+///     ...     along_y="10 ft",
+///     ... )
+///     >>> round(answer.turn_deg, 4)
+///     -90.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (points, origin_x, origin_y, along_x, along_y, *, units=crate::units::Units(None)), text_signature = "(points, origin_x, origin_y, along_x, along_y, *, units=None)")]
+fn points_along_wall(
+    py: Python<'_>,
+    points: &Bound<'_, PyAny>,
+    origin_x: &Bound<'_, PyAny>,
+    origin_y: &Bound<'_, PyAny>,
+    along_x: &Bound<'_, PyAny>,
+    along_y: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &POINTS_ALONG_WALL, &[Some(points), Some(origin_x), Some(origin_y), Some(along_x), Some(along_y)], units)
+}
+
+/// What `points_along_wall` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.survey")]
+pub(crate) struct PointsAlongWall;
+
+#[pymethods]
+impl PointsAlongWall {
+    /// The points in the new axes.
+    #[getter]
+    fn get_moved<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// How far they were turned, counter-clockwise [deg].
+    #[getter]
+    fn get_turn_deg<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// How far they were turned, counter-clockwise [rad].
+    #[getter]
+    fn get_turn_rad<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+}
+
+static PART_STRAYS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "part_strays"),
+    class: "PartStrays",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(PartStrays))?.into_any()),
+};
+
+/// The points of a scan that are floor, parted from walls, table legs, sawhorses, people, echoes below and points far away.
+///
+/// Rule: a point is stray when it is higher than the floor of its cell and those around it by more than
+///     above, deeper by more than below, or has fewer than others within reach; floor: lowest agreed
+///     heights of cells, things narrower than widest cut off.
+/// Takes for granted: the floor is seen beside the things on it; a thing wider than widest, or lower
+///     than above, is floor.
+///
+/// Args:
+///     points: the points of the scan; a Points
+///     above: higher than this over the floor is stray [in | mm]; more than 0 in, at most 393.700787402
+///         in (more than 0 mm, at most 10000 mm); where it is not given 1 in is taken: a step of an
+///         inch in an old slab is common
+///     below: deeper than this under the floor is stray [in | mm]; more than 0 in, at most
+///         393.700787402 in (more than 0 mm, at most 10000 mm); where it is not given 1 in is taken:
+///         hollows of an old slab are wider than a cell and stay
+///     widest: width of the widest thing that stands on the floor [ft | m]; more than 0 ft, at most
+///         328.083989501 ft (more than 0 m, at most 100 m); where it is not given 6 ft is taken: few
+///         things left in a cleared shop are wider
+///     cell: width of the cells in which the floor is looked for [in | mm]; more than 0 in, at most
+///         3937.00787402 in (more than 0 mm, at most 100000 mm); where it is not given 6 in is taken: a
+///         scan has many points in each
+///     steepest: the steepest that the floor is [in/ft | %]; at least 0 in/ft, at most 6 in/ft (at
+///         least 0 %, at most 50 %); where it is not given 1/4 in/ft is taken: floors that drain seldom
+///         fall more
+///     reach: how near others must be [ft | m]; more than 0 ft, at most 328.083989501 ft (more than 0
+///         m, at most 100 m); where it is not given 1 ft is taken: a scan has many points in a foot
+///     others: how many others must be so near; a whole number from 0 to 1000; where it is not given 3
+///         is taken: echoes come one by one
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     PartStrays, with the attributes
+///         floor: the points kept
+///         kept_count: how many were kept
+///         above_count: how many stand above the floor
+///         below_count: how many lie below it
+///         alone_count: how many have too few others near them
+///         strays: which points were taken out, and why, a table of strays
+///     and notes, basis and taken.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE); a number stands without its unit
+///         (UNIT_MISSING)
+///     FormError: the list is empty (EMPTY_LIST); the value is of another kind than the port takes
+///         (KIND_MISMATCH)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.survey import part_strays
+///     >>> answer = part_strays(
+///     ...     points={
+///     ...         "unit": "ft",
+///     ...         "x": [1, 2, 3, 4, 1, 2, 3, 4, 2.5, 2.4],
+///     ...         "y": [1, 1, 1, 1, 2, 2, 2, 2, 1.5, 1.6],
+///     ...         "elevation": [99.2, 99.2, 99.19, 99.18, 99.21, 99.2, 99.2, 99.19, 101.7, 99.2],
+///     ...     },
+///     ...     cell="18 in",
+///     ...     reach="2 ft",
+///     ... )
+///     >>> answer.kept_count
+///     9
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (points, *, above=None, below=None, widest=None, cell=None, steepest=None, reach=None, others=None, units=crate::units::Units(None)), text_signature = "(points, *, above=None, below=None, widest=None, cell=None, steepest=None, reach=None, others=None, units=None)")]
+fn part_strays(
+    py: Python<'_>,
+    points: &Bound<'_, PyAny>,
+    above: Option<&Bound<'_, PyAny>>,
+    below: Option<&Bound<'_, PyAny>>,
+    widest: Option<&Bound<'_, PyAny>>,
+    cell: Option<&Bound<'_, PyAny>>,
+    steepest: Option<&Bound<'_, PyAny>>,
+    reach: Option<&Bound<'_, PyAny>>,
+    others: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &PART_STRAYS, &[Some(points), above, below, widest, cell, steepest, reach, others], units)
+}
+
+/// What `part_strays` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.survey")]
+pub(crate) struct PartStrays;
+
+#[pymethods]
+impl PartStrays {
+    /// The points kept.
+    #[getter]
+    fn get_floor<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// How many were kept.
+    #[getter]
+    fn get_kept_count<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// How many stand above the floor.
+    #[getter]
+    fn get_above_count<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// How many lie below it.
+    #[getter]
+    fn get_below_count<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// How many have too few others near them.
+    #[getter]
+    fn get_alone_count<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// Which points were taken out, and why, a table of strays.
+    #[getter]
+    fn get_strays<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+}
+
+static THIN_POINTS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "thin_points"),
+    class: "ThinPoints",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(ThinPoints))?.into_any()),
+};
+
+/// Fewer points that say the same: the surface of a survey through them stays within a height error of every point left out.
+///
+/// Rule: from the corners of the convex hull, the worst point of each triangle is taken in until the
+///     error or the number holds.
+/// Takes for granted: strays are taken out; of points within 1/2 in in plan one is enough; the survey
+///     has the same outline, or that of the hull.
+///
+/// Args:
+///     points: the points; a Points
+///     within: the height error allowed: this or the count [in | mm]; at least 0 in, at most
+///         393700.787402 in (at least 0 mm, at most 10000000 mm); may be left out
+///     count: how many points to keep: this or the height error; a whole number from 3 to 4294967295;
+///         may be left out
+///     outline: the plan edge of the work; points more than 1/2 in outside it are left out; an Outline;
+///         may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     ThinPoints, with the attributes
+///         thinned: the points kept
+///         kept_count: how many were kept
+///         error_in, error_mm: greatest height between the surface through them and a point left out
+///             [in | mm]
+///         worst: the number of the point it is at
+///         hull_count: how many of those kept are corners of the convex hull
+///         outside_count: how many lie outside the outline
+///         kept: which points were kept, a table of kept
+///     and notes, basis and taken.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///     FormError: two values say the same thing differently (CONTRADICTION); a required value is
+///         missing (KEY_MISSING)
+///     SurveyError: fewer points are asked than the hull of the points has corners (THINNING_COUNT);
+///         too few shots for a surface (TOO_FEW_SHOTS); all shots lie on one line (COLLINEAR_SHOTS);
+///         points at one place differ by more than the height error asked (THINNING_UNREACHABLE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.survey import thin_points
+///     >>> answer = thin_points(
+///     ...     points={
+///     ...         "unit": "ft",
+///     ...         "x": [1, 11, 11, 1, 5, 6, 3],
+///     ...         "y": [1, 1, 9, 9, 4, 5, 7],
+///     ...         "elevation": [99.2, 99.15, 99.25, 99.22, 99.16, 99.18, 99.21],
+///     ...     },
+///     ...     within="1/4 in",
+///     ... )
+///     >>> answer.kept_count
+///     6
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (points, *, within=None, count=None, outline=None, units=crate::units::Units(None)), text_signature = "(points, *, within=None, count=None, outline=None, units=None)")]
+fn thin_points(
+    py: Python<'_>,
+    points: &Bound<'_, PyAny>,
+    within: Option<&Bound<'_, PyAny>>,
+    count: Option<&Bound<'_, PyAny>>,
+    outline: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &THIN_POINTS, &[Some(points), within, count, outline], units)
+}
+
+/// What `thin_points` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.survey")]
+pub(crate) struct ThinPoints;
+
+#[pymethods]
+impl ThinPoints {
+    /// The points kept.
+    #[getter]
+    fn get_thinned<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// How many were kept.
+    #[getter]
+    fn get_kept_count<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Greatest height between the surface through them and a point left out [in].
+    #[getter]
+    fn get_error_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Greatest height between the surface through them and a point left out [mm].
+    #[getter]
+    fn get_error_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// The number of the point it is at.
+    #[getter]
+    fn get_worst<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// How many of those kept are corners of the convex hull.
+    #[getter]
+    fn get_hull_count<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// How many lie outside the outline.
+    #[getter]
+    fn get_outside_count<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// Which points were kept, a table of kept.
+    #[getter]
+    fn get_kept<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Us)
+    }
+}
+
 static SURVEY_FROM_POINTS: crate::answers::RecordRow = crate::answers::RecordRow {
     operation: crate::rows::operation(overslab::operations::OPERATIONS, "survey_from_points"),
     class: "Survey",
@@ -2039,7 +2536,7 @@ impl Tin {
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&ROD_ELEVATION];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&LEVEL_BOOK, &OUTLINE_FROM_CORNERS, &OUTLINE_FROM_SIDES, &SURVEY_FROM_SHOTS, &SURVEY_FROM_GRID, &SURVEY_FROM_RODS, &SURVEY_TRIANGLES, &SURVEY_SUSPECTS, &SURVEY_WITHOUT, &SURVEY_COVERAGE, &TWO_PEG_TEST, &BENCHMARK_RECHECK, &POINTS_FROM_TABLE, &READ_POINTS, &READ_SURFACE, &SURVEY_FROM_POINTS];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&LEVEL_BOOK, &OUTLINE_FROM_CORNERS, &OUTLINE_FROM_SIDES, &SURVEY_FROM_SHOTS, &SURVEY_FROM_GRID, &SURVEY_FROM_RODS, &SURVEY_TRIANGLES, &SURVEY_SUSPECTS, &SURVEY_WITHOUT, &SURVEY_COVERAGE, &TWO_PEG_TEST, &BENCHMARK_RECHECK, &POINTS_FROM_TABLE, &READ_POINTS, &READ_SURFACE, &POINTS_TO_AXES, &POINTS_ALONG_WALL, &PART_STRAYS, &THIN_POINTS, &SURVEY_FROM_POINTS];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "outline", class: |py| py.get_type::<Outline>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Outline))?.into_any()) }, crate::records::RecordClass { name: "survey", class: |py| py.get_type::<Survey>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Survey))?.into_any()) }, crate::records::RecordClass { name: "points", class: |py| py.get_type::<Points>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Points))?.into_any()) }, crate::records::RecordClass { name: "tin", class: |py| py.get_type::<Tin>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Tin))?.into_any()) }];
@@ -2072,6 +2569,14 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<ReadPoints>()?;
     module.add_function(wrap_pyfunction!(self::read_surface, module)?)?;
     module.add_class::<ReadSurface>()?;
+    module.add_function(wrap_pyfunction!(self::points_to_axes, module)?)?;
+    module.add_class::<PointsToAxes>()?;
+    module.add_function(wrap_pyfunction!(self::points_along_wall, module)?)?;
+    module.add_class::<PointsAlongWall>()?;
+    module.add_function(wrap_pyfunction!(self::part_strays, module)?)?;
+    module.add_class::<PartStrays>()?;
+    module.add_function(wrap_pyfunction!(self::thin_points, module)?)?;
+    module.add_class::<ThinPoints>()?;
     module.add_function(wrap_pyfunction!(self::survey_from_points, module)?)?;
     module.add_class::<Outline>()?;
     module.add_class::<Survey>()?;
