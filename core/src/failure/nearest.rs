@@ -3,7 +3,9 @@
 /// The nearest of the known names, if one is near enough to be meant.
 #[must_use]
 pub fn nearest<'a>(name: &str, known: impl IntoIterator<Item = &'a str>) -> Option<&'a str> {
-    let limit = 1 + name.chars().count() / 3;
+    let length = name.chars().count();
+    // A word all of whose letters are changed is another word.
+    let limit = (1 + length / 3).min(length.saturating_sub(1));
     let measured = known.into_iter().map(|other| (distance(name, other), other));
     measured.filter(|&(far, _)| far <= limit).min_by_key(|&(far, _)| far).map(|(_, other)| other)
 }
@@ -43,5 +45,6 @@ mod tests {
         assert_eq!(nearest("oultine", known), Some("outline"));
         assert_eq!(nearest("finsh", known), Some("finish"));
         assert_eq!(nearest("weather", known), None);
+        assert_eq!(nearest("X", ["A", "B"]), None);
     }
 }

@@ -29,7 +29,7 @@ pub(super) fn refuse_holes(facets: &[Facet], work: &Region) -> Result<()> {
 }
 
 pub(super) fn hole(area: f64, at: Point) -> Box<Failure> {
-    Failure::new(Code::FacetsLeaveHole, "facets")
+    Failure::new(Code::FacetsLeaveHole, "finish.facets")
         .written(format!(
             "{} of the work is under no facet, most of it about {}",
             say::area(area),

@@ -59,10 +59,9 @@ impl Job {
 
     fn parts(&self, survey: &Survey) -> Result<Report> {
         let heights = Heights::of(survey);
-        let made = self.finish.make(survey, heights).map_err(|failure| failure.under("finish"))?;
+        let made = self.finish.make(survey, heights).map_err(under_finish)?;
         let depth = self.finish.thinner_than.as_ref().map(|given| given.value);
-        let thickness =
-            Thickness::of(survey, &made.finish, depth).map_err(|failure| failure.under("finish"))?;
+        let thickness = Thickness::of(survey, &made.finish, depth).map_err(under_finish)?;
         let fits = self.fits(survey, &made.finish, heights)?;
         let (standing_water, water_notes) = self.standing_water(survey, &made.finish)?;
         let (zones, zone_notes) = self.zone_reports(survey, &made.finish, depth)?;
@@ -146,4 +145,9 @@ impl Job {
         };
         about.into_iter().map(said).collect()
     }
+}
+
+/// A failure of the finish under the job's key for it; some name the finish themselves.
+fn under_finish(failure: Box<Failure>) -> Box<Failure> {
+    if failure.path.starts_with("finish.") { failure } else { failure.under("finish") }
 }
