@@ -1,7 +1,7 @@
 //! Planes from a level perimeter to a drain: one from each run.
 
 use super::rim::ring;
-use super::{WIDTH, facet, sight};
+use super::{WIDTH, facet, sight, told_apart};
 use crate::choice;
 use crate::failure::{Code, Failure, Result, check};
 use crate::geometry::{FARTHEST, Plane, Point, RingId, Run};
@@ -79,7 +79,7 @@ impl Finish {
                     |place| if place == middle { low } else { high },
                 )?);
             }
-            return Self::faceted(facets);
+            return Self::faceted(told_apart(facets));
         };
         let corners: Vec<Point> = runs.iter().map(|run| run.from).collect();
         for piece in ring(&corners, rim) {
@@ -91,7 +91,7 @@ impl Finish {
             facets.push(falling(piece.corners, &name, height)?);
         }
         facets.push(facet(rim.to_vec(), Plane::about(middle, low, 0.0, 0.0), "drain")?);
-        Self::faceted(facets)
+        Self::faceted(told_apart(facets))
     }
 }
 

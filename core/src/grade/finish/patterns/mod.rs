@@ -51,3 +51,21 @@ fn facet(corners: Vec<Point>, plane: Plane, name: &str) -> Result<Facet> {
 fn stepped(from: Point, direction: [f64; 2], by: f64) -> Point {
     Point::new(from.x + by * direction[0], from.y + by * direction[1])
 }
+
+/// Facets under names of their own: of several under one name the later ones get a number.
+fn told_apart(facets: Vec<Facet>) -> Vec<Facet> {
+    let mut told: Vec<Facet> = Vec::with_capacity(facets.len());
+    for facet in facets {
+        let name = facet.name().unwrap_or_default().to_owned();
+        let taken = |name: &str| {
+            let name = name.to_lowercase();
+            told.iter().any(|other| other.name().is_some_and(|other| other.to_lowercase() == name))
+        };
+        let numbered = |number: usize| if number == 1 { name.clone() } else { format!("{name} {number}") };
+        // Among one more number than facets one is free.
+        let own = (1..=told.len() + 1).map(numbered).find(|name| !taken(name));
+        let own = own.unwrap_or_default();
+        told.push(facet.named(own));
+    }
+    told
+}

@@ -1,6 +1,6 @@
 //! A strip along an edge with a fall of its own, such as a curb or an apron.
 
-use super::{WIDTH, around, facet, sides, stepped};
+use super::{WIDTH, around, facet, sides, stepped, told_apart};
 use crate::choice;
 use crate::failure::{Code, Failure, Result, check};
 use crate::geometry::{Plane, Point};
@@ -70,7 +70,7 @@ impl Finish {
             facets.push(facet(kept, *like.plane(), like.name().unwrap_or_default())?.falling_to(outlet));
         }
         facets.extend(line.bands(&band, along, strip)?);
-        Self::faceted(facets)
+        Self::faceted(told_apart(facets))
     }
 
     /// The finish as convex polygons, each with the facet it is of; one plane covers the whole work.

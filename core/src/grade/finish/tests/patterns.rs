@@ -116,6 +116,24 @@ fn a_level_rim_makes_a_hopper() {
     close(height_at(&finish, 2.3, 1.6), 10.0);
 }
 
+/// One corner may lie farthest out from two sides of the rim, and an edge may be called what a facet is.
+#[test]
+fn facets_of_a_pattern_are_told_apart() {
+    let slab = slab(&[(0.0, 0.0), (6.0, 1.0), (1.0, 5.0)], &[]);
+    let asked = drain(2.0, 2.0, DrainSet::At(height(10.0)), Some([0.4, 0.4]));
+    let finish = Finish::to_drain(slab.outline(), &asked).unwrap();
+    assert_eq!(finish.facets().len(), 3 + 4 + 1);
+    fill(&slab, &finish);
+    let edge = slab.outline().runs()[0].name().to_owned();
+    let strip =
+        |width| Strip { edge: edge.clone(), width: metres(width), fall: slope(0.1), toward: Toward::Edge };
+    let level = Finish::level(height(10.1)).unwrap();
+    let once = level.with_strip(slab.outline(), &strip(0.5)).unwrap();
+    let twice = once.with_strip(slab.outline(), &strip(0.2)).unwrap();
+    assert_eq!(twice.facets().len(), 3);
+    fill(&slab, &twice);
+}
+
 #[test]
 fn an_outline_that_the_drain_sees_whole_may_have_corners_inward() {
     let slab = slab(&CORNERED, &[]);
