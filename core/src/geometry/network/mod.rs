@@ -115,7 +115,6 @@ impl Network {
         &self.parents
     }
 
-    #[allow(dead_code)]
     /// The triangles across the sides of each: side 0 goes from corner 0 to corner 1. `BORDER` where there is none.
     pub(crate) fn neighbours(&self) -> &[[u32; 3]] {
         &self.neighbours

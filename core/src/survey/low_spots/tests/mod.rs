@@ -1,3 +1,4 @@
 mod hand;
 mod laws;
+mod steps;
 mod support;
