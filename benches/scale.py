@@ -3,7 +3,8 @@
     benches/scale [COUNT ...]
 
 For each count: seconds of both, their ratio, and bytes of memory per shot at the peak, the shots themselves not counted.
-Ours and the twin's run in turn, so that the ratio stands where the machine is noisy. The twin leaves out what lies beyond the
+Ours and the twin's run in turn, so that the ratio stands where the machine is noisy; where other work shares the machine the
+time on a processor tells more. The twin leaves out what lies beyond the
 shots; where a wheel of the package is installed the Python function is timed as well.
 """
 
@@ -49,13 +50,22 @@ def twin(count):
 
     x, y, z = shots(count)
     points = np.column_stack([x, y])
-    before, start = resident(), time.perf_counter()
+    before, start, had = resident(), time.perf_counter(), time.process_time()
     triangles = Delaunay(points).simplices
     corners = points[triangles]
     a, b = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
     areas = 0.5 * np.abs(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0])
     volume = float((areas * (FINISH - z[triangles]).mean(axis=1)).sum())
-    return {"seconds": time.perf_counter() - start, "bytes_per_shot": (resident() - before) / count, "volume": volume}
+    return {**spent(before, start, had, count), "volume": volume}
+
+
+def spent(before, start, had, count):
+    """Seconds, seconds on a processor, and memory since the work was begun."""
+    return {
+        "seconds": time.perf_counter() - start,
+        "processor": time.process_time() - had,
+        "bytes_per_shot": (resident() - before) / count,
+    }
 
 
 def package(count):
@@ -68,10 +78,10 @@ def package(count):
     size = PITCH * math.isqrt(count)
     outline = survey.outline_from_corners(corners={"x": [0, size, size, 0], "y": [0, 0, size, size]}, units="si")
     finish = grade.finish_level(elevation=FINISH, units="si")
-    before, start = resident(), time.perf_counter()
+    before, start, had = resident(), time.perf_counter(), time.process_time()
     floor = survey.survey_from_shots(outline=outline, shots={"x": x, "y": y, "elevation": z}, units="si")
     volume = grade.thickness(survey=floor, finish=finish).net_m3
-    return {"seconds": time.perf_counter() - start, "bytes_per_shot": (resident() - before) / count, "volume": volume}
+    return {**spent(before, start, had, count), "volume": volume}
 
 
 def apart(work, count):
@@ -95,10 +105,15 @@ def line(count):
     runs = [(engine(count), apart("twin", count) if twins else None) for _ in range(rounds if twins else 1)]
     ours = least([mine for mine, _ in runs])
     text = f"{count:>11,} {ours['seconds']:10.4f} s {ours['bytes_per_shot']:6.0f} bytes/shot"
+    if ours["processor"] is not None:
+        text += f" ({ours['processor']:.4f} s on a processor)"
     if twins:
         other = least([other for _, other in runs])
         ratio = other["seconds"] / ours["seconds"]
         text += f"   twin {other['seconds']:10.4f} s {other['bytes_per_shot']:6.0f} bytes/shot   ratio {ratio:5.1f}"
+        if ours["processor"] is not None:
+            processor = min(run["processor"] for _, run in runs) / min(run["processor"] for run, _ in runs)
+            text += f" (on a processor {processor:5.1f})"
     through = apart("package", count)
     if through:
         text += f"   through Python {through['seconds']:10.4f} s {through['bytes_per_shot']:6.0f} bytes/shot"

@@ -1,8 +1,15 @@
-//! Divide and conquer: triangulate both halves, then zip them together from below.
+//! Divide and conquer: triangulate both halves, then zip them together.
+//!
+//! A great many points are halved across x and across y in turn (after Dwyer 1987): halves that are about square have
+//! short seams, and few of their edges are taken out again. A few points are halved across x alone.
 
+use super::seams::halve;
 use super::{Links, NONE};
 use crate::geometry::Point;
 use crate::geometry::predicates::{cross, in_circle, in_circle_exactly, turn};
+
+/// Up to so many points are halved across x alone.
+const FEW: usize = 48;
 
 /// Triangulates two or more sorted points; gives a hull half-edge with the outside on its left.
 ///
@@ -14,8 +21,17 @@ pub(super) fn triangulate<const EXACT: bool>(points: &[Point]) -> Option<(Links,
         links: Links::with_capacity(3 * points.len()),
         steps: 8 * points.len() * (depth as usize + 2),
     };
-    let (left, _) = work.part(0, points.len())?;
-    Some((work.links, left ^ 1))
+    let mut order: Vec<u32> = (0..points.len() as u32).collect();
+    let outside = work.square(&mut order, Axis::X)?;
+    Some((work.links, outside))
+}
+
+/// The axis across which points are halved.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Axis {
+    X,
+    /// Seen from the left: along y first, then back along x.
+    Y,
 }
 
 /// Whether the three are so nearly on one line that a point far from their circle can hide in the rounding.
@@ -60,31 +76,48 @@ impl<const EXACT: bool> Work<'_, EXACT> {
         (EXACT || is_sliver(a, b, c)) && in_circle_exactly(a, b, c, d) > 0.0
     }
 
-    /// Triangulates points `from..to`: the hull half-edge out of the leftmost point counter-clockwise, and the one out
-    /// of the rightmost clockwise.
-    fn part(&mut self, from: usize, to: usize) -> Option<(u32, u32)> {
-        match to - from {
-            2 => Some(self.two(from as u32)),
-            3 => Some(self.three(from as u32)),
-            count => {
-                let middle = from + count / 2;
-                let left = self.part(from, middle)?;
-                let right = self.part(middle, to)?;
+    /// Triangulates points by their numbers; gives a hull half-edge with the outside on its left.
+    fn square(&mut self, order: &mut [u32], axis: Axis) -> Option<u32> {
+        if order.len() <= FEW {
+            // Their numbers rise with x.
+            order.sort_unstable();
+            return self.part(order).map(|(left, _)| left ^ 1);
+        }
+        let (low, high) = halve(self.points, order, axis);
+        let other = if axis == Axis::X { Axis::Y } else { Axis::X };
+        let low = self.square(low, other)?;
+        let high = self.square(high, other)?;
+        let low = self.links.farthest(self.points, low, axis);
+        let high = self.links.nearest(self.points, high, axis);
+        let (low, high) = self.lower_tangent(low, high);
+        self.sew(low, high)
+    }
+
+    /// Triangulates points by their numbers, which rise: the hull half-edge out of the leftmost point counter-clockwise,
+    /// and the one out of the rightmost clockwise.
+    fn part(&mut self, order: &[u32]) -> Option<(u32, u32)> {
+        match *order {
+            [a, b] => Some(self.two(a, b)),
+            [a, b, c] => Some(self.three([a, b, c])),
+            _ => {
+                let (left, right) = order.split_at(order.len() / 2);
+                let left = self.part(left)?;
+                let right = self.part(right)?;
                 self.zip(left, right)
             }
         }
     }
 
-    fn two(&mut self, first: u32) -> (u32, u32) {
-        let edge = self.links.add(first, first + 1);
+    fn two(&mut self, a: u32, b: u32) -> (u32, u32) {
+        let edge = self.links.add(a, b);
         (edge, edge ^ 1)
     }
 
-    fn three(&mut self, first: u32) -> (u32, u32) {
-        let a = self.links.add(first, first + 1);
-        let b = self.links.add(first + 1, first + 2);
+    fn three(&mut self, [first, second, third]: [u32; 3]) -> (u32, u32) {
+        let a = self.links.add(first, second);
+        let b = self.links.add(second, third);
         self.links.insert_after(b, a ^ 1);
-        let turned = turn(self.point(first), self.point(first + 1), self.point(first + 2));
+        let turned = turn(self.point(first), self.point(second), self.point(third));
         if turned == 0.0 {
             return (a, b ^ 1);
         }
@@ -96,18 +129,28 @@ impl<const EXACT: bool> Work<'_, EXACT> {
         let (mut left_outer, left_inner) = left;
         let (right_inner, mut right_outer) = right;
         let (left_inner, right_inner) = self.lower_tangent(left_inner, right_inner);
-        let mut base = self.links.connect(right_inner ^ 1, left_inner);
-        if self.links.from(left_inner) == self.links.from(left_outer) {
+        // Asked before the edges are sewn over: they may be taken out then.
+        let at_left = self.links.from(left_inner) == self.links.from(left_outer);
+        let at_right = self.links.from(right_inner) == self.links.from(right_outer);
+        let base = self.sew(left_inner, right_inner)?;
+        if at_left {
             left_outer = base ^ 1;
         }
-        if self.links.from(right_inner) == self.links.from(right_outer) {
+        if at_right {
             right_outer = base;
         }
+        Some((left_outer, right_outer))
+    }
+
+    /// Sews two halves together from their lower tangent to the upper; gives the lower, which has the outside on its left.
+    fn sew(&mut self, left: u32, right: u32) -> Option<u32> {
+        let lowest = self.links.connect(right ^ 1, left);
+        let mut base = lowest;
         while let Some(rung) = self.next_rung(base) {
             base = rung;
             self.steps = self.steps.checked_sub(1)?;
         }
-        Some((left_outer, right_outer))
+        Some(lowest)
     }
 
     /// Walks down both hulls to the line that touches both from below.

@@ -1,6 +1,6 @@
 //! Delaunay triangles over points, with constraint edges.
 //!
-//! Divide and conquer after Guibas and Stolfi (1985) on points sorted by x and y. Turns are decided exactly. Whether
+//! Divide and conquer after Guibas and Stolfi (1985), halved across x and y in turn after Dwyer (1987). Turns are decided exactly. Whether
 //! a point is inside a circle is decided to rounding at first: points on one circle to that precision may be joined
 //! either way, and whoever uses the triangles must not care which. Should rounding ever have led to triangles that do
 //! not tile the hull (points closer together than rounding allows for), the work is done again with exact circles.
@@ -8,6 +8,7 @@
 mod constrain;
 mod divide;
 mod links;
+mod seams;
 #[cfg(test)]
 mod tests;
 
