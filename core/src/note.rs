@@ -49,21 +49,21 @@ notes! {
     FileParts = 23, "FILE_PARTS", "parts of the file were not used as they stand";
     FileDoubtful = 24, "FILE_DOUBTFUL", "the file may be cut short or damaged";
     PointsOutside = 25, "POINTS_OUTSIDE", "points outside the outline were left out";
-    PointsUnused = 30, "POINTS_UNUSED", "points that no triangle has as a corner were left out";
-    Step = 31, "STEP", "the old slab has a step along a line of shots";
     AxesUnchecked = 28, "AXES_UNCHECKED", "two known points cannot show whether the axes fit";
     HeightsUnmoved = 29, "HEIGHTS_UNMOVED", "no known point has a height in both systems, heights stay";
+    PointsUnused = 30, "POINTS_UNUSED", "points that no triangle has as a corner were left out";
+    Step = 31, "STEP", "the old slab has a step along a line of shots";
     TooFewToJudge = 40, "TOO_FEW_TO_JUDGE", "too few shots to judge one by the others";
     BookInDoubt = 41, "BOOK_IN_DOUBT", "too many shots do not go with their neighbours";
     LeftOut = 42, "LEFT_OUT", "shots were left out because the caller named them";
     Uncovered = 43, "UNCOVERED", "part of the work is farther from any shot than was asked";
+    ZoneClipped = 45, "ZONE_CLIPPED", "a zone reaches outside the work; only what is inside counts";
+    LineLeavesWork = 46, "LINE_LEAVES_WORK", "part of a line lies outside the work and has no heights";
+    LevelMissed = 47, "LEVEL_MISSED", "the surface does not pass through a level";
     PondsLeftOut = 50, "PONDS_LEFT_OUT", "ponds shallower than the depth asked for were left out";
     NothingChanged = 51, "NOTHING_CHANGED", "the old slab nowhere reaches what it was to be changed to";
     NewPonds = 52, "NEW_PONDS", "water stands on the finish where none stood on the old slab";
     Silica = 53, "SILICA", "grinding makes dust that harms the lungs";
-    ZoneClipped = 45, "ZONE_CLIPPED", "a zone reaches outside the work; only what is inside counts";
-    LineLeavesWork = 46, "LINE_LEAVES_WORK", "part of a line lies outside the work and has no heights";
-    LevelMissed = 47, "LEVEL_MISSED", "the surface does not pass through a level";
 }
 
 impl NoteCode {

@@ -75,20 +75,20 @@ class SurveyError(OverslabError, ValueError):
     53 REGION_OUTSIDE: a zone leaves the surveyed outline.
     106 SURFACE_UNCLEAR: the file does not hold exactly one surface of that name.
     107 NO_POINTS: the file holds no point that can be used.
-    120 FACE_POINT_UNKNOWN: a triangle has a corner that is none of the points.
-    121 FACE_FLAT: a triangle has no area in plan.
-    122 FACES_OVERLAP: two triangles overlap.
-    123 POINT_IN_FACE: a point lies in a triangle or on its side.
-    124 EDGE_OF_THREE: three triangles share one side.
     115 THINNING_COUNT: fewer points are asked than the hull of the points has corners.
     116 THINNING_UNREACHABLE: points at one place differ by more than the height error asked.
     117 KNOWN_POINTS: the known points do not fix the axes.
     118 AXES_DISAGREE: the known points do not lie alike in both systems of axes.
     119 AXES_MIRRORED: the known points lie alike only as in a mirror.
+    120 FACE_POINT_UNKNOWN: a triangle has a corner that is none of the points.
+    121 FACE_FLAT: a triangle has no area in plan.
+    122 FACES_OVERLAP: two triangles overlap.
+    123 POINT_IN_FACE: a point lies in a triangle or on its side.
+    124 EDGE_OF_THREE: three triangles share one side.
     140 SHOT_UNKNOWN: no shot of the survey has this name.
+    153 LINE_OUTSIDE: a line lies wholly outside the surveyed outline.
     160 NO_OUTLET: water has no way out: no edge is open and there is no drain.
     161 DRAIN_OUTSIDE: a drain lies outside the outline.
-    153 LINE_OUTSIDE: a line lies wholly outside the surveyed outline.
     """
 
 

@@ -330,31 +330,6 @@
 #define OVS_NOT_BASE64 110
 
 /**
- * Status: a triangle has a corner that is none of the points.
- */
-#define OVS_FACE_POINT_UNKNOWN 120
-
-/**
- * Status: a triangle has no area in plan.
- */
-#define OVS_FACE_FLAT 121
-
-/**
- * Status: two triangles overlap.
- */
-#define OVS_FACES_OVERLAP 122
-
-/**
- * Status: a point lies in a triangle or on its side.
- */
-#define OVS_POINT_IN_FACE 123
-
-/**
- * Status: three triangles share one side.
- */
-#define OVS_EDGE_OF_THREE 124
-
-/**
  * Status: fewer points are asked than the hull of the points has corners.
  */
 #define OVS_THINNING_COUNT 115
@@ -378,6 +353,31 @@
  * Status: the known points lie alike only as in a mirror.
  */
 #define OVS_AXES_MIRRORED 119
+
+/**
+ * Status: a triangle has a corner that is none of the points.
+ */
+#define OVS_FACE_POINT_UNKNOWN 120
+
+/**
+ * Status: a triangle has no area in plan.
+ */
+#define OVS_FACE_FLAT 121
+
+/**
+ * Status: two triangles overlap.
+ */
+#define OVS_FACES_OVERLAP 122
+
+/**
+ * Status: a point lies in a triangle or on its side.
+ */
+#define OVS_POINT_IN_FACE 123
+
+/**
+ * Status: three triangles share one side.
+ */
+#define OVS_EDGE_OF_THREE 124
 
 /**
  * Status: the corners of a facet are not in one plane.
@@ -430,16 +430,6 @@
 #define OVS_SHOT_UNKNOWN 140
 
 /**
- * Status: water has no way out: no edge is open and there is no drain.
- */
-#define OVS_NO_OUTLET 160
-
-/**
- * Status: a drain lies outside the outline.
- */
-#define OVS_DRAIN_OUTSIDE 161
-
-/**
  * Status: levels do not rise from one to the next.
  */
 #define OVS_LEVELS_UNSORTED 150
@@ -463,6 +453,16 @@
  * Status: a spacing gives too many stations.
  */
 #define OVS_TOO_MANY_STATIONS 154
+
+/**
+ * Status: water has no way out: no edge is open and there is no drain.
+ */
+#define OVS_NO_OUTLET 160
+
+/**
+ * Status: a drain lies outside the outline.
+ */
+#define OVS_DRAIN_OUTSIDE 161
 
 /**
  * Note: the result lies outside the range the formula is stated for.
@@ -565,16 +565,6 @@
 #define OVS_NOTE_POINTS_OUTSIDE 25
 
 /**
- * Note: points that no triangle has as a corner were left out.
- */
-#define OVS_NOTE_POINTS_UNUSED 30
-
-/**
- * Note: the old slab has a step along a line of shots.
- */
-#define OVS_NOTE_STEP 31
-
-/**
  * Note: two known points cannot show whether the axes fit.
  */
 #define OVS_NOTE_AXES_UNCHECKED 28
@@ -583,6 +573,16 @@
  * Note: no known point has a height in both systems, heights stay.
  */
 #define OVS_NOTE_HEIGHTS_UNMOVED 29
+
+/**
+ * Note: points that no triangle has as a corner were left out.
+ */
+#define OVS_NOTE_POINTS_UNUSED 30
+
+/**
+ * Note: the old slab has a step along a line of shots.
+ */
+#define OVS_NOTE_STEP 31
 
 /**
  * Note: too few shots to judge one by the others.
@@ -605,6 +605,21 @@
 #define OVS_NOTE_UNCOVERED 43
 
 /**
+ * Note: a zone reaches outside the work; only what is inside counts.
+ */
+#define OVS_NOTE_ZONE_CLIPPED 45
+
+/**
+ * Note: part of a line lies outside the work and has no heights.
+ */
+#define OVS_NOTE_LINE_LEAVES_WORK 46
+
+/**
+ * Note: the surface does not pass through a level.
+ */
+#define OVS_NOTE_LEVEL_MISSED 47
+
+/**
  * Note: ponds shallower than the depth asked for were left out.
  */
 #define OVS_NOTE_PONDS_LEFT_OUT 50
@@ -623,21 +638,6 @@
  * Note: grinding makes dust that harms the lungs.
  */
 #define OVS_NOTE_SILICA 53
-
-/**
- * Note: a zone reaches outside the work; only what is inside counts.
- */
-#define OVS_NOTE_ZONE_CLIPPED 45
-
-/**
- * Note: part of a line lies outside the work and has no heights.
- */
-#define OVS_NOTE_LINE_LEAVES_WORK 46
-
-/**
- * Note: the surface does not pass through a level.
- */
-#define OVS_NOTE_LEVEL_MISSED 47
 
 /**
  * The field `area` (ft2 or m2): area of the work.

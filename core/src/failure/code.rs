@@ -132,16 +132,16 @@ codes! {
     SurfaceUnclear = 106, "SURFACE_UNCLEAR", Survey, "the file does not hold exactly one surface of that name";
     NoPoints = 107, "NO_POINTS", Survey, "the file holds no point that can be used";
     NotBase64 = 110, "NOT_BASE64", Form, "the text behind base64: is not base64";
-    FacePointUnknown = 120, "FACE_POINT_UNKNOWN", Survey, "a triangle has a corner that is none of the points";
-    FaceFlat = 121, "FACE_FLAT", Survey, "a triangle has no area in plan";
-    FacesOverlap = 122, "FACES_OVERLAP", Survey, "two triangles overlap";
-    PointInFace = 123, "POINT_IN_FACE", Survey, "a point lies in a triangle or on its side";
-    EdgeOfThree = 124, "EDGE_OF_THREE", Survey, "three triangles share one side";
     ThinningCount = 115, "THINNING_COUNT", Survey, "fewer points are asked than the hull of the points has corners";
     ThinningUnreachable = 116, "THINNING_UNREACHABLE", Survey, "points at one place differ by more than the height error asked";
     KnownPoints = 117, "KNOWN_POINTS", Survey, "the known points do not fix the axes";
     AxesDisagree = 118, "AXES_DISAGREE", Survey, "the known points do not lie alike in both systems of axes";
     AxesMirrored = 119, "AXES_MIRRORED", Survey, "the known points lie alike only as in a mirror";
+    FacePointUnknown = 120, "FACE_POINT_UNKNOWN", Survey, "a triangle has a corner that is none of the points";
+    FaceFlat = 121, "FACE_FLAT", Survey, "a triangle has no area in plan";
+    FacesOverlap = 122, "FACES_OVERLAP", Survey, "two triangles overlap";
+    PointInFace = 123, "POINT_IN_FACE", Survey, "a point lies in a triangle or on its side";
+    EdgeOfThree = 124, "EDGE_OF_THREE", Survey, "three triangles share one side";
     FacetWarped = 130, "FACET_WARPED", Grade, "the corners of a facet are not in one plane";
     FacetsApart = 131, "FACETS_APART", Grade, "two facets have different heights along the edge they share";
     FacetsOverlap = 132, "FACETS_OVERLAP", Grade, "two facets lie over one another";
@@ -152,13 +152,13 @@ codes! {
     OffWork = 137, "OFF_WORK", Grade, "a line or a place of the finish lies outside the work";
     BehindEdge = 138, "BEHIND_EDGE", Grade, "the work reaches behind the line of the edge";
     ShotUnknown = 140, "SHOT_UNKNOWN", Survey, "no shot of the survey has this name";
-    NoOutlet = 160, "NO_OUTLET", Survey, "water has no way out: no edge is open and there is no drain";
-    DrainOutside = 161, "DRAIN_OUTSIDE", Survey, "a drain lies outside the outline";
     LevelsUnsorted = 150, "LEVELS_UNSORTED", Form, "levels do not rise from one to the next";
     TooManyLevels = 151, "TOO_MANY_LEVELS", Form, "an interval or a list gives too many levels";
     LineTooShort = 152, "LINE_TOO_SHORT", Form, "a line has fewer than two places apart from one another";
     LineOutside = 153, "LINE_OUTSIDE", Survey, "a line lies wholly outside the surveyed outline";
     TooManyStations = 154, "TOO_MANY_STATIONS", Form, "a spacing gives too many stations";
+    NoOutlet = 160, "NO_OUTLET", Survey, "water has no way out: no edge is open and there is no drain";
+    DrainOutside = 161, "DRAIN_OUTSIDE", Survey, "a drain lies outside the outline";
 }
 
 impl Code {

@@ -163,21 +163,6 @@ pub const OVS_NO_POINTS: c_int = 107;
 /// Status: the text behind base64: is not base64.
 pub const OVS_NOT_BASE64: c_int = 110;
 
-/// Status: a triangle has a corner that is none of the points.
-pub const OVS_FACE_POINT_UNKNOWN: c_int = 120;
-
-/// Status: a triangle has no area in plan.
-pub const OVS_FACE_FLAT: c_int = 121;
-
-/// Status: two triangles overlap.
-pub const OVS_FACES_OVERLAP: c_int = 122;
-
-/// Status: a point lies in a triangle or on its side.
-pub const OVS_POINT_IN_FACE: c_int = 123;
-
-/// Status: three triangles share one side.
-pub const OVS_EDGE_OF_THREE: c_int = 124;
-
 /// Status: fewer points are asked than the hull of the points has corners.
 pub const OVS_THINNING_COUNT: c_int = 115;
 
@@ -192,6 +177,21 @@ pub const OVS_AXES_DISAGREE: c_int = 118;
 
 /// Status: the known points lie alike only as in a mirror.
 pub const OVS_AXES_MIRRORED: c_int = 119;
+
+/// Status: a triangle has a corner that is none of the points.
+pub const OVS_FACE_POINT_UNKNOWN: c_int = 120;
+
+/// Status: a triangle has no area in plan.
+pub const OVS_FACE_FLAT: c_int = 121;
+
+/// Status: two triangles overlap.
+pub const OVS_FACES_OVERLAP: c_int = 122;
+
+/// Status: a point lies in a triangle or on its side.
+pub const OVS_POINT_IN_FACE: c_int = 123;
+
+/// Status: three triangles share one side.
+pub const OVS_EDGE_OF_THREE: c_int = 124;
 
 /// Status: the corners of a facet are not in one plane.
 pub const OVS_FACET_WARPED: c_int = 130;
@@ -223,12 +223,6 @@ pub const OVS_BEHIND_EDGE: c_int = 138;
 /// Status: no shot of the survey has this name.
 pub const OVS_SHOT_UNKNOWN: c_int = 140;
 
-/// Status: water has no way out: no edge is open and there is no drain.
-pub const OVS_NO_OUTLET: c_int = 160;
-
-/// Status: a drain lies outside the outline.
-pub const OVS_DRAIN_OUTSIDE: c_int = 161;
-
 /// Status: levels do not rise from one to the next.
 pub const OVS_LEVELS_UNSORTED: c_int = 150;
 
@@ -243,6 +237,12 @@ pub const OVS_LINE_OUTSIDE: c_int = 153;
 
 /// Status: a spacing gives too many stations.
 pub const OVS_TOO_MANY_STATIONS: c_int = 154;
+
+/// Status: water has no way out: no edge is open and there is no drain.
+pub const OVS_NO_OUTLET: c_int = 160;
+
+/// Status: a drain lies outside the outline.
+pub const OVS_DRAIN_OUTSIDE: c_int = 161;
 
 /// Note: the result lies outside the range the formula is stated for.
 pub const OVS_NOTE_OUTSIDE_FORMULA: c_int = 1;
@@ -304,17 +304,17 @@ pub const OVS_NOTE_FILE_DOUBTFUL: c_int = 24;
 /// Note: points outside the outline were left out.
 pub const OVS_NOTE_POINTS_OUTSIDE: c_int = 25;
 
-/// Note: points that no triangle has as a corner were left out.
-pub const OVS_NOTE_POINTS_UNUSED: c_int = 30;
-
-/// Note: the old slab has a step along a line of shots.
-pub const OVS_NOTE_STEP: c_int = 31;
-
 /// Note: two known points cannot show whether the axes fit.
 pub const OVS_NOTE_AXES_UNCHECKED: c_int = 28;
 
 /// Note: no known point has a height in both systems, heights stay.
 pub const OVS_NOTE_HEIGHTS_UNMOVED: c_int = 29;
+
+/// Note: points that no triangle has as a corner were left out.
+pub const OVS_NOTE_POINTS_UNUSED: c_int = 30;
+
+/// Note: the old slab has a step along a line of shots.
+pub const OVS_NOTE_STEP: c_int = 31;
 
 /// Note: too few shots to judge one by the others.
 pub const OVS_NOTE_TOO_FEW_TO_JUDGE: c_int = 40;
@@ -328,6 +328,15 @@ pub const OVS_NOTE_LEFT_OUT: c_int = 42;
 /// Note: part of the work is farther from any shot than was asked.
 pub const OVS_NOTE_UNCOVERED: c_int = 43;
 
+/// Note: a zone reaches outside the work; only what is inside counts.
+pub const OVS_NOTE_ZONE_CLIPPED: c_int = 45;
+
+/// Note: part of a line lies outside the work and has no heights.
+pub const OVS_NOTE_LINE_LEAVES_WORK: c_int = 46;
+
+/// Note: the surface does not pass through a level.
+pub const OVS_NOTE_LEVEL_MISSED: c_int = 47;
+
 /// Note: ponds shallower than the depth asked for were left out.
 pub const OVS_NOTE_PONDS_LEFT_OUT: c_int = 50;
 
@@ -339,12 +348,3 @@ pub const OVS_NOTE_NEW_PONDS: c_int = 52;
 
 /// Note: grinding makes dust that harms the lungs.
 pub const OVS_NOTE_SILICA: c_int = 53;
-
-/// Note: a zone reaches outside the work; only what is inside counts.
-pub const OVS_NOTE_ZONE_CLIPPED: c_int = 45;
-
-/// Note: part of a line lies outside the work and has no heights.
-pub const OVS_NOTE_LINE_LEAVES_WORK: c_int = 46;
-
-/// Note: the surface does not pass through a level.
-pub const OVS_NOTE_LEVEL_MISSED: c_int = 47;

@@ -116,10 +116,7 @@ fn unbroken(text: &str) -> Vec<String> {
         let bare = word.trim_end_matches([',', '.', ';', ':', ')']);
         let fraction = bare.starts_with(|sign: char| sign.is_ascii_digit()) && bare.contains('/');
         match words.last_mut() {
-            Some(last)
-                if last.ends_with(|sign: char| sign.is_ascii_digit())
-                    && (fraction || UNITS.contains(&bare)) =>
-            {
+            Some(last) if is_number(last) && (fraction || UNITS.contains(&bare)) => {
                 last.push(' ');
                 last.push_str(word);
             }
@@ -127,6 +124,12 @@ fn unbroken(text: &str) -> Vec<String> {
         }
     }
     words
+}
+
+/// Whether a text ends in a number, `4` or `1/2`, and not in a unit such as `ft2`.
+fn is_number(text: &str) -> bool {
+    let last = text.rsplit(' ').next().unwrap_or(text);
+    last.starts_with(|sign: char| sign.is_ascii_digit()) && last.ends_with(|sign: char| sign.is_ascii_digit())
 }
 
 #[cfg(test)]

@@ -92,7 +92,8 @@ pub(super) fn unreachable(
         )),
         _ => written.push_str(&format!("the surface stays {} off", fine(error))),
     }
-    let failure = Failure::new(Code::ThinningUnreachable, "within")
+    let path = if worst.is_some() { "points" } else { "within" };
+    let failure = Failure::new(Code::ThinningUnreachable, path)
         .written(written)
         .allowed(format!("with these points {} or more", fine(error)))
         .remedy("take out the stray points first, or allow a greater error");
