@@ -78,11 +78,12 @@ static int from_arrays(void) {
     const double row_ft[] = {0.5, 8.0, 16.0, 24.0, 31.5};
     const double rod_in[] = {60.625, 60.5,   60.375, 60.75, 59.875, 60.0,  59.875, 60.125, 59.375, 59.375,
                              59.625, 59.5,   58.75,  59.0,  59.25,  58.875, 58.0,  58.125, 58.25,  58.25};
-    double x_ft[20], y_ft[20], elevation_ft[20], instrument_ft, results[OVS_THICKNESS_RESULTS];
+    double x_ft[20], y_ft[20], elevation_ft[20], instrument_ft, net, least, greatest;
     int status = 0, i;
     ovs_outline *outline;
     ovs_survey *survey = NULL;
     ovs_finish *finish = NULL;
+    ovs_answer *thickness = NULL;
     for (i = 0; i < 20; i++) {
         x_ft[i] = column_ft[i % 4];
         y_ft[i] = row_ft[i / 4];
@@ -101,12 +102,15 @@ static int from_arrays(void) {
         finish = ovs_finish_at_least_us(survey, 3.0, options, (int)strlen(options), &status, NULL, 0, message, MESSAGE);
     }
     if (finish != NULL) {
-        status = ovs_thickness_us(survey, finish, NULL, NULL, 0, results, OVS_THICKNESS_RESULTS, NULL, 0, message, MESSAGE);
+        thickness = ovs_thickness_us(survey, finish, NULL, NULL, 0, &status, NULL, 0, message, MESSAGE);
     }
-    if (finish != NULL && status == 0) {
-        printf("\nThe same floor from bare arrays: %.2f yd3, %.2f to %.2f in thick.\n", results[OVS_THICKNESS_NET],
-               results[OVS_THICKNESS_LEAST_MEASURED], results[OVS_THICKNESS_GREATEST]);
+    if (thickness != NULL) {
+        ovs_answer_number_us(thickness, OVS_THICKNESS_NET, &net, message, MESSAGE);
+        ovs_answer_number_us(thickness, OVS_THICKNESS_LEAST_MEASURED, &least, message, MESSAGE);
+        ovs_answer_number_us(thickness, OVS_THICKNESS_GREATEST, &greatest, message, MESSAGE);
+        printf("\nThe same floor from bare arrays: %.2f yd3, %.2f to %.2f in thick.\n", net, least, greatest);
     }
+    ovs_answer_free(thickness);
     ovs_finish_free(finish);
     ovs_survey_free(survey);
     ovs_outline_free(outline);

@@ -72,7 +72,7 @@ def main() -> int:
         outline = survey.outline_from_sides(
             sides={"length": [WIDTH, DEPTH, WIDTH, DEPTH], "name": ["front", "right", "back", "left"]}, units="si"
         )
-        thinned = survey.thin_points(points=parted.floor, within="3 mm", outline=outline)
+        thinned = survey.thin_points(points=parted.floor, within="1/4 in", outline=outline)
         floor = survey.survey_from_points(outline=outline, points=thinned.thinned, outside="leave_out")
         report = job.report(job=job.job_from_text(text=JOB), survey=floor)
     except OverslabError as failure:

@@ -23,12 +23,13 @@ BOAT_STORE = (TESTS.parent / "examples" / "boat_store.toml").read_text(encoding=
 FAMILIES = {
     0: overslab.QuantityError, 1: overslab.QuantityError, 2: overslab.FormError, 3: overslab.FormError,
     4: overslab.SurveyError, 5: overslab.SurveyError, 6: overslab.GradeError, 9: overslab.BorderError,
-    10: overslab.FormError, 11: overslab.FormError, 13: overslab.GradeError, 14: overslab.SurveyError,
+    10: overslab.FormError, 11: overslab.FormError, 12: overslab.SurveyError, 13: overslab.GradeError, 14: overslab.SurveyError,
+    15: overslab.FormError, 16: overslab.SurveyError,
 }  # fmt: skip
 """The family of a code by its tens."""
 
-OTHERS = {106: overslab.SurveyError, 107: overslab.SurveyError}
-"""The codes of files that are of another family than those beside them: what the file holds, not its form."""
+OTHERS = dict.fromkeys([106, 107, 115, 116, 117, 118, 119, 153], overslab.SurveyError)
+"""The codes of files and points that are of another family than those beside them: what a file holds, not its form."""
 
 
 def operation(name: str) -> Any:

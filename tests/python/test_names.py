@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import inspect
 import keyword
+import re
 from typing import Any
 
 import pytest
@@ -81,11 +82,11 @@ def test_the_docstring_says_what_the_row_says(row: Any) -> None:
     for text in [row["meaning"], row["equation"], row["assumes"], row["since"], *(b["says"] for b in row["basis"])]:
         assert " ".join(text.split()) in words, text
     for port in row["ports"]:
-        entry = entry_of(words, port["name"])
+        entry = entry_of(words, port["name"], port["meaning"])
         assert port["meaning"] in entry, port["name"]
         assert_says_units(port, entry)
         for column in port.get("columns", []):
-            assert_says_units(column, entry_of(words, column["name"]))
+            assert_says_units(column, entry_of(words, column["name"], column["meaning"]))
         if "taken" in port:
             assert port["taken"]["value"] in entry and port["taken"]["why"] in entry, port["name"]
     for code in row["refusals"]:
@@ -95,11 +96,11 @@ def test_the_docstring_says_what_the_row_says(row: Any) -> None:
             assert all(name in doc for name in units_of(port)), port["name"]
 
 
-def entry_of(words: str, name: str) -> str:
-    """The words that follow the name of an argument."""
-    _, found, rest = words.partition(f" {name}: ")
-    assert found, name
-    return rest
+def entry_of(words: str, name: str, meaning: str) -> str:
+    """The words that follow the name of an argument; of several of that name (a column and a port) those that say the meaning."""
+    entries = [words[at.end() :] for at in re.finditer(re.escape(f" {name}: "), words)]
+    assert entries, name
+    return next((entry for entry in entries if entry.startswith(meaning)), entries[0])
 
 
 def assert_says_units(port: Any, entry: str) -> None:

@@ -71,6 +71,10 @@ def assert_close(one: Any, other: Any) -> None:
             assert_close(one[name], other[name])
     elif isinstance(one, np.ndarray):
         np.testing.assert_allclose(other, one, rtol=1e-9, atol=1e-9)
+    elif isinstance(one, list | tuple):
+        assert len(one) == len(other)
+        for mine, theirs in zip(one, other, strict=True):
+            assert_close(mine, theirs)
     elif not isinstance(one, str):
         assert one == other
 

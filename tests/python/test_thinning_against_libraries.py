@@ -41,7 +41,7 @@ def elevations() -> Floats:
 def record(points: Floats) -> overslab.Points:
     """Points as the engine holds them."""
     x, y, z = points.T
-    return points_from_table(points={"x": x, "y": y, "elevation": z}, units="si").points
+    return points_from_table(points={"x": x, "y": y, "elevation": z}, units="si")
 
 
 def outline(points: Floats) -> overslab.Outline:
@@ -137,7 +137,9 @@ def test_axes_by_known_points_against_scipy(seed: int) -> None:
     answer = points_to_axes(points=record(scan), known=table, tolerance=20.0, height_tolerance=10.0, units="si")
     flat = np.zeros((count, 1))
     centred, aimed = places - places.mean(axis=0), known - known.mean(axis=0)
-    best, _ = Rotation.align_vectors(np.c_[aimed, flat], np.c_[centred, flat])
+    # The upright, given to both, keeps the turn in the plane where two places alone would leave it open.
+    upright = [0.0, 0.0, 1.0]
+    best, _ = Rotation.align_vectors(np.r_[np.c_[aimed, flat], [upright]], np.r_[np.c_[centred, flat], [upright]])
     matrix = best.as_matrix()[:2, :2]
     moved = (scan[:, :2] - places.mean(axis=0)) @ matrix.T + known.mean(axis=0)
     table_out = answer.moved.points

@@ -56,7 +56,7 @@ fn edges(facts: &Facts) -> Option<Weighed> {
     let percent = 100.0 * beyond / facts.area.base();
     let value = format!("{percent:.0} % of the floor, by the slope of the whole slab");
     let why = format!("nobody holds a rod in the corner: if {} off", inches(Length::from_base(EDGE_OFF), 8));
-    (beyond > 0.0).then(|| weighed("the edges past the shots", value, why, beyond * EDGE_OFF))
+    (percent >= 0.5).then(|| weighed("the edges past the shots", value, why, beyond * EDGE_OFF))
 }
 
 fn with_weight(mut taken: TakenReport, weight: f64) -> TakenReport {

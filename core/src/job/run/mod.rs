@@ -109,7 +109,8 @@ impl Job {
             NoteCode::ConfirmLocally,
             "the guidance on falls is from memory: confirm locally",
         ));
-        if let Some(governing) = made.governing.as_ref().filter(|governing| governing.rounded_by.base() > 0.0)
+        if let Some(governing) =
+            made.governing.as_ref().filter(|governing| governing.rounded_by.base() >= TOLD)
         {
             let (by, step) = (inches(governing.rounded_by, 16), inches(self.finish.round().0, 8));
             notes.push(Note::new(
@@ -146,6 +147,9 @@ impl Job {
         about.into_iter().map(said).collect()
     }
 }
+
+/// Rounding by less than this is not told, in metres: 1/32 in.
+const TOLD: f64 = 0.0254 / 32.0;
 
 /// A failure of the finish under the job's key for it; some name the finish themselves.
 fn under_finish(failure: Box<Failure>) -> Box<Failure> {

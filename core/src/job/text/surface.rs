@@ -15,7 +15,7 @@ pub(super) fn old_floor(page: &mut Page, report: &Report) {
         "High: {}. Low: {}, {} lower.",
         floor.highest.text, floor.lowest.text, floor.out_of_level.text
     ));
-    if floor.beyond_percent > 0.0 {
+    if floor.beyond_percent >= 0.5 {
         page.line(&format!("{:.0} % of the floor lies beyond the last shots.", floor.beyond_percent));
     }
     if floor.unsurveyed.us >= 0.5 {
