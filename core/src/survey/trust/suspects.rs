@@ -95,9 +95,10 @@ pub struct Suspects {
 /// The shots that do not go with their neighbours, with the slips they look like. Nothing is changed.
 ///
 /// Every shot is predicted from the others; the difference is held against a roughness found robustly from the whole floor.
-/// On the thousand invented books of the tests (12 to 60 shots, all instruments and textures of the site words) every slip of
-/// 6 in and more is found and its kind named, an inch in more than nine of ten. On clean books three of ten name some shot that
-/// is right: one in seven on a smooth floor, one in two on a rough one.
+/// On the thousand invented books of the tests (12 to 60 shots; laser and optical rods; trowelled, broomed and rough) every slip
+/// of 6 in and more is found and its kind is one of the two named, the least slip of the rod in more than nine of ten. Without
+/// a slip three of ten books name some shot that is right: one in six on a trowelled or broomed floor, one in two on a rough
+/// one (counted over the first 200).
 ///
 /// `graduation` is how the rod is graduated; where none is given the readings themselves tell.
 #[must_use]
