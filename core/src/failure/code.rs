@@ -195,7 +195,9 @@ mod tests {
         for &code in Code::ALL {
             assert_eq!(Code::from_number(code.number()), Some(code));
             assert_eq!(describe(code.number()), code.meaning());
-            assert!(code.name().bytes().all(|b| b.is_ascii_uppercase() || b == b'_'));
+            let mut signs = code.name().bytes();
+            assert!(signs.next().is_some_and(|first| first.is_ascii_uppercase()));
+            assert!(signs.all(|b| b.is_ascii_uppercase() || b.is_ascii_digit() || b == b'_'));
         }
         assert_eq!(describe(0), "success");
         assert_eq!(describe(7), "no such status");
