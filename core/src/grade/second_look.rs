@@ -43,10 +43,10 @@ pub struct SecondLook {
 /// The shots with the least thickness of concrete over them, and what each costs.
 ///
 /// Between shots the old slab is plane, so under a plane finish nothing between them is thinner; where facets meet in a valley
-/// it may be. Extended ground beyond the shots is not looked at, nor shots where there is no finish.
+/// it may be. What was ground off or filled counts as it is now. Extended ground beyond the shots is not looked at, nor shots where there is no finish.
 #[must_use]
 pub fn second_look(survey: &Survey, finish: &Finish) -> SecondLook {
-    let over = survey.shots().each().filter_map(|(shot, [x, y], height)| {
+    let over = survey.heights().filter_map(|(shot, [x, y], height)| {
         let thickness = finish.height_at(x, y)? - height;
         Some((thickness.base(), shot, [x, y]))
     });

@@ -83,7 +83,7 @@ impl Highest {
         if worst.over > f64::NEG_INFINITY {
             return worst;
         }
-        for (shot, [x, y], elevation) in survey.shots().each() {
+        for (shot, [x, y], elevation) in survey.heights() {
             let at = Point::new(x.base(), y.base());
             for part in laid.parts() {
                 let over = elevation.base() - part.plane.height_at(at);

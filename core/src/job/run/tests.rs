@@ -60,3 +60,17 @@ fn rods_are_written_as_the_crews_rod_is_divided() {
     assert!(with("\"optical_hundredths\"").contains("front        LEVEL   rod 4.75 ft\n"));
     assert!(with("\"optical_millimetres\"").contains("front        LEVEL   rod 1.448 m\n"));
 }
+
+#[test]
+fn a_hump_that_is_ground_off_fixes_no_height() {
+    let bay = include_str!("../../../../examples/wash_bay.toml");
+    let governing = |text: &str| {
+        let report = Job::read(text).unwrap().report().unwrap();
+        report.look_again.governing.into_iter().map(|shot| shot.shot).collect::<Vec<_>>()
+    };
+    let (from, to) = (bay.find("[[clean_up]]").unwrap(), bay.find("[[zones]]").unwrap());
+    let left = format!("{}{}", &bay[..from], &bay[to..]);
+    assert_eq!(governing(&left), ["D4"]);
+    let ground = governing(bay);
+    assert!(!ground.is_empty() && ground != ["D4"], "{ground:?}");
+}

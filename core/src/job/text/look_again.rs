@@ -16,10 +16,10 @@ pub(super) fn look_again(page: &mut Page, report: &Report) {
             true => String::new(),
             false => format!(" Within 1/8 in of it: {}.", governing[1..].join(", ")),
         };
-        lines.push(format!("- {}.{beside}", first.text));
+        lines.push(format!("- {}{beside}", ended(&first.text)));
         let doubted =
             |shot: &&GoverningReport| again.suspects.iter().any(|suspect| suspect.shot == shot.shot);
-        lines.extend(others.iter().filter(doubted).map(|shot| format!("- {}.", shot.text)));
+        lines.extend(others.iter().filter(doubted).map(|shot| format!("- {}", ended(&shot.text))));
     }
     lines.extend(suspects.map(|suspect| format!("- {}", suspect.text)));
     if again.uncovered.us > WORTH_A_LINE * report.old_floor.area.us {
@@ -32,4 +32,9 @@ pub(super) fn look_again(page: &mut Page, report: &Report) {
         ));
     }
     page.list("LOOK AGAIN", lines.into_iter());
+}
+
+/// A sentence with its stop, where it does not end in a question.
+fn ended(sentence: &str) -> String {
+    if sentence.ends_with('?') { sentence.to_owned() } else { format!("{sentence}.") }
 }
