@@ -63,8 +63,10 @@ fn every_customary_unit_of_the_library_is_checked() {
         .map(|row| (text(row, "quantity"), text(row, "text").trim_start_matches("1 ")))
         .collect();
     // Those that need no table: powers of ten of the base unit, and pure ratios.
-    let plain =
-        ["m", "cm", "mm", "m2", "m3", "kg", "N", "kN", "Pa", "kPa", "MPa", "kg/m3", "s", "m/s", "K", "degC"];
+    let plain = [
+        "m", "cm", "mm", "m2", "m3", "kg", "N", "kN", "Pa", "kPa", "MPa", "kg/m3", "s", "m/s", "K", "degC",
+        "money", "/m3", "/m2",
+    ];
     let ratios = ["ratio", "share", "relative humidity", "humidity", "air content", "water-cement ratio"];
     for quantity in kinds::ALL {
         for unit in quantity.units {

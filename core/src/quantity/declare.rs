@@ -17,7 +17,7 @@ macro_rules! declare_quantities {
                 uom::quantity! {
                     $(#[$doc])*
                     quantity: $quantity; $title;
-                    /// Dimension: length, mass, time, temperature.
+                    /// Dimension: length, mass, time, temperature, money.
                     dimension: Q<$($dimension),+>;
                     $(kind: dyn $kind;)?
                     units {

@@ -60,6 +60,10 @@ fn slopes_pressures_dosages_temperatures() {
     assert!((base::<Temperature>("85 degF") - 302.594_444_444_444_4).abs() < 1e-9);
     assert!((base::<Temperature>("-40 degC") - 233.15).abs() < 1e-9);
     assert_eq!(base::<Share>("3 %"), 0.03);
+    assert!(ulps(base::<VolumePrice>("165 /yd3"), 165.0 / 0.764_554_857_984) <= 1);
+    assert_eq!(base::<VolumePrice>("165 per yd3"), base::<VolumePrice>("165/yd3"));
+    assert!(ulps(base::<AreaPrice>("3.2 per ft2"), 3.2 / 0.092_903_04) <= 1);
+    assert_eq!(code::<AreaPrice>("3.2 /yd3"), Code::UnitWrong);
 }
 
 #[test]

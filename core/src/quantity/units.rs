@@ -35,7 +35,7 @@ pub(crate) const FAHRENHEIT: f64 = 5.0 / 9.0;
 
 declare_quantities! {
     /// A distance, in plan or in height.
-    length::Length, "length", <P1 Z0 Z0 Z0>;
+    length::Length, "length", <P1 Z0 Z0 Z0 Z0>;
     sign Any;
     @meter = 1.0; "m", "m", ["metre", "metres", "meter", "meters"];
     @centimeter = 0.01; "cm", "cm", ["centimetre", "centimetres", "centimeter", "centimeters"];
@@ -45,7 +45,7 @@ declare_quantities! {
     @yard = 0.9144; "yd", "yd", ["yard", "yards"];
 
     /// A height above the job datum.
-    elevation::Elevation, "elevation", <P1 Z0 Z0 Z0>, kind crate::quantity::units::kind::Level;
+    elevation::Elevation, "elevation", <P1 Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::Level;
     sign Any;
     @meter = 1.0; "m", "m", ["metre", "metres", "meter", "meters"];
     @millimeter = 0.001; "mm", "mm", ["millimetre", "millimetres", "millimeter", "millimeters"];
@@ -53,7 +53,7 @@ declare_quantities! {
     @inch = crate::quantity::units::INCH; "in", "in", ["inch", "inches", "\""];
 
     /// A surface.
-    area::Area, "area", <P2 Z0 Z0 Z0>;
+    area::Area, "area", <P2 Z0 Z0 Z0 Z0>;
     sign Any;
     @square_meter = 1.0; "m2", "m2", ["sq m", "square metres", "square meters"];
     @square_foot = 0.092_903_04; "ft2", "ft2", ["sq ft", "square feet", "sf"];
@@ -61,7 +61,7 @@ declare_quantities! {
     @square_yard = 0.836_127_36; "yd2", "yd2", ["sq yd", "square yards"];
 
     /// A volume.
-    volume::Volume, "volume", <P3 Z0 Z0 Z0>;
+    volume::Volume, "volume", <P3 Z0 Z0 Z0 Z0>;
     sign Any;
     @cubic_meter = 1.0; "m3", "m3", ["cu m", "cubic metres", "cubic meters"];
     @liter = 0.001; "L", "l", ["l", "litre", "litres", "liter", "liters"];
@@ -70,7 +70,7 @@ declare_quantities! {
     @gallon = 0.003_785_411_784; "gal", "gal", ["gallon", "gallons"];
 
     /// A mass.
-    mass::Mass, "mass", <Z0 P1 Z0 Z0>;
+    mass::Mass, "mass", <Z0 P1 Z0 Z0 Z0>;
     sign Any;
     @kilogram = 1.0; "kg", "kg", ["kilogram", "kilograms"];
     @pound = crate::quantity::units::POUND; "lb", "lb", ["lbs", "pound", "pounds"];
@@ -78,14 +78,14 @@ declare_quantities! {
     @tonne = 1000.0; "t", "t", ["tonne", "tonnes"];
 
     /// A force.
-    force::Force, "force", <P1 P1 N2 Z0>;
+    force::Force, "force", <P1 P1 N2 Z0 Z0>;
     sign Any;
     @newton = 1.0; "N", "n", ["newton", "newtons"];
     @kilonewton = 1000.0; "kN", "kn", ["kilonewton", "kilonewtons"];
     @pound_force = crate::quantity::units::POUND_FORCE; "lbf", "lbf", ["lb", "lbs", "pound", "pounds"];
 
     /// A pressure, a stress or a strength.
-    pressure::Pressure, "pressure", <N1 P1 N2 Z0>;
+    pressure::Pressure, "pressure", <N1 P1 N2 Z0 Z0>;
     sign Any;
     @pascal = 1.0; "Pa", "pa", ["pascal"];
     @kilopascal = 1.0e3; "kPa", "kpa", ["kilopascal"];
@@ -94,19 +94,19 @@ declare_quantities! {
     @psf = crate::quantity::units::POUND_FORCE / 0.092_903_04; "psf", "psf", ["lb/ft2", "lbf/ft2"];
 
     /// Mass of a material in its own volume.
-    density::Density, "density", <N3 P1 Z0 Z0>;
+    density::Density, "density", <N3 P1 Z0 Z0 Z0>;
     sign Any;
     @kilogram_per_cubic_meter = 1.0; "kg/m3", "kg_per_m3", [];
     @pound_per_cubic_foot = crate::quantity::units::POUND / crate::quantity::units::CUBIC_FOOT; "lb/ft3", "lb_per_ft3", ["pcf"];
 
     /// Mass of an ingredient in a volume of concrete.
-    dosage::Dosage, "dosage", <N3 P1 Z0 Z0>, kind crate::quantity::units::kind::DosageKind;
+    dosage::Dosage, "dosage", <N3 P1 Z0 Z0 Z0>, kind crate::quantity::units::kind::DosageKind;
     sign NotNegative;
     @kilogram_per_cubic_meter = 1.0; "kg/m3", "kg_per_m3", [];
     @pound_per_cubic_yard = crate::quantity::units::POUND / crate::quantity::units::CUBIC_YARD; "lb/yd3", "lb_per_yd3", ["pcy"];
 
     /// A span of time.
-    time::Time, "time", <Z0 Z0 P1 Z0>;
+    time::Time, "time", <Z0 Z0 P1 Z0 Z0>;
     sign Any;
     @second = 1.0; "s", "s", ["sec", "second", "seconds"];
     @minute = 60.0; "min", "min", ["minute", "minutes"];
@@ -114,39 +114,39 @@ declare_quantities! {
     @day = 86_400.0; "d", "d", ["day", "days"];
 
     /// A speed.
-    velocity::Velocity, "velocity", <P1 Z0 N1 Z0>;
+    velocity::Velocity, "velocity", <P1 Z0 N1 Z0 Z0>;
     sign Any;
     @meter_per_second = 1.0; "m/s", "m_per_s", [];
     @kilometer_per_hour = 1.0 / 3.6; "km/h", "km_per_h", ["kph"];
     @mile_per_hour = 0.447_04; "mph", "mph", ["mi/h"];
 
     /// A temperature on its scale.
-    temperature::Temperature, "temperature", <Z0 Z0 Z0 P1>, kind crate::quantity::units::kind::Level;
+    temperature::Temperature, "temperature", <Z0 Z0 Z0 P1 Z0>, kind crate::quantity::units::kind::Level;
     sign NotNegative;
     @kelvin = 1.0; "K", "k", ["kelvin"];
     @degree_celsius = 1.0, 273.15; "degC", "degc", ["C", "deg C"];
     @degree_fahrenheit = crate::quantity::units::FAHRENHEIT, 459.67; "degF", "degf", ["F", "deg F"];
 
     /// A difference of two temperatures.
-    temperature_difference::TemperatureDifference, "temperature difference", <Z0 Z0 Z0 P1>;
+    temperature_difference::TemperatureDifference, "temperature difference", <Z0 Z0 Z0 P1 Z0>;
     sign Any;
     @kelvin_difference = 1.0; "K", "k", ["degC", "C"];
     @fahrenheit_difference = crate::quantity::units::FAHRENHEIT; "degF", "degf", ["F"];
 
     /// A plain ratio of two like quantities.
-    ratio::Ratio, "ratio", <Z0 Z0 Z0 Z0>;
+    ratio::Ratio, "ratio", <Z0 Z0 Z0 Z0 Z0>;
     sign Any;
     @one = 1.0; "1", "ratio", [];
     @percent = 0.01; "%", "percent", ["percent"];
 
     /// How far one direction is turned from another, counter-clockwise.
-    angle::Angle, "angle", <Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::AngleKind;
+    angle::Angle, "angle", <Z0 Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::AngleKind;
     sign Any;
     @radian = 1.0; "rad", "rad", ["radian", "radians"];
     @degree = std::f64::consts::PI / 180.0; "deg", "deg", ["degree", "degrees"];
 
     /// The fall or rise of a surface over its run.
-    slope::Slope, "slope", <Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::SlopeKind;
+    slope::Slope, "slope", <Z0 Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::SlopeKind;
     sign Any;
     @rise_over_run = 1.0; "ft/ft", "ft_per_ft", ["m/m"];
     @percent = 0.01; "%", "percent", ["percent", "cm/m"];
@@ -154,38 +154,57 @@ declare_quantities! {
     @millimeter_per_meter = 0.001; "mm/m", "mm_per_m", [];
 
     /// A share of an amount: waste, an allowance.
-    share::Share, "share", <Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::ShareKind;
+    share::Share, "share", <Z0 Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::ShareKind;
     sign NotNegative;
     @fraction = 1.0; "of 1", "fraction", [];
     @percent = 0.01; "%", "percent", ["percent"];
 
     /// Relative humidity.
-    humidity::Humidity, "humidity", <Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::HumidityKind;
+    humidity::Humidity, "humidity", <Z0 Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::HumidityKind;
     sign NotNegative;
     @fraction = 1.0; "of 1", "fraction", [];
     @percent = 0.01; "%", "percent", ["percent", "% RH"];
 
     /// Air in fresh concrete, by volume.
-    air_content::AirContent, "air content", <Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::AirKind;
+    air_content::AirContent, "air content", <Z0 Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::AirKind;
     sign NotNegative;
     @fraction = 1.0; "of 1", "fraction", [];
     @percent = 0.01; "%", "percent", ["percent"];
 
     /// Mass of water over mass of cementitious material.
-    water_cement_ratio::WaterCementRatio, "water-cement ratio", <Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::WaterCementKind;
+    water_cement_ratio::WaterCementRatio, "water-cement ratio", <Z0 Z0 Z0 Z0 Z0>, kind crate::quantity::units::kind::WaterCementKind;
     sign NotNegative;
     @ratio = 1.0; "w/cm", "w_per_cm", ["lb/lb", "kg/kg"];
+
+    /// An amount of money, in whatever currency the caller's prices are.
+    money::Money, "money", <Z0 Z0 Z0 Z0 P1>;
+    sign Any;
+    @currency_unit = 1.0; "money", "money", [];
+
+    /// The price of a volume: concrete, grinding.
+    volume_price::VolumePrice, "price of a volume", <N3 Z0 Z0 Z0 P1>;
+    sign NotNegative;
+    @per_cubic_meter = 1.0; "/m3", "per_m3", ["per m3", "per cubic metre", "per cubic meter"];
+    @per_cubic_yard = 1.0 / crate::quantity::units::CUBIC_YARD; "/yd3", "per_yd3", ["per yd3", "per cubic yard", "per yard", "/yard"];
+    @per_cubic_foot = 1.0 / crate::quantity::units::CUBIC_FOOT; "/ft3", "per_ft3", ["per ft3", "per cubic foot"];
+
+    /// The price of an area: bonding, milling, breaking out.
+    area_price::AreaPrice, "price of an area", <N2 Z0 Z0 Z0 P1>;
+    sign NotNegative;
+    @per_square_meter = 1.0; "/m2", "per_m2", ["per m2", "per square metre", "per square meter"];
+    @per_square_foot = 1.0 / 0.092_903_04; "/ft2", "per_ft2", ["per ft2", "per square foot", "per sq ft"];
 }
 
 uom::system! {
-    /// Quantities of the project: length, mass, time and temperature as base quantities.
+    /// Quantities of the project: length, mass, time, temperature and money as base quantities.
     quantities: Q {
         length: meter, L;
         mass: kilogram, M;
         time: second, T;
         temperature: kelvin, Th;
+        money: currency_unit, Mo;
     }
-    /// Base units: metre, kilogram, second, kelvin.
+    /// Base units: metre, kilogram, second, kelvin, and the unit of the currency in use.
     units: U {
         mod length::Length,
         mod elevation::Elevation,
@@ -207,6 +226,9 @@ uom::system! {
         mod humidity::Humidity,
         mod air_content::AirContent,
         mod water_cement_ratio::WaterCementRatio,
+        mod money::Money,
+        mod volume_price::VolumePrice,
+        mod area_price::AreaPrice,
     }
 }
 
