@@ -10,6 +10,7 @@ pub(crate) mod random;
 mod shapes;
 mod texts;
 mod thickness;
+mod thin_zones;
 mod work;
 
 /// What the design promises: the same job gives the same answer to a billionth.

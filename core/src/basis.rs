@@ -101,6 +101,9 @@ bases! {
     FallInPractice, "fall_in_practice", Kind::CommonPractice, "2 in over 20 to 24 ft towards a door, as floors are often given";
     ThicknessMargin, "thickness_margin", Kind::CommonPractice,
         "3/8 in over the least thickness, from reading 1/8, texture 3/16 and strike-off 3/16 in";
+    UnbondedMinimum, "unbonded_minimum", Kind::ProjectSpecification, "the least thickness of an unbonded overlay";
+    BondChangeAtJoint, "bond_change_at_joint", Kind::CommonPractice,
+        "a change between bonded and unbonded comes only along a full-depth joint";
     WasteAllowance, "waste_allowance",
         published("Extension lesson on estimating concrete", "after Cooper, Agricultural Mechanics", "waste and uneven thickness", Seen::Read),
         "5 to 10 % for waste and uneven thickness on ground; less where the surface is surveyed";

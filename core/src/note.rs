@@ -64,6 +64,9 @@ notes! {
     NothingChanged = 51, "NOTHING_CHANGED", "the old slab nowhere reaches what it was to be changed to";
     NewPonds = 52, "NEW_PONDS", "water stands on the finish where none stood on the old slab";
     Silica = 53, "SILICA", "grinding makes dust that harms the lungs";
+    ChoicesIncomplete = 60, "CHOICES_INCOMPLETE", "a price or a limit is missing, choices that need it are not compared";
+    BoxesOverlap = 61, "BOXES_OVERLAP", "the straight joints around two thin zones overlap";
+    CrumbsLeftOut = 62, "CRUMBS_LEFT_OUT", "thin zones too small to be marked are not listed";
 }
 
 impl NoteCode {

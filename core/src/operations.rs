@@ -58,6 +58,7 @@ pub static OPERATIONS: &[&Operation] = &[
     &grade::operations::THICKNESS_BANDS,
     &grade::operations::THICKNESS_HISTOGRAM,
     &grade::operations::THICKNESS_ZONES,
+    &grade::operations::THIN_ZONES,
     &grade::operations::SECTION,
     &order::operations::BLOCK,
     &order::operations::PRISMOID,

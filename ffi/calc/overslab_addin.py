@@ -88,6 +88,7 @@ OPERATIONS = (
     ("ovsThicknessZones", "thickness_zones"),
     ("ovsSection", "section"),
     ("ovsSurveyFromTin", "survey_from_tin"),
+    ("ovsThinZones", "thin_zones"),
 )
 SYSTEMS = ("us", "si")
 

@@ -2404,6 +2404,54 @@ Public Function OVS_THICKNESS_ZONES_SI_GET(ByVal result As Variant, ByVal survey
     OVS_THICKNESS_ZONES_SI_GET = Called("thickness_zones", "si", "get", result, Array(survey, finish, zones, thinner_than_mm))
 End Function
 
+' The zones thinner than the unbonded minimum, and for each what raising, bonding, grinding or breaking out takes and costs.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' minimum_in: least thickness of an unbonded overlay (in); more than 0 in, at most 120 in
+' bonded_minimum_in: least thickness of a bonded part, at most the unbonded one (in); more than 0 in, at most 120 in; may be left out
+' grind_at_most_in: how deep the old slab may be ground (in); at least 0 in, at most 120 in; may be left out
+' new_thickness_in: thickness of the concrete where the old slab is broken out, down from the finish (in); more than 0 in, at most 120 in; may be left out
+' concrete_price_per_yd3: price of concrete (/yd3); at least 0 /yd3, at most 7645548.57984 /yd3; may be left out
+' bonding_price_per_ft2: price of bonding: milling, cleaning and slurry together (/ft2); at least 0 /ft2, at most 929030.4 /ft2; may be left out
+' grinding_price_per_ft2: price of grinding (/ft2); at least 0 /ft2, at most 929030.4 /ft2; may be left out
+' breaking_out_price_per_ft2: price of breaking out, hauling with it (/ft2); at least 0 /ft2, at most 929030.4 /ft2; may be left out
+' Gives area_ft2 (area of all that is thinner), lacking_yd3 (volume all of it lacks to the minimum), left_out_ft2 (area of zones under a square millimetre, not listed), raise_all_in (rise of the whole finish that leaves no zone; none where there is none), raise_all_concrete_yd3 (concrete it takes), raise_all_cost_money (what it costs), zone_by_zone_cost_money (all zones, each in the cheapest way without raising), said (all of it in a few sentences), zones (the zones), choices (the choices about each), corners (the corners of their polygons).
+Public Function OVS_THIN_ZONES_US(ByVal survey As Variant, ByVal finish As Variant, ByVal minimum_in As Variant, Optional ByVal bonded_minimum_in As Variant, Optional ByVal grind_at_most_in As Variant, Optional ByVal new_thickness_in As Variant, Optional ByVal concrete_price_per_yd3 As Variant, Optional ByVal bonding_price_per_ft2 As Variant, Optional ByVal grinding_price_per_ft2 As Variant, Optional ByVal breaking_out_price_per_ft2 As Variant) As Variant
+    OVS_THIN_ZONES_US = Called("thin_zones", "us", "value", "", Array(survey, finish, minimum_in, bonded_minimum_in, grind_at_most_in, new_thickness_in, concrete_price_per_yd3, bonding_price_per_ft2, grinding_price_per_ft2, breaking_out_price_per_ft2))
+End Function
+
+Public Function OVS_THIN_ZONES_US_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal minimum_in As Variant, Optional ByVal bonded_minimum_in As Variant, Optional ByVal grind_at_most_in As Variant, Optional ByVal new_thickness_in As Variant, Optional ByVal concrete_price_per_yd3 As Variant, Optional ByVal bonding_price_per_ft2 As Variant, Optional ByVal grinding_price_per_ft2 As Variant, Optional ByVal breaking_out_price_per_ft2 As Variant) As Variant
+    OVS_THIN_ZONES_US_WHY = Called("thin_zones", "us", "why", "", Array(survey, finish, minimum_in, bonded_minimum_in, grind_at_most_in, new_thickness_in, concrete_price_per_yd3, bonding_price_per_ft2, grinding_price_per_ft2, breaking_out_price_per_ft2))
+End Function
+
+Public Function OVS_THIN_ZONES_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal minimum_in As Variant, Optional ByVal bonded_minimum_in As Variant, Optional ByVal grind_at_most_in As Variant, Optional ByVal new_thickness_in As Variant, Optional ByVal concrete_price_per_yd3 As Variant, Optional ByVal bonding_price_per_ft2 As Variant, Optional ByVal grinding_price_per_ft2 As Variant, Optional ByVal breaking_out_price_per_ft2 As Variant) As Variant
+    OVS_THIN_ZONES_US_GET = Called("thin_zones", "us", "get", result, Array(survey, finish, minimum_in, bonded_minimum_in, grind_at_most_in, new_thickness_in, concrete_price_per_yd3, bonding_price_per_ft2, grinding_price_per_ft2, breaking_out_price_per_ft2))
+End Function
+
+' The zones thinner than the unbonded minimum, and for each what raising, bonding, grinding or breaking out takes and costs.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' minimum_mm: least thickness of an unbonded overlay (mm); more than 0 mm, at most 3048 mm
+' bonded_minimum_mm: least thickness of a bonded part, at most the unbonded one (mm); more than 0 mm, at most 3048 mm; may be left out
+' grind_at_most_mm: how deep the old slab may be ground (mm); at least 0 mm, at most 3048 mm; may be left out
+' new_thickness_mm: thickness of the concrete where the old slab is broken out, down from the finish (mm); more than 0 mm, at most 3048 mm; may be left out
+' concrete_price_per_m3: price of concrete (/m3); at least 0 /m3, at most 10000000 /m3; may be left out
+' bonding_price_per_m2: price of bonding: milling, cleaning and slurry together (/m2); at least 0 /m2, at most 10000000 /m2; may be left out
+' grinding_price_per_m2: price of grinding (/m2); at least 0 /m2, at most 10000000 /m2; may be left out
+' breaking_out_price_per_m2: price of breaking out, hauling with it (/m2); at least 0 /m2, at most 10000000 /m2; may be left out
+' Gives area_m2 (area of all that is thinner), lacking_m3 (volume all of it lacks to the minimum), left_out_m2 (area of zones under a square millimetre, not listed), raise_all_mm (rise of the whole finish that leaves no zone; none where there is none), raise_all_concrete_m3 (concrete it takes), raise_all_cost_money (what it costs), zone_by_zone_cost_money (all zones, each in the cheapest way without raising), said (all of it in a few sentences), zones (the zones), choices (the choices about each), corners (the corners of their polygons).
+Public Function OVS_THIN_ZONES_SI(ByVal survey As Variant, ByVal finish As Variant, ByVal minimum_mm As Variant, Optional ByVal bonded_minimum_mm As Variant, Optional ByVal grind_at_most_mm As Variant, Optional ByVal new_thickness_mm As Variant, Optional ByVal concrete_price_per_m3 As Variant, Optional ByVal bonding_price_per_m2 As Variant, Optional ByVal grinding_price_per_m2 As Variant, Optional ByVal breaking_out_price_per_m2 As Variant) As Variant
+    OVS_THIN_ZONES_SI = Called("thin_zones", "si", "value", "", Array(survey, finish, minimum_mm, bonded_minimum_mm, grind_at_most_mm, new_thickness_mm, concrete_price_per_m3, bonding_price_per_m2, grinding_price_per_m2, breaking_out_price_per_m2))
+End Function
+
+Public Function OVS_THIN_ZONES_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal minimum_mm As Variant, Optional ByVal bonded_minimum_mm As Variant, Optional ByVal grind_at_most_mm As Variant, Optional ByVal new_thickness_mm As Variant, Optional ByVal concrete_price_per_m3 As Variant, Optional ByVal bonding_price_per_m2 As Variant, Optional ByVal grinding_price_per_m2 As Variant, Optional ByVal breaking_out_price_per_m2 As Variant) As Variant
+    OVS_THIN_ZONES_SI_WHY = Called("thin_zones", "si", "why", "", Array(survey, finish, minimum_mm, bonded_minimum_mm, grind_at_most_mm, new_thickness_mm, concrete_price_per_m3, bonding_price_per_m2, grinding_price_per_m2, breaking_out_price_per_m2))
+End Function
+
+Public Function OVS_THIN_ZONES_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal minimum_mm As Variant, Optional ByVal bonded_minimum_mm As Variant, Optional ByVal grind_at_most_mm As Variant, Optional ByVal new_thickness_mm As Variant, Optional ByVal concrete_price_per_m3 As Variant, Optional ByVal bonding_price_per_m2 As Variant, Optional ByVal grinding_price_per_m2 As Variant, Optional ByVal breaking_out_price_per_m2 As Variant) As Variant
+    OVS_THIN_ZONES_SI_GET = Called("thin_zones", "si", "get", result, Array(survey, finish, minimum_mm, bonded_minimum_mm, grind_at_most_mm, new_thickness_mm, concrete_price_per_m3, bonding_price_per_m2, grinding_price_per_m2, breaking_out_price_per_m2))
+End Function
+
 ' Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.
 ' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives

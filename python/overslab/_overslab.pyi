@@ -105,6 +105,8 @@ from overslab.grade import thickness_histogram as thickness_histogram
 from overslab.grade import ThicknessHistogram as ThicknessHistogram
 from overslab.grade import thickness_zones as thickness_zones
 from overslab.grade import ThicknessZones as ThicknessZones
+from overslab.grade import thin_zones as thin_zones
+from overslab.grade import ThinZones as ThinZones
 from overslab.grade import section as section
 from overslab.grade import Section as Section
 from overslab.order import block as block

@@ -52,6 +52,8 @@ from overslab._overslab import (
     ThicknessHistogram,
     thickness_zones,
     ThicknessZones,
+    thin_zones,
+    ThinZones,
     section,
     Section,
 )
@@ -108,6 +110,8 @@ __all__ = [
     "ThicknessHistogram",
     "thickness_zones",
     "ThicknessZones",
+    "thin_zones",
+    "ThinZones",
     "section",
     "Section",
 ]

@@ -63,6 +63,8 @@ __all__ = [
     "ThicknessHistogram",
     "thickness_zones",
     "ThicknessZones",
+    "thin_zones",
+    "ThinZones",
     "section",
     "Section",
 ]
@@ -2880,6 +2882,189 @@ class ThicknessZones(AnswerResult):
     @property
     def rest(self) -> dict[str, Column]:
         r"""the figures of the work outside all zones."""
+
+def thin_zones(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    minimum: Quantity,
+    *,
+    bonded_minimum: Quantity | None = None,
+    grind_at_most: Quantity | None = None,
+    new_thickness: Quantity | None = None,
+    concrete_price: Quantity | None = None,
+    bonding_price: Quantity | None = None,
+    grinding_price: Quantity | None = None,
+    breaking_out_price: Quantity | None = None,
+    units: Units | None = None,
+) -> ThinZones:
+    r"""The zones thinner than the unbonded minimum, and for each what raising, bonding, grinding or breaking out takes and costs.
+
+    Rule: deficit = minimum less thinnest; raise = fill(finish raised by it) less fill(finish); grind =
+        integral of minimum less overlay over the zone; break out = integral of new thickness less
+        overlay, from 0 up, over the box; overlay = thickness, from 0 up; cost = area x price + concrete
+        x price.
+    Takes for granted: bonding and breaking out take the zone's box within the work, for a change of
+        bond comes only along a straight full-depth joint; zones are told beyond the shots too.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the new top surface; a Finish
+        minimum: least thickness of an unbonded overlay [in | mm]; more than 0 in, at most 120 in (more
+            than 0 mm, at most 3048 mm)
+        bonded_minimum: least thickness of a bonded part, at most the unbonded one [in | mm]; more than
+            0 in, at most 120 in (more than 0 mm, at most 3048 mm); may be left out
+        grind_at_most: how deep the old slab may be ground [in | mm]; at least 0 in, at most 120 in (at
+            least 0 mm, at most 3048 mm); may be left out
+        new_thickness: thickness of the concrete where the old slab is broken out, down from the finish
+            [in | mm]; more than 0 in, at most 120 in (more than 0 mm, at most 3048 mm); may be left out
+        concrete_price: price of concrete [/yd3 | /m3]; at least 0 /yd3, at most 7645548.57984 /yd3 (at
+            least 0 /m3, at most 10000000 /m3); may be left out
+        bonding_price: price of bonding: milling, cleaning and slurry together [/ft2 | /m2]; at least 0
+            /ft2, at most 929030.4 /ft2 (at least 0 /m2, at most 10000000 /m2); may be left out
+        grinding_price: price of grinding [/ft2 | /m2]; at least 0 /ft2, at most 929030.4 /ft2 (at least
+            0 /m2, at most 10000000 /m2); may be left out
+        breaking_out_price: price of breaking out, hauling with it [/ft2 | /m2]; at least 0 /ft2, at
+            most 929030.4 /ft2 (at least 0 /m2, at most 10000000 /m2); may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        ThinZones, with the attributes
+            area_ft2, area_m2: area of all that is thinner [ft2 | m2]
+            lacking_yd3, lacking_m3: volume all of it lacks to the minimum [yd3 | m3]
+            left_out_ft2, left_out_m2: area of zones under a square millimetre, not listed [ft2 | m2]
+            raise_all_in, raise_all_mm: rise of the whole finish that leaves no zone; none where there
+                is none [in | mm]
+            raise_all_concrete_yd3, raise_all_concrete_m3: concrete it takes [yd3 | m3]
+            raise_all_cost_money: what it costs [money]
+            zone_by_zone_cost_money: all zones, each in the cheapest way without raising [money]
+            said: all of it in a few sentences
+            zones: the zones, a table of zones
+            choices: the choices about each, a table of choices
+            corners: the corners of their polygons, a table of corners
+        and notes, basis and taken.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); a number stands without its unit
+            (UNIT_MISSING); the unit belongs to another quantity (UNIT_WRONG); the quantity cannot be
+            below zero (NEGATIVE)
+
+    Basis:
+        plane and solid geometry: derived
+        the least thickness of an unbonded overlay: the project's specification
+        a change between bonded and unbonded comes only along a full-depth joint: common practice, no
+            source
+
+    Example:
+        >>> from overslab.grade import thin_zones
+        >>> answer = thin_zones(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     finish={"level": "99.56 ft"},
+        ...     minimum="3 in",
+        ...     bonded_minimum="1 1/2 in",
+        ...     grind_at_most="1/2 in",
+        ...     new_thickness="6 in",
+        ...     concrete_price="162 /yd3",
+        ...     bonding_price="5.5 /ft2",
+        ...     grinding_price="4 /ft2",
+        ...     breaking_out_price="9 /ft2",
+        ... )
+        >>> round(answer.area_ft2, 4)
+        127.4717
+
+    Since 0.1.0.
+    """
+
+@final
+class ThinZones(AnswerResult):
+    r"""What `thin_zones` gives."""
+
+    @property
+    def area_ft2(self) -> float:
+        r"""area of all that is thinner [ft2]."""
+
+    @property
+    def area_m2(self) -> float:
+        r"""area of all that is thinner [m2]."""
+
+    @property
+    def lacking_yd3(self) -> float:
+        r"""volume all of it lacks to the minimum [yd3]."""
+
+    @property
+    def lacking_m3(self) -> float:
+        r"""volume all of it lacks to the minimum [m3]."""
+
+    @property
+    def left_out_ft2(self) -> float:
+        r"""area of zones under a square millimetre, not listed [ft2]."""
+
+    @property
+    def left_out_m2(self) -> float:
+        r"""area of zones under a square millimetre, not listed [m2]."""
+
+    @property
+    def raise_all_in(self) -> float | None:
+        r"""rise of the whole finish that leaves no zone; none where there is none [in]."""
+
+    @property
+    def raise_all_mm(self) -> float | None:
+        r"""rise of the whole finish that leaves no zone; none where there is none [mm]."""
+
+    @property
+    def raise_all_concrete_yd3(self) -> float | None:
+        r"""concrete it takes [yd3]."""
+
+    @property
+    def raise_all_concrete_m3(self) -> float | None:
+        r"""concrete it takes [m3]."""
+
+    @property
+    def raise_all_cost_money(self) -> float | None:
+        r"""what it costs [money]."""
+
+    @property
+    def zone_by_zone_cost_money(self) -> float | None:
+        r"""all zones, each in the cheapest way without raising [money]."""
+
+    @property
+    def said(self) -> str:
+        r"""all of it in a few sentences."""
+
+    @property
+    def zones(self) -> dict[str, Column]:
+        r"""the zones."""
+
+    @property
+    def choices(self) -> dict[str, Column]:
+        r"""the choices about each."""
+
+    @property
+    def corners(self) -> dict[str, Column]:
+        r"""the corners of their polygons."""
 
 def section(
     survey: Survey | RecordLike,

@@ -640,6 +640,21 @@
 #define OVS_NOTE_SILICA 53
 
 /**
+ * Note: a price or a limit is missing, choices that need it are not compared.
+ */
+#define OVS_NOTE_CHOICES_INCOMPLETE 60
+
+/**
+ * Note: the straight joints around two thin zones overlap.
+ */
+#define OVS_NOTE_BOXES_OVERLAP 61
+
+/**
+ * Note: thin zones too small to be marked are not listed.
+ */
+#define OVS_NOTE_CRUMBS_LEFT_OUT 62
+
+/**
  * The field `area` (ft2 or m2): area of the work.
  */
 #define OVS_OUTLINE_AREA 0
@@ -3866,6 +3881,287 @@
  * How many results there are.
  */
 #define OVS_THICKNESS_ZONES_RESULTS 2
+
+/**
+ * The result `area` (ft2 or m2): area of all that is thinner.
+ */
+#define OVS_THIN_ZONES_AREA 0
+
+/**
+ * The result `lacking` (yd3 or m3): volume all of it lacks to the minimum.
+ */
+#define OVS_THIN_ZONES_LACKING 1
+
+/**
+ * The result `left_out` (ft2 or m2): area of zones under a square millimetre, not listed.
+ */
+#define OVS_THIN_ZONES_LEFT_OUT 2
+
+/**
+ * The result `raise_all` (in or mm): rise of the whole finish that leaves no zone; none where there is none.
+ */
+#define OVS_THIN_ZONES_RAISE_ALL 3
+
+/**
+ * The result `raise_all_concrete` (yd3 or m3): concrete it takes.
+ */
+#define OVS_THIN_ZONES_RAISE_ALL_CONCRETE 4
+
+/**
+ * The result `raise_all_cost` (money): what it costs.
+ */
+#define OVS_THIN_ZONES_RAISE_ALL_COST 5
+
+/**
+ * The result `zone_by_zone_cost` (money): all zones, each in the cheapest way without raising.
+ */
+#define OVS_THIN_ZONES_ZONE_BY_ZONE_COST 6
+
+/**
+ * The result `said`: all of it in a few sentences.
+ */
+#define OVS_THIN_ZONES_SAID 7
+
+/**
+ * The result `zones`: the zones.
+ */
+#define OVS_THIN_ZONES_ZONES 8
+
+/**
+ * The column `zone` of `zones`: its number.
+ */
+#define OVS_THIN_ZONES_ZONES_ZONE 0
+
+/**
+ * The column `area` of `zones` (ft2 or m2): its area.
+ */
+#define OVS_THIN_ZONES_ZONES_AREA 1
+
+/**
+ * The column `lacking` of `zones` (yd3 or m3): volume it lacks to the minimum.
+ */
+#define OVS_THIN_ZONES_ZONES_LACKING 2
+
+/**
+ * The column `thinnest` of `zones` (in or mm): its least thickness.
+ */
+#define OVS_THIN_ZONES_ZONES_THINNEST 3
+
+/**
+ * The column `thinnest_x` of `zones` (ft or m): where that is, from the left.
+ */
+#define OVS_THIN_ZONES_ZONES_THINNEST_X 4
+
+/**
+ * The column `thinnest_y` of `zones` (ft or m): where that is, from the front.
+ */
+#define OVS_THIN_ZONES_ZONES_THINNEST_Y 5
+
+/**
+ * The column `thinnest_shot` of `zones`: the shot there.
+ */
+#define OVS_THIN_ZONES_ZONES_THINNEST_SHOT 6
+
+/**
+ * The column `deficit` of `zones` (in or mm): what its thinnest place lacks to the minimum.
+ */
+#define OVS_THIN_ZONES_ZONES_DEFICIT 7
+
+/**
+ * The column `beyond` of `zones` (ft2 or m2): area of it beyond the shots, where the old slab is extended.
+ */
+#define OVS_THIN_ZONES_ZONES_BEYOND 8
+
+/**
+ * The column `x_from` of `zones` (ft or m): its box: from here.
+ */
+#define OVS_THIN_ZONES_ZONES_X_FROM 9
+
+/**
+ * The column `x_to` of `zones` (ft or m): to here from the left.
+ */
+#define OVS_THIN_ZONES_ZONES_X_TO 10
+
+/**
+ * The column `y_from` of `zones` (ft or m): from here.
+ */
+#define OVS_THIN_ZONES_ZONES_Y_FROM 11
+
+/**
+ * The column `y_to` of `zones` (ft or m): to here from the front.
+ */
+#define OVS_THIN_ZONES_ZONES_Y_TO 12
+
+/**
+ * The column `boxed` of `zones` (ft2 or m2): area of the work within the box.
+ */
+#define OVS_THIN_ZONES_ZONES_BOXED 13
+
+/**
+ * The column `joint` of `zones` (ft or m): length of the sides of the box inside the work.
+ */
+#define OVS_THIN_ZONES_ZONES_JOINT 14
+
+/**
+ * The column `reaches_edge` of `zones`: whether the edge of the work bounds a part of the box.
+ */
+#define OVS_THIN_ZONES_ZONES_REACHES_EDGE 15
+
+/**
+ * The column `cheapest` of `zones`: the cheapest choice that is enough, among those with a price.
+ */
+#define OVS_THIN_ZONES_ZONES_CHEAPEST 16
+
+/**
+ * The result `choices`: the choices about each.
+ */
+#define OVS_THIN_ZONES_CHOICES 9
+
+/**
+ * The column `zone` of `choices`: the number of the zone.
+ */
+#define OVS_THIN_ZONES_CHOICES_ZONE 0
+
+/**
+ * The column `choice` of `choices`: what is done.
+ */
+#define OVS_THIN_ZONES_CHOICES_CHOICE 1
+
+/**
+ * The column `depth` of `choices` (in or mm): rise, thinnest bonded, deepest cut, or thickness of the new
+ * concrete.
+ */
+#define OVS_THIN_ZONES_CHOICES_DEPTH 2
+
+/**
+ * The column `area` of `choices` (ft2 or m2): area worked on.
+ */
+#define OVS_THIN_ZONES_CHOICES_AREA 3
+
+/**
+ * The column `concrete` of `choices` (yd3 or m3): concrete over what the finish takes as it is.
+ */
+#define OVS_THIN_ZONES_CHOICES_CONCRETE 4
+
+/**
+ * The column `joint` of `choices` (ft or m): full-depth joint inside the work.
+ */
+#define OVS_THIN_ZONES_CHOICES_JOINT 5
+
+/**
+ * The column `cost` of `choices` (money): what it costs.
+ */
+#define OVS_THIN_ZONES_CHOICES_COST 6
+
+/**
+ * The column `verdict` of `choices`: whether it cures the zone.
+ */
+#define OVS_THIN_ZONES_CHOICES_VERDICT 7
+
+/**
+ * The column `short_by` of `choices` (in or mm): what is still lacking, where it is not enough.
+ */
+#define OVS_THIN_ZONES_CHOICES_SHORT_BY 8
+
+/**
+ * The column `said` of `choices`: a sentence for the foreman.
+ */
+#define OVS_THIN_ZONES_CHOICES_SAID 9
+
+/**
+ * The result `corners`: the corners of their polygons.
+ */
+#define OVS_THIN_ZONES_CORNERS 10
+
+/**
+ * The column `zone` of `corners`: the number of the zone.
+ */
+#define OVS_THIN_ZONES_CORNERS_ZONE 0
+
+/**
+ * The column `ring` of `corners`: 1 is the outer ring, counter-clockwise; others are holes, clockwise.
+ */
+#define OVS_THIN_ZONES_CORNERS_RING 1
+
+/**
+ * The column `x` of `corners` (ft or m): from the left.
+ */
+#define OVS_THIN_ZONES_CORNERS_X 2
+
+/**
+ * The column `y` of `corners` (ft or m): from the front.
+ */
+#define OVS_THIN_ZONES_CORNERS_Y 3
+
+/**
+ * How many results there are.
+ */
+#define OVS_THIN_ZONES_RESULTS 11
+
+/**
+ * The word `no`.
+ */
+#define OVS_THIN_ZONES_ZONES_REACHES_EDGE_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_THIN_ZONES_ZONES_REACHES_EDGE_YES 1
+
+/**
+ * The word `raise`.
+ */
+#define OVS_THIN_ZONES_ZONES_CHEAPEST_RAISE 0
+
+/**
+ * The word `bond`.
+ */
+#define OVS_THIN_ZONES_ZONES_CHEAPEST_BOND 1
+
+/**
+ * The word `grind`.
+ */
+#define OVS_THIN_ZONES_ZONES_CHEAPEST_GRIND 2
+
+/**
+ * The word `break out`.
+ */
+#define OVS_THIN_ZONES_ZONES_CHEAPEST_BREAK_OUT 3
+
+/**
+ * The word `raise`.
+ */
+#define OVS_THIN_ZONES_CHOICES_CHOICE_RAISE 0
+
+/**
+ * The word `bond`.
+ */
+#define OVS_THIN_ZONES_CHOICES_CHOICE_BOND 1
+
+/**
+ * The word `grind`.
+ */
+#define OVS_THIN_ZONES_CHOICES_CHOICE_GRIND 2
+
+/**
+ * The word `break out`.
+ */
+#define OVS_THIN_ZONES_CHOICES_CHOICE_BREAK_OUT 3
+
+/**
+ * The word `enough`.
+ */
+#define OVS_THIN_ZONES_CHOICES_VERDICT_ENOUGH 0
+
+/**
+ * The word `not enough`.
+ */
+#define OVS_THIN_ZONES_CHOICES_VERDICT_NOT_ENOUGH 1
+
+/**
+ * The word `not judged`.
+ */
+#define OVS_THIN_ZONES_CHOICES_VERDICT_NOT_JUDGED 2
 
 /**
  * The result `length` (ft or m): length of the line.
@@ -11412,6 +11708,156 @@ int ovs_thickness_zones_si_why(const ovs_survey *survey,
                                char *text,
                                int text_len,
                                int *needed);
+
+/**
+ * The zones thinner than the unbonded minimum, and for each what raising, bonding, grinding or breaking out takes
+ * and costs.
+ *
+ * Equation: deficit = minimum less thinnest; raise = fill(finish raised by it) less fill(finish); grind = integral
+ * of minimum less overlay over the zone; break out = integral of new thickness less overlay, from 0 up, over the
+ * box; overlay = thickness, from 0 up; cost = area x price + concrete x price.
+ * Taken for granted: bonding and breaking out take the zone's box within the work, for a change of bond comes only
+ * along a straight full-depth joint; zones are told beyond the shots too.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `minimum_in` (in): least thickness of an unbonded overlay; more than 0 in, at most 120 in.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `bonded_minimum` (in): least thickness of a bonded part, at most the unbonded one; more than 0 in, at most
+ *     120 in; may be left out.
+ *   - `grind_at_most` (in): how deep the old slab may be ground; at least 0 in, at most 120 in; may be left out.
+ *   - `new_thickness` (in): thickness of the concrete where the old slab is broken out, down from the finish; more
+ *     than 0 in, at most 120 in; may be left out.
+ *   - `concrete_price` (/yd3): price of concrete; at least 0 /yd3, at most 7645548.57984 /yd3; may be left out.
+ *   - `bonding_price` (/ft2): price of bonding: milling, cleaning and slurry together; at least 0 /ft2, at most
+ *     929030.4 /ft2; may be left out.
+ *   - `grinding_price` (/ft2): price of grinding; at least 0 /ft2, at most 929030.4 /ft2; may be left out.
+ *   - `breaking_out_price` (/ft2): price of breaking out, hauling with it; at least 0 /ft2, at most 929030.4 /ft2;
+ *     may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THIN_ZONES_AREA (ft2): area of all that is thinner.
+ *   - OVS_THIN_ZONES_LACKING (yd3): volume all of it lacks to the minimum.
+ *   - OVS_THIN_ZONES_LEFT_OUT (ft2): area of zones under a square millimetre, not listed.
+ *   - OVS_THIN_ZONES_RAISE_ALL (in): rise of the whole finish that leaves no zone; none where there is none.
+ *   - OVS_THIN_ZONES_RAISE_ALL_CONCRETE (yd3): concrete it takes.
+ *   - OVS_THIN_ZONES_RAISE_ALL_COST (money): what it costs.
+ *   - OVS_THIN_ZONES_ZONE_BY_ZONE_COST (money): all zones, each in the cheapest way without raising.
+ *   - OVS_THIN_ZONES_SAID: all of it in a few sentences.
+ *   - OVS_THIN_ZONES_ZONES: the zones.
+ *   - OVS_THIN_ZONES_CHOICES: the choices about each.
+ *   - OVS_THIN_ZONES_CORNERS: the corners of their polygons.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: the least thickness of an unbonded overlay: the project's specification.
+ * Basis: a change between bonded and unbonded comes only along a full-depth joint: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.56 ft"},"minimum":"3 in","bonded_minimum":"1 1/2 in","grind_at_most":"1/2 in","new_thickness":"6 in","concrete_price":"162 /yd3","bonding_price":"5.5 /ft2","grinding_price":"4 /ft2","breaking_out_price":"9 /ft2"}
+ */
+ovs_answer *ovs_thin_zones_us(const ovs_survey *survey,
+                              const ovs_finish *finish,
+                              double minimum_in,
+                              const char *options_json,
+                              int options_len,
+                              int *status,
+                              int *notes,
+                              int notes_len,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * The zones thinner than the unbonded minimum, and for each what raising, bonding, grinding or breaking out takes
+ * and costs.
+ *
+ * Equation: deficit = minimum less thinnest; raise = fill(finish raised by it) less fill(finish); grind = integral
+ * of minimum less overlay over the zone; break out = integral of new thickness less overlay, from 0 up, over the
+ * box; overlay = thickness, from 0 up; cost = area x price + concrete x price.
+ * Taken for granted: bonding and breaking out take the zone's box within the work, for a change of bond comes only
+ * along a straight full-depth joint; zones are told beyond the shots too.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `minimum_mm` (mm): least thickness of an unbonded overlay; more than 0 mm, at most 3048 mm.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `bonded_minimum` (mm): least thickness of a bonded part, at most the unbonded one; more than 0 mm, at most
+ *     3048 mm; may be left out.
+ *   - `grind_at_most` (mm): how deep the old slab may be ground; at least 0 mm, at most 3048 mm; may be left out.
+ *   - `new_thickness` (mm): thickness of the concrete where the old slab is broken out, down from the finish; more
+ *     than 0 mm, at most 3048 mm; may be left out.
+ *   - `concrete_price` (/m3): price of concrete; at least 0 /m3, at most 10000000 /m3; may be left out.
+ *   - `bonding_price` (/m2): price of bonding: milling, cleaning and slurry together; at least 0 /m2, at most
+ *     10000000 /m2; may be left out.
+ *   - `grinding_price` (/m2): price of grinding; at least 0 /m2, at most 10000000 /m2; may be left out.
+ *   - `breaking_out_price` (/m2): price of breaking out, hauling with it; at least 0 /m2, at most 10000000 /m2;
+ *     may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_THIN_ZONES_AREA (m2): area of all that is thinner.
+ *   - OVS_THIN_ZONES_LACKING (m3): volume all of it lacks to the minimum.
+ *   - OVS_THIN_ZONES_LEFT_OUT (m2): area of zones under a square millimetre, not listed.
+ *   - OVS_THIN_ZONES_RAISE_ALL (mm): rise of the whole finish that leaves no zone; none where there is none.
+ *   - OVS_THIN_ZONES_RAISE_ALL_CONCRETE (m3): concrete it takes.
+ *   - OVS_THIN_ZONES_RAISE_ALL_COST (money): what it costs.
+ *   - OVS_THIN_ZONES_ZONE_BY_ZONE_COST (money): all zones, each in the cheapest way without raising.
+ *   - OVS_THIN_ZONES_SAID: all of it in a few sentences.
+ *   - OVS_THIN_ZONES_ZONES: the zones.
+ *   - OVS_THIN_ZONES_CHOICES: the choices about each.
+ *   - OVS_THIN_ZONES_CORNERS: the corners of their polygons.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: the least thickness of an unbonded overlay: the project's specification.
+ * Basis: a change between bonded and unbonded comes only along a full-depth joint: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.56 ft"},"minimum":"3 in","bonded_minimum":"1 1/2 in","grind_at_most":"1/2 in","new_thickness":"6 in","concrete_price":"162 /yd3","bonding_price":"5.5 /ft2","grinding_price":"4 /ft2","breaking_out_price":"9 /ft2"}
+ */
+ovs_answer *ovs_thin_zones_si(const ovs_survey *survey,
+                              const ovs_finish *finish,
+                              double minimum_mm,
+                              const char *options_json,
+                              int options_len,
+                              int *status,
+                              int *notes,
+                              int notes_len,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * Why ovs_thin_zones_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thin_zones_us_why(const ovs_survey *survey,
+                          const ovs_finish *finish,
+                          double minimum_in,
+                          const char *options_json,
+                          int options_len,
+                          char *text,
+                          int text_len,
+                          int *needed);
+
+/**
+ * Why ovs_thin_zones_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thin_zones_si_why(const ovs_survey *survey,
+                          const ovs_finish *finish,
+                          double minimum_mm,
+                          const char *options_json,
+                          int options_len,
+                          char *text,
+                          int text_len,
+                          int *needed);
 
 /**
  * Old slab and finish along a line of straight legs, with stations at every side of a triangle and facet, exactly.

@@ -10,4 +10,5 @@ pub mod standing_water;
 pub mod thickness;
 pub mod thickness_field;
 pub mod thickness_shapes;
+pub mod thin_zones;
 pub mod zones;

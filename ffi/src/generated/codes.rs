@@ -348,3 +348,12 @@ pub const OVS_NOTE_NEW_PONDS: c_int = 52;
 
 /// Note: grinding makes dust that harms the lungs.
 pub const OVS_NOTE_SILICA: c_int = 53;
+
+/// Note: a price or a limit is missing, choices that need it are not compared.
+pub const OVS_NOTE_CHOICES_INCOMPLETE: c_int = 60;
+
+/// Note: the straight joints around two thin zones overlap.
+pub const OVS_NOTE_BOXES_OVERLAP: c_int = 61;
+
+/// Note: thin zones too small to be marked are not listed.
+pub const OVS_NOTE_CRUMBS_LEFT_OUT: c_int = 62;

@@ -699,6 +699,175 @@ pub const OVS_THICKNESS_ZONES_REST_THINNER: c_int = 11;
 /// How many results there are.
 pub const OVS_THICKNESS_ZONES_RESULTS: c_int = 2;
 
+/// The result `area` (ft2 or m2): area of all that is thinner.
+pub const OVS_THIN_ZONES_AREA: c_int = 0;
+
+/// The result `lacking` (yd3 or m3): volume all of it lacks to the minimum.
+pub const OVS_THIN_ZONES_LACKING: c_int = 1;
+
+/// The result `left_out` (ft2 or m2): area of zones under a square millimetre, not listed.
+pub const OVS_THIN_ZONES_LEFT_OUT: c_int = 2;
+
+/// The result `raise_all` (in or mm): rise of the whole finish that leaves no zone; none where there is none.
+pub const OVS_THIN_ZONES_RAISE_ALL: c_int = 3;
+
+/// The result `raise_all_concrete` (yd3 or m3): concrete it takes.
+pub const OVS_THIN_ZONES_RAISE_ALL_CONCRETE: c_int = 4;
+
+/// The result `raise_all_cost` (money): what it costs.
+pub const OVS_THIN_ZONES_RAISE_ALL_COST: c_int = 5;
+
+/// The result `zone_by_zone_cost` (money): all zones, each in the cheapest way without raising.
+pub const OVS_THIN_ZONES_ZONE_BY_ZONE_COST: c_int = 6;
+
+/// The result `said`: all of it in a few sentences.
+pub const OVS_THIN_ZONES_SAID: c_int = 7;
+
+/// The result `zones`: the zones.
+pub const OVS_THIN_ZONES_ZONES: c_int = 8;
+
+/// The column `zone` of `zones`: its number.
+pub const OVS_THIN_ZONES_ZONES_ZONE: c_int = 0;
+
+/// The column `area` of `zones` (ft2 or m2): its area.
+pub const OVS_THIN_ZONES_ZONES_AREA: c_int = 1;
+
+/// The column `lacking` of `zones` (yd3 or m3): volume it lacks to the minimum.
+pub const OVS_THIN_ZONES_ZONES_LACKING: c_int = 2;
+
+/// The column `thinnest` of `zones` (in or mm): its least thickness.
+pub const OVS_THIN_ZONES_ZONES_THINNEST: c_int = 3;
+
+/// The column `thinnest_x` of `zones` (ft or m): where that is, from the left.
+pub const OVS_THIN_ZONES_ZONES_THINNEST_X: c_int = 4;
+
+/// The column `thinnest_y` of `zones` (ft or m): where that is, from the front.
+pub const OVS_THIN_ZONES_ZONES_THINNEST_Y: c_int = 5;
+
+/// The column `thinnest_shot` of `zones`: the shot there.
+pub const OVS_THIN_ZONES_ZONES_THINNEST_SHOT: c_int = 6;
+
+/// The column `deficit` of `zones` (in or mm): what its thinnest place lacks to the minimum.
+pub const OVS_THIN_ZONES_ZONES_DEFICIT: c_int = 7;
+
+/// The column `beyond` of `zones` (ft2 or m2): area of it beyond the shots, where the old slab is extended.
+pub const OVS_THIN_ZONES_ZONES_BEYOND: c_int = 8;
+
+/// The column `x_from` of `zones` (ft or m): its box: from here.
+pub const OVS_THIN_ZONES_ZONES_X_FROM: c_int = 9;
+
+/// The column `x_to` of `zones` (ft or m): to here from the left.
+pub const OVS_THIN_ZONES_ZONES_X_TO: c_int = 10;
+
+/// The column `y_from` of `zones` (ft or m): from here.
+pub const OVS_THIN_ZONES_ZONES_Y_FROM: c_int = 11;
+
+/// The column `y_to` of `zones` (ft or m): to here from the front.
+pub const OVS_THIN_ZONES_ZONES_Y_TO: c_int = 12;
+
+/// The column `boxed` of `zones` (ft2 or m2): area of the work within the box.
+pub const OVS_THIN_ZONES_ZONES_BOXED: c_int = 13;
+
+/// The column `joint` of `zones` (ft or m): length of the sides of the box inside the work.
+pub const OVS_THIN_ZONES_ZONES_JOINT: c_int = 14;
+
+/// The column `reaches_edge` of `zones`: whether the edge of the work bounds a part of the box.
+pub const OVS_THIN_ZONES_ZONES_REACHES_EDGE: c_int = 15;
+
+/// The column `cheapest` of `zones`: the cheapest choice that is enough, among those with a price.
+pub const OVS_THIN_ZONES_ZONES_CHEAPEST: c_int = 16;
+
+/// The result `choices`: the choices about each.
+pub const OVS_THIN_ZONES_CHOICES: c_int = 9;
+
+/// The column `zone` of `choices`: the number of the zone.
+pub const OVS_THIN_ZONES_CHOICES_ZONE: c_int = 0;
+
+/// The column `choice` of `choices`: what is done.
+pub const OVS_THIN_ZONES_CHOICES_CHOICE: c_int = 1;
+
+/// The column `depth` of `choices` (in or mm): rise, thinnest bonded, deepest cut, or thickness of the new
+/// concrete.
+pub const OVS_THIN_ZONES_CHOICES_DEPTH: c_int = 2;
+
+/// The column `area` of `choices` (ft2 or m2): area worked on.
+pub const OVS_THIN_ZONES_CHOICES_AREA: c_int = 3;
+
+/// The column `concrete` of `choices` (yd3 or m3): concrete over what the finish takes as it is.
+pub const OVS_THIN_ZONES_CHOICES_CONCRETE: c_int = 4;
+
+/// The column `joint` of `choices` (ft or m): full-depth joint inside the work.
+pub const OVS_THIN_ZONES_CHOICES_JOINT: c_int = 5;
+
+/// The column `cost` of `choices` (money): what it costs.
+pub const OVS_THIN_ZONES_CHOICES_COST: c_int = 6;
+
+/// The column `verdict` of `choices`: whether it cures the zone.
+pub const OVS_THIN_ZONES_CHOICES_VERDICT: c_int = 7;
+
+/// The column `short_by` of `choices` (in or mm): what is still lacking, where it is not enough.
+pub const OVS_THIN_ZONES_CHOICES_SHORT_BY: c_int = 8;
+
+/// The column `said` of `choices`: a sentence for the foreman.
+pub const OVS_THIN_ZONES_CHOICES_SAID: c_int = 9;
+
+/// The result `corners`: the corners of their polygons.
+pub const OVS_THIN_ZONES_CORNERS: c_int = 10;
+
+/// The column `zone` of `corners`: the number of the zone.
+pub const OVS_THIN_ZONES_CORNERS_ZONE: c_int = 0;
+
+/// The column `ring` of `corners`: 1 is the outer ring, counter-clockwise; others are holes, clockwise.
+pub const OVS_THIN_ZONES_CORNERS_RING: c_int = 1;
+
+/// The column `x` of `corners` (ft or m): from the left.
+pub const OVS_THIN_ZONES_CORNERS_X: c_int = 2;
+
+/// The column `y` of `corners` (ft or m): from the front.
+pub const OVS_THIN_ZONES_CORNERS_Y: c_int = 3;
+
+/// How many results there are.
+pub const OVS_THIN_ZONES_RESULTS: c_int = 11;
+
+/// The word `no`.
+pub const OVS_THIN_ZONES_ZONES_REACHES_EDGE_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_THIN_ZONES_ZONES_REACHES_EDGE_YES: c_int = 1;
+
+/// The word `raise`.
+pub const OVS_THIN_ZONES_ZONES_CHEAPEST_RAISE: c_int = 0;
+
+/// The word `bond`.
+pub const OVS_THIN_ZONES_ZONES_CHEAPEST_BOND: c_int = 1;
+
+/// The word `grind`.
+pub const OVS_THIN_ZONES_ZONES_CHEAPEST_GRIND: c_int = 2;
+
+/// The word `break out`.
+pub const OVS_THIN_ZONES_ZONES_CHEAPEST_BREAK_OUT: c_int = 3;
+
+/// The word `raise`.
+pub const OVS_THIN_ZONES_CHOICES_CHOICE_RAISE: c_int = 0;
+
+/// The word `bond`.
+pub const OVS_THIN_ZONES_CHOICES_CHOICE_BOND: c_int = 1;
+
+/// The word `grind`.
+pub const OVS_THIN_ZONES_CHOICES_CHOICE_GRIND: c_int = 2;
+
+/// The word `break out`.
+pub const OVS_THIN_ZONES_CHOICES_CHOICE_BREAK_OUT: c_int = 3;
+
+/// The word `enough`.
+pub const OVS_THIN_ZONES_CHOICES_VERDICT_ENOUGH: c_int = 0;
+
+/// The word `not enough`.
+pub const OVS_THIN_ZONES_CHOICES_VERDICT_NOT_ENOUGH: c_int = 1;
+
+/// The word `not judged`.
+pub const OVS_THIN_ZONES_CHOICES_VERDICT_NOT_JUDGED: c_int = 2;
+
 /// The result `length` (ft or m): length of the line.
 pub const OVS_SECTION_LENGTH: c_int = 0;
 
@@ -5054,6 +5223,194 @@ pub unsafe extern "C" fn ovs_thickness_zones_si_why(
         (2, Given::Table(zones_rows, &[(1, Input::Numbers(zones_x_m)), (2, Input::Numbers(zones_y_m))])),
     ];
     let request = Request::new(THICKNESS_ZONES, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static THIN_ZONES: &Operation = row(OPERATIONS, "thin_zones");
+
+/// The zones thinner than the unbonded minimum, and for each what raising, bonding, grinding or breaking out takes
+/// and costs.
+///
+/// Equation: deficit = minimum less thinnest; raise = fill(finish raised by it) less fill(finish); grind = integral
+/// of minimum less overlay over the zone; break out = integral of new thickness less overlay, from 0 up, over the
+/// box; overlay = thickness, from 0 up; cost = area x price + concrete x price.
+/// Taken for granted: bonding and breaking out take the zone's box within the work, for a change of bond comes only
+/// along a straight full-depth joint; zones are told beyond the shots too.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `minimum_in` (in): least thickness of an unbonded overlay; more than 0 in, at most 120 in.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `bonded_minimum` (in): least thickness of a bonded part, at most the unbonded one; more than 0 in, at most
+///     120 in; may be left out.
+///   - `grind_at_most` (in): how deep the old slab may be ground; at least 0 in, at most 120 in; may be left out.
+///   - `new_thickness` (in): thickness of the concrete where the old slab is broken out, down from the finish; more
+///     than 0 in, at most 120 in; may be left out.
+///   - `concrete_price` (/yd3): price of concrete; at least 0 /yd3, at most 7645548.57984 /yd3; may be left out.
+///   - `bonding_price` (/ft2): price of bonding: milling, cleaning and slurry together; at least 0 /ft2, at most
+///     929030.4 /ft2; may be left out.
+///   - `grinding_price` (/ft2): price of grinding; at least 0 /ft2, at most 929030.4 /ft2; may be left out.
+///   - `breaking_out_price` (/ft2): price of breaking out, hauling with it; at least 0 /ft2, at most 929030.4 /ft2;
+///     may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_THIN_ZONES_AREA (ft2): area of all that is thinner.
+///   - OVS_THIN_ZONES_LACKING (yd3): volume all of it lacks to the minimum.
+///   - OVS_THIN_ZONES_LEFT_OUT (ft2): area of zones under a square millimetre, not listed.
+///   - OVS_THIN_ZONES_RAISE_ALL (in): rise of the whole finish that leaves no zone; none where there is none.
+///   - OVS_THIN_ZONES_RAISE_ALL_CONCRETE (yd3): concrete it takes.
+///   - OVS_THIN_ZONES_RAISE_ALL_COST (money): what it costs.
+///   - OVS_THIN_ZONES_ZONE_BY_ZONE_COST (money): all zones, each in the cheapest way without raising.
+///   - OVS_THIN_ZONES_SAID: all of it in a few sentences.
+///   - OVS_THIN_ZONES_ZONES: the zones.
+///   - OVS_THIN_ZONES_CHOICES: the choices about each.
+///   - OVS_THIN_ZONES_CORNERS: the corners of their polygons.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: the least thickness of an unbonded overlay: the project's specification.
+/// Basis: a change between bonded and unbonded comes only along a full-depth joint: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.56 ft"},"minimum":"3 in","bonded_minimum":"1 1/2 in","grind_at_most":"1/2 in","new_thickness":"6 in","concrete_price":"162 /yd3","bonding_price":"5.5 /ft2","grinding_price":"4 /ft2","breaking_out_price":"9 /ft2"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thin_zones_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    minimum_in: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Number(minimum_in)),
+    ];
+    let request = Request::new(THIN_ZONES, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The zones thinner than the unbonded minimum, and for each what raising, bonding, grinding or breaking out takes
+/// and costs.
+///
+/// Equation: deficit = minimum less thinnest; raise = fill(finish raised by it) less fill(finish); grind = integral
+/// of minimum less overlay over the zone; break out = integral of new thickness less overlay, from 0 up, over the
+/// box; overlay = thickness, from 0 up; cost = area x price + concrete x price.
+/// Taken for granted: bonding and breaking out take the zone's box within the work, for a change of bond comes only
+/// along a straight full-depth joint; zones are told beyond the shots too.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `minimum_mm` (mm): least thickness of an unbonded overlay; more than 0 mm, at most 3048 mm.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `bonded_minimum` (mm): least thickness of a bonded part, at most the unbonded one; more than 0 mm, at most
+///     3048 mm; may be left out.
+///   - `grind_at_most` (mm): how deep the old slab may be ground; at least 0 mm, at most 3048 mm; may be left out.
+///   - `new_thickness` (mm): thickness of the concrete where the old slab is broken out, down from the finish; more
+///     than 0 mm, at most 3048 mm; may be left out.
+///   - `concrete_price` (/m3): price of concrete; at least 0 /m3, at most 10000000 /m3; may be left out.
+///   - `bonding_price` (/m2): price of bonding: milling, cleaning and slurry together; at least 0 /m2, at most
+///     10000000 /m2; may be left out.
+///   - `grinding_price` (/m2): price of grinding; at least 0 /m2, at most 10000000 /m2; may be left out.
+///   - `breaking_out_price` (/m2): price of breaking out, hauling with it; at least 0 /m2, at most 10000000 /m2;
+///     may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_THIN_ZONES_AREA (m2): area of all that is thinner.
+///   - OVS_THIN_ZONES_LACKING (m3): volume all of it lacks to the minimum.
+///   - OVS_THIN_ZONES_LEFT_OUT (m2): area of zones under a square millimetre, not listed.
+///   - OVS_THIN_ZONES_RAISE_ALL (mm): rise of the whole finish that leaves no zone; none where there is none.
+///   - OVS_THIN_ZONES_RAISE_ALL_CONCRETE (m3): concrete it takes.
+///   - OVS_THIN_ZONES_RAISE_ALL_COST (money): what it costs.
+///   - OVS_THIN_ZONES_ZONE_BY_ZONE_COST (money): all zones, each in the cheapest way without raising.
+///   - OVS_THIN_ZONES_SAID: all of it in a few sentences.
+///   - OVS_THIN_ZONES_ZONES: the zones.
+///   - OVS_THIN_ZONES_CHOICES: the choices about each.
+///   - OVS_THIN_ZONES_CORNERS: the corners of their polygons.
+///
+/// Refuses with OVS_UNIT_MISSING, OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: the least thickness of an unbonded overlay: the project's specification.
+/// Basis: a change between bonded and unbonded comes only along a full-depth joint: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"level":"99.56 ft"},"minimum":"3 in","bonded_minimum":"1 1/2 in","grind_at_most":"1/2 in","new_thickness":"6 in","concrete_price":"162 /yd3","bonding_price":"5.5 /ft2","grinding_price":"4 /ft2","breaking_out_price":"9 /ft2"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thin_zones_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    minimum_mm: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Number(minimum_mm)),
+    ];
+    let request = Request::new(THIN_ZONES, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_thin_zones_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thin_zones_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    minimum_in: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Number(minimum_in)),
+    ];
+    let request = Request::new(THIN_ZONES, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_thin_zones_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_thin_zones_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    minimum_mm: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Number(minimum_mm)),
+    ];
+    let request = Request::new(THIN_ZONES, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }
 

@@ -3237,6 +3237,218 @@ impl ThicknessZones {
     }
 }
 
+static THIN_ZONES: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "thin_zones"),
+    class: "ThinZones",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(ThinZones))?.into_any()),
+};
+
+/// The zones thinner than the unbonded minimum, and for each what raising, bonding, grinding or breaking out takes and costs.
+///
+/// Rule: deficit = minimum less thinnest; raise = fill(finish raised by it) less fill(finish); grind =
+///     integral of minimum less overlay over the zone; break out = integral of new thickness less
+///     overlay, from 0 up, over the box; overlay = thickness, from 0 up; cost = area x price + concrete
+///     x price.
+/// Takes for granted: bonding and breaking out take the zone's box within the work, for a change of
+///     bond comes only along a straight full-depth joint; zones are told beyond the shots too.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     finish: the new top surface; a Finish
+///     minimum: least thickness of an unbonded overlay [in | mm]; more than 0 in, at most 120 in (more
+///         than 0 mm, at most 3048 mm)
+///     bonded_minimum: least thickness of a bonded part, at most the unbonded one [in | mm]; more than
+///         0 in, at most 120 in (more than 0 mm, at most 3048 mm); may be left out
+///     grind_at_most: how deep the old slab may be ground [in | mm]; at least 0 in, at most 120 in (at
+///         least 0 mm, at most 3048 mm); may be left out
+///     new_thickness: thickness of the concrete where the old slab is broken out, down from the finish
+///         [in | mm]; more than 0 in, at most 120 in (more than 0 mm, at most 3048 mm); may be left out
+///     concrete_price: price of concrete [/yd3 | /m3]; at least 0 /yd3, at most 7645548.57984 /yd3 (at
+///         least 0 /m3, at most 10000000 /m3); may be left out
+///     bonding_price: price of bonding: milling, cleaning and slurry together [/ft2 | /m2]; at least 0
+///         /ft2, at most 929030.4 /ft2 (at least 0 /m2, at most 10000000 /m2); may be left out
+///     grinding_price: price of grinding [/ft2 | /m2]; at least 0 /ft2, at most 929030.4 /ft2 (at least
+///         0 /m2, at most 10000000 /m2); may be left out
+///     breaking_out_price: price of breaking out, hauling with it [/ft2 | /m2]; at least 0 /ft2, at
+///         most 929030.4 /ft2 (at least 0 /m2, at most 10000000 /m2); may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     ThinZones, with the attributes
+///         area_ft2, area_m2: area of all that is thinner [ft2 | m2]
+///         lacking_yd3, lacking_m3: volume all of it lacks to the minimum [yd3 | m3]
+///         left_out_ft2, left_out_m2: area of zones under a square millimetre, not listed [ft2 | m2]
+///         raise_all_in, raise_all_mm: rise of the whole finish that leaves no zone; none where there
+///             is none [in | mm]
+///         raise_all_concrete_yd3, raise_all_concrete_m3: concrete it takes [yd3 | m3]
+///         raise_all_cost_money: what it costs [money]
+///         zone_by_zone_cost_money: all zones, each in the cheapest way without raising [money]
+///         said: all of it in a few sentences
+///         zones: the zones, a table of zones
+///         choices: the choices about each, a table of choices
+///         corners: the corners of their polygons, a table of corners
+///     and notes, basis and taken.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE); a number stands without its unit
+///         (UNIT_MISSING); the unit belongs to another quantity (UNIT_WRONG); the quantity cannot be
+///         below zero (NEGATIVE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///     the least thickness of an unbonded overlay: the project's specification
+///     a change between bonded and unbonded comes only along a full-depth joint: common practice, no
+///         source
+///
+/// Example:
+///     >>> from overslab.grade import thin_zones
+///     >>> answer = thin_zones(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     finish={"level": "99.56 ft"},
+///     ...     minimum="3 in",
+///     ...     bonded_minimum="1 1/2 in",
+///     ...     grind_at_most="1/2 in",
+///     ...     new_thickness="6 in",
+///     ...     concrete_price="162 /yd3",
+///     ...     bonding_price="5.5 /ft2",
+///     ...     grinding_price="4 /ft2",
+///     ...     breaking_out_price="9 /ft2",
+///     ... )
+///     >>> round(answer.area_ft2, 4)
+///     127.4717
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, minimum, *, bonded_minimum=None, grind_at_most=None, new_thickness=None, concrete_price=None, bonding_price=None, grinding_price=None, breaking_out_price=None, units=crate::units::Units(None)), text_signature = "(survey, finish, minimum, *, bonded_minimum=None, grind_at_most=None, new_thickness=None, concrete_price=None, bonding_price=None, grinding_price=None, breaking_out_price=None, units=None)")]
+fn thin_zones(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    minimum: &Bound<'_, PyAny>,
+    bonded_minimum: Option<&Bound<'_, PyAny>>,
+    grind_at_most: Option<&Bound<'_, PyAny>>,
+    new_thickness: Option<&Bound<'_, PyAny>>,
+    concrete_price: Option<&Bound<'_, PyAny>>,
+    bonding_price: Option<&Bound<'_, PyAny>>,
+    grinding_price: Option<&Bound<'_, PyAny>>,
+    breaking_out_price: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &THIN_ZONES, &[Some(survey), Some(finish), Some(minimum), bonded_minimum, grind_at_most, new_thickness, concrete_price, bonding_price, grinding_price, breaking_out_price], units)
+}
+
+/// What `thin_zones` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct ThinZones;
+
+#[pymethods]
+impl ThinZones {
+    /// Area of all that is thinner [ft2].
+    #[getter]
+    fn get_area_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Area of all that is thinner [m2].
+    #[getter]
+    fn get_area_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Si)
+    }
+    /// Volume all of it lacks to the minimum [yd3].
+    #[getter]
+    fn get_lacking_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Volume all of it lacks to the minimum [m3].
+    #[getter]
+    fn get_lacking_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// Area of zones under a square millimetre, not listed [ft2].
+    #[getter]
+    fn get_left_out_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Area of zones under a square millimetre, not listed [m2].
+    #[getter]
+    fn get_left_out_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// Rise of the whole finish that leaves no zone; none where there is none [in].
+    #[getter]
+    fn get_raise_all_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// Rise of the whole finish that leaves no zone; none where there is none [mm].
+    #[getter]
+    fn get_raise_all_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// Concrete it takes [yd3].
+    #[getter]
+    fn get_raise_all_concrete_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// Concrete it takes [m3].
+    #[getter]
+    fn get_raise_all_concrete_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Si)
+    }
+    /// What it costs [money].
+    #[getter]
+    fn get_raise_all_cost_money<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// All zones, each in the cheapest way without raising [money].
+    #[getter]
+    fn get_zone_by_zone_cost_money<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Us)
+    }
+    /// All of it in a few sentences.
+    #[getter]
+    fn get_said<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 7, overslab::quantity::System::Us)
+    }
+    /// The zones, a table of zones.
+    #[getter]
+    fn get_zones<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 8, overslab::quantity::System::Us)
+    }
+    /// The choices about each, a table of choices.
+    #[getter]
+    fn get_choices<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 9, overslab::quantity::System::Us)
+    }
+    /// The corners of their polygons, a table of corners.
+    #[getter]
+    fn get_corners<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 10, overslab::quantity::System::Us)
+    }
+}
+
 static SECTION: crate::answers::RecordRow = crate::answers::RecordRow {
     operation: crate::rows::operation(overslab::operations::OPERATIONS, "section"),
     class: "Section",
@@ -3562,7 +3774,7 @@ impl Finish {
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&FALL, &DROP, &TRIANGULAR_PRISM];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&FINISH_LEVEL, &FINISH_FROM_POINTS, &FINISH_TO_EDGE, &FINISH_AT_LEAST, &FINISH_FROM_FACETS, &FINISH_FROM_PLANES, &FINISH_TO_VALLEY, &FINISH_CROWN, &FINISH_TO_TRENCH, &FINISH_TO_DRAIN, &FINISH_WITH_STRIP, &FINISH_RAISED, &FINISH_FACETS, &THICKNESS, &SECOND_LOOK, &FINISH_STANDING_WATER, &GRIND_HIGH_SPOTS, &FILL_LOW_SPOTS, &FILL_PONDS, &THICKNESS_AREAS, &THICKNESS_CONTOURS, &SURVEY_CONTOURS, &FINISH_CONTOURS, &THICKNESS_BANDS, &THICKNESS_HISTOGRAM, &THICKNESS_ZONES, &SECTION];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&FINISH_LEVEL, &FINISH_FROM_POINTS, &FINISH_TO_EDGE, &FINISH_AT_LEAST, &FINISH_FROM_FACETS, &FINISH_FROM_PLANES, &FINISH_TO_VALLEY, &FINISH_CROWN, &FINISH_TO_TRENCH, &FINISH_TO_DRAIN, &FINISH_WITH_STRIP, &FINISH_RAISED, &FINISH_FACETS, &THICKNESS, &SECOND_LOOK, &FINISH_STANDING_WATER, &GRIND_HIGH_SPOTS, &FILL_LOW_SPOTS, &FILL_PONDS, &THICKNESS_AREAS, &THICKNESS_CONTOURS, &SURVEY_CONTOURS, &FINISH_CONTOURS, &THICKNESS_BANDS, &THICKNESS_HISTOGRAM, &THICKNESS_ZONES, &THIN_ZONES, &SECTION];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "finish", class: |py| py.get_type::<Finish>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Finish))?.into_any()) }];
@@ -3619,6 +3831,8 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<ThicknessHistogram>()?;
     module.add_function(wrap_pyfunction!(self::thickness_zones, module)?)?;
     module.add_class::<ThicknessZones>()?;
+    module.add_function(wrap_pyfunction!(self::thin_zones, module)?)?;
+    module.add_class::<ThinZones>()?;
     module.add_function(wrap_pyfunction!(self::section, module)?)?;
     module.add_class::<Section>()?;
     module.add_class::<Finish>()?;

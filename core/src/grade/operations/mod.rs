@@ -18,6 +18,7 @@ mod second_look;
 mod section;
 mod standing_water;
 mod thickness;
+mod thin_zones;
 mod zones;
 
 pub use areas::THICKNESS_AREAS;
@@ -36,4 +37,5 @@ pub use second_look::SECOND_LOOK;
 pub use section::SECTION;
 pub use standing_water::FINISH_STANDING_WATER;
 pub use thickness::THICKNESS;
+pub use thin_zones::THIN_ZONES;
 pub use zones::THICKNESS_ZONES;

@@ -87,19 +87,22 @@ impl Field<Length> {
             let of_part = between(sheet, &part, level, side);
             area.add(part.area);
             volume.add(of_part);
-            let extreme = extreme(sheet, &part, side);
-            if let (Some(shape), Some(extreme)) = (part.shape, extreme) {
-                let (area, volume) = (Area::from_base(part.area), Volume::from_base(of_part));
-                parts.push(AreaPart { shape, area, volume, extreme });
-            }
+            parts.extend(told(sheet, part, of_part, side));
         }
         let (area, volume) = (Area::from_base(area.value()), Volume::from_base(volume.value()));
         Ok(ThicknessAreas { depth, side, area, volume, parts })
     }
 }
 
+/// A part as it is told; nothing where rounding left no polygon of it.
+pub(super) fn told(sheet: &Sheet, part: Part, volume: f64, side: Side) -> Option<AreaPart> {
+    let extreme = extreme(sheet, &part, side)?;
+    let (area, volume) = (Area::from_base(part.area), Volume::from_base(volume));
+    Some(AreaPart { shape: part.shape?, area, volume, extreme })
+}
+
 /// The volume between the thickness and a depth over a part.
-fn between(sheet: &Sheet, part: &Part, depth: f64, side: Side) -> f64 {
+pub(super) fn between(sheet: &Sheet, part: &Part, depth: f64, side: Side) -> f64 {
     let volume = part.triangles.iter().map(|&triangle| {
         let over = sheet.values(triangle).map(|value| settled(value, depth, sheet.hair) - depth);
         let (above, below) = zero_line::volumes(sheet.area(triangle), over);

@@ -3,7 +3,7 @@
 use super::sheet::{Layer, Sheet};
 use crate::failure::{Code, Failure, Result};
 use crate::geometry::{Plane, Point};
-use crate::grade::finish::Finish;
+use crate::grade::finish::{Finish, Laid};
 use crate::quantity::{Elevation, Length, Typed};
 use crate::survey::Survey;
 use crate::survey::surface::Cut;
@@ -22,7 +22,15 @@ impl Field<Length> {
     /// # Errors
     /// `NOT_FINITE`, `FACETS_LEAVE_HOLE`: a finish that is not finite or does not cover the work.
     pub fn thickness(survey: &Survey, finish: &Finish) -> Result<Self> {
-        Self::over(survey, finish, |finish, old| finish - old)
+        Self::thickness_of(&finish.laid_over(survey.surface())?)
+    }
+
+    /// The thickness under a finish that is laid over the work.
+    ///
+    /// # Errors
+    /// `NOT_FINITE`: a finish that is not finite.
+    pub(in crate::grade) fn thickness_of(laid: &Laid<'_>) -> Result<Self> {
+        Self::over_laid(laid, |finish, old| finish - old)
     }
 }
 
@@ -51,7 +59,10 @@ impl<Q: Typed> Field<Q> {
     }
 
     fn over(survey: &Survey, finish: &Finish, value: impl Fn(f64, f64) -> f64) -> Result<Self> {
-        let laid = finish.laid_over(survey.surface())?;
+        Self::over_laid(&finish.laid_over(survey.surface())?, value)
+    }
+
+    fn over_laid(laid: &Laid<'_>, value: impl Fn(f64, f64) -> f64) -> Result<Self> {
         let layers = laid.parts().iter().map(|part| layer(&part.ground, &part.plane, &value));
         Ok(Self::of(&layers.collect::<Result<Vec<_>>>()?))
     }

@@ -20,6 +20,7 @@ mod sheet;
 mod strip;
 #[cfg(test)]
 pub(in crate::grade) mod tests;
+mod thin;
 
 pub use areas::{AreaPart, PartExtreme, Side, ThicknessAreas};
 pub use bands::{Band, BandPart};
@@ -29,3 +30,4 @@ pub use histogram::{Bin, Histogram};
 pub use levels::{ELEVATION_LEVEL, INTERVAL, Levels, MOST_LEVELS};
 pub use quantiles::{Quantile, SHARE};
 pub use rings::Shape;
+pub(in crate::grade) use thin::{ThinPart, ThinParts};

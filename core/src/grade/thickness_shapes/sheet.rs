@@ -85,6 +85,11 @@ impl Sheet {
         self.areas[number as usize]
     }
 
+    /// Which of the triangles of its cuts, one cut after the other, a triangle is a part of.
+    pub(super) fn parent(&self, number: u32) -> u32 {
+        self.network.parents()[number as usize]
+    }
+
     /// All triangles by their areas and values.
     pub(super) fn pieces(&self) -> impl Iterator<Item = (f64, [f64; 3])> + '_ {
         (0..self.len() as u32).map(|number| (self.area(number), self.values(number)))
