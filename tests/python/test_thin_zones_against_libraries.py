@@ -116,7 +116,7 @@ def test_zones_are_the_triangles_cut_at_the_minimum(seed: int) -> None:
     assert list(shapes) == [int(zone) for zone in zones["zone"]]
     # Each triangle's thin part lies in one zone: the one that its middle is nearest to.
     totals = np.zeros((len(shapes), 4))
-    least = np.full(len(shapes), np.inf)
+    least, measured = np.full((2, len(shapes)), np.inf)
     for ring, word in zip(thin, ground):
         area, volume = integral(ring)
         if area <= 1e-9:
@@ -126,12 +126,18 @@ def test_zones_are_the_triangles_cut_at_the_minimum(seed: int) -> None:
         high = -integral(cut(ring, 0.0, -1.0))[1]
         totals[own] += [area, minimum * area - volume, high, area if word == "beyond" else 0.0]
         least[own] = min(least[own], min(corner[2] for corner in ring))
+        if word != "beyond":
+            measured[own] = min(measured[own], min(corner[2] for corner in ring))
     for n in range(len(shapes)):
         near(zones["area_m2"][n], totals[n, 0], 1e-8 * whole)
         near(zones["lacking_m3"][n], totals[n, 1], RELATIVE * whole)
         near(zones["beyond_m2"][n], totals[n, 3], 1e-8 * whole)
         near(zones["thinnest_mm"][n], 1000.0 * least[n], 1e-6)
         near(zones["deficit_mm"][n], 1000.0 * (minimum - least[n]), 1e-6)
+        if np.isfinite(measured[n]):
+            near(zones["deficit_measured_mm"][n], 1000.0 * (minimum - measured[n]), 1e-6)
+        else:
+            assert np.isnan(zones["deficit_measured_mm"][n])
         grind = row(answer, n, "grind")
         near(grind["concrete_m3"], totals[n, 1] - totals[n, 2], RELATIVE * whole)
         near(grind["cost_money"], GRINDING * totals[n, 0] + CONCRETE * (totals[n, 1] - totals[n, 2]), 1e-6 * whole)

@@ -3968,49 +3968,55 @@
 #define OVS_THIN_ZONES_ZONES_DEFICIT 7
 
 /**
+ * The column `deficit_measured` of `zones` (in or mm): the same between the shots; none where all of it lies
+ * beyond them.
+ */
+#define OVS_THIN_ZONES_ZONES_DEFICIT_MEASURED 8
+
+/**
  * The column `beyond` of `zones` (ft2 or m2): area of it beyond the shots, where the old slab is extended.
  */
-#define OVS_THIN_ZONES_ZONES_BEYOND 8
+#define OVS_THIN_ZONES_ZONES_BEYOND 9
 
 /**
  * The column `x_from` of `zones` (ft or m): its box: from here.
  */
-#define OVS_THIN_ZONES_ZONES_X_FROM 9
+#define OVS_THIN_ZONES_ZONES_X_FROM 10
 
 /**
  * The column `x_to` of `zones` (ft or m): to here from the left.
  */
-#define OVS_THIN_ZONES_ZONES_X_TO 10
+#define OVS_THIN_ZONES_ZONES_X_TO 11
 
 /**
  * The column `y_from` of `zones` (ft or m): from here.
  */
-#define OVS_THIN_ZONES_ZONES_Y_FROM 11
+#define OVS_THIN_ZONES_ZONES_Y_FROM 12
 
 /**
  * The column `y_to` of `zones` (ft or m): to here from the front.
  */
-#define OVS_THIN_ZONES_ZONES_Y_TO 12
+#define OVS_THIN_ZONES_ZONES_Y_TO 13
 
 /**
  * The column `boxed` of `zones` (ft2 or m2): area of the work within the box.
  */
-#define OVS_THIN_ZONES_ZONES_BOXED 13
+#define OVS_THIN_ZONES_ZONES_BOXED 14
 
 /**
  * The column `joint` of `zones` (ft or m): length of the sides of the box inside the work.
  */
-#define OVS_THIN_ZONES_ZONES_JOINT 14
+#define OVS_THIN_ZONES_ZONES_JOINT 15
 
 /**
  * The column `reaches_edge` of `zones`: whether the edge of the work bounds a part of the box.
  */
-#define OVS_THIN_ZONES_ZONES_REACHES_EDGE 15
+#define OVS_THIN_ZONES_ZONES_REACHES_EDGE 16
 
 /**
  * The column `cheapest` of `zones`: the cheapest choice that is enough, among those with a price.
  */
-#define OVS_THIN_ZONES_ZONES_CHEAPEST 16
+#define OVS_THIN_ZONES_ZONES_CHEAPEST 17
 
 /**
  * The result `choices`: the choices about each.

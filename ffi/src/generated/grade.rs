@@ -750,32 +750,36 @@ pub const OVS_THIN_ZONES_ZONES_THINNEST_SHOT: c_int = 6;
 /// The column `deficit` of `zones` (in or mm): what its thinnest place lacks to the minimum.
 pub const OVS_THIN_ZONES_ZONES_DEFICIT: c_int = 7;
 
+/// The column `deficit_measured` of `zones` (in or mm): the same between the shots; none where all of it lies
+/// beyond them.
+pub const OVS_THIN_ZONES_ZONES_DEFICIT_MEASURED: c_int = 8;
+
 /// The column `beyond` of `zones` (ft2 or m2): area of it beyond the shots, where the old slab is extended.
-pub const OVS_THIN_ZONES_ZONES_BEYOND: c_int = 8;
+pub const OVS_THIN_ZONES_ZONES_BEYOND: c_int = 9;
 
 /// The column `x_from` of `zones` (ft or m): its box: from here.
-pub const OVS_THIN_ZONES_ZONES_X_FROM: c_int = 9;
+pub const OVS_THIN_ZONES_ZONES_X_FROM: c_int = 10;
 
 /// The column `x_to` of `zones` (ft or m): to here from the left.
-pub const OVS_THIN_ZONES_ZONES_X_TO: c_int = 10;
+pub const OVS_THIN_ZONES_ZONES_X_TO: c_int = 11;
 
 /// The column `y_from` of `zones` (ft or m): from here.
-pub const OVS_THIN_ZONES_ZONES_Y_FROM: c_int = 11;
+pub const OVS_THIN_ZONES_ZONES_Y_FROM: c_int = 12;
 
 /// The column `y_to` of `zones` (ft or m): to here from the front.
-pub const OVS_THIN_ZONES_ZONES_Y_TO: c_int = 12;
+pub const OVS_THIN_ZONES_ZONES_Y_TO: c_int = 13;
 
 /// The column `boxed` of `zones` (ft2 or m2): area of the work within the box.
-pub const OVS_THIN_ZONES_ZONES_BOXED: c_int = 13;
+pub const OVS_THIN_ZONES_ZONES_BOXED: c_int = 14;
 
 /// The column `joint` of `zones` (ft or m): length of the sides of the box inside the work.
-pub const OVS_THIN_ZONES_ZONES_JOINT: c_int = 14;
+pub const OVS_THIN_ZONES_ZONES_JOINT: c_int = 15;
 
 /// The column `reaches_edge` of `zones`: whether the edge of the work bounds a part of the box.
-pub const OVS_THIN_ZONES_ZONES_REACHES_EDGE: c_int = 15;
+pub const OVS_THIN_ZONES_ZONES_REACHES_EDGE: c_int = 16;
 
 /// The column `cheapest` of `zones`: the cheapest choice that is enough, among those with a price.
-pub const OVS_THIN_ZONES_ZONES_CHEAPEST: c_int = 16;
+pub const OVS_THIN_ZONES_ZONES_CHEAPEST: c_int = 17;
 
 /// The result `choices`: the choices about each.
 pub const OVS_THIN_ZONES_CHOICES: c_int = 9;

@@ -34,6 +34,8 @@ pub(in crate::grade) struct ThinPart {
     pub(in crate::grade) high: Volume,
     /// The area of it beyond the shots.
     pub(in crate::grade) beyond: Area,
+    /// The least thickness of it between the shots; none where it lies wholly beyond them.
+    pub(in crate::grade) least_measured: Option<Length>,
 }
 
 impl ThinParts {
@@ -57,9 +59,11 @@ impl ThinParts {
             area.add(part.area);
             volume.add(lacking);
             let high = Volume::from_base(above_finish(sheet, &part));
-            let beyond = Area::from_base(area_where(sheet, &part, &strip, &beyond));
+            let [extended, measured] = by_ground(sheet, &part, &beyond);
+            let beyond = Area::from_base(area_of(sheet, &extended, &strip));
+            let least_measured = least(sheet, &measured);
             let told = told(sheet, part, lacking, Side::Thinner);
-            parts.extend(told.map(|part| ThinPart { part, high, beyond }));
+            parts.extend(told.map(|part| ThinPart { part, high, beyond, least_measured }));
         }
         Ok(Self {
             area: Area::from_base(area.value()),
@@ -83,12 +87,22 @@ fn above_finish(sheet: &Sheet, part: &Part) -> f64 {
     below.collect::<Sum>().value()
 }
 
-/// The area of a part in those of the cuts' triangles that are marked.
-fn area_where(sheet: &Sheet, part: &Part, strip: &Strip, marked: &[bool]) -> f64 {
-    let of_marked = part
-        .triangles
-        .iter()
-        .filter(|&&triangle| marked.get(sheet.parent(triangle) as usize).copied().unwrap_or(false));
-    let areas = of_marked.map(|&triangle| strip.integrals(sheet.area(triangle), sheet.values(triangle)).0);
+/// The triangles of a part: those beyond the shots and those between them.
+fn by_ground(sheet: &Sheet, part: &Part, beyond: &[bool]) -> [Vec<u32>; 2] {
+    let is_beyond = |&triangle: &u32| beyond.get(sheet.parent(triangle) as usize).copied().unwrap_or(false);
+    let (extended, measured) = part.triangles.iter().copied().partition(is_beyond);
+    [extended, measured]
+}
+
+/// The area that some triangles have in a strip.
+fn area_of(sheet: &Sheet, triangles: &[u32], strip: &Strip) -> f64 {
+    let areas =
+        triangles.iter().map(|&triangle| strip.integrals(sheet.area(triangle), sheet.values(triangle)).0);
     areas.collect::<Sum>().value()
+}
+
+/// The least value at the corners of triangles; none where there are none.
+fn least(sheet: &Sheet, triangles: &[u32]) -> Option<Length> {
+    let values = triangles.iter().flat_map(|&triangle| sheet.values(triangle));
+    values.min_by(f64::total_cmp).map(Length::from_base)
 }

@@ -2,7 +2,7 @@
 
 use super::choice::{Choice, Cure, Enough};
 use super::say;
-use super::zone::Basics;
+use super::zone::{Basics, ThinZone};
 use crate::geometry::Sum;
 use crate::quantity::{Area, Length, Typed, Volume};
 
@@ -10,9 +10,20 @@ use crate::quantity::{Area, Length, Typed, Volume};
 const SAME: f64 = 1e-9;
 
 /// Raising by what a zone lacks at its thinnest place: it cures every zone that lacks no more.
-pub(super) fn of_zone(index: usize, basics: &Basics<'_>) -> Choice {
-    let rise = basics.deficits.get(index).copied().unwrap_or(Length::from_base(0.0));
-    by(rise, &cures(rise, basics.deficits), basics)
+pub(super) fn of_zone(zone: &ThinZone, basics: &Basics<'_>) -> Choice {
+    let cures = cures(zone.deficit, basics.deficits);
+    by(zone.deficit, &format!("{cures}{}", measured(zone)), basics)
+}
+
+/// What would do if the ground beyond the shots did not count.
+fn measured(zone: &ThinZone) -> String {
+    match zone.deficit_measured {
+        None => " (all of it beyond the shots)".to_owned(),
+        Some(measured) if measured.base() < zone.deficit.base() - SAME => {
+            format!(" ({} would do between the shots)", say::up(measured))
+        }
+        Some(_) => String::new(),
+    }
 }
 
 /// Raising until no zone is left.

@@ -25,6 +25,8 @@ pub struct ThinZone {
     pub lacking: Volume,
     /// What its thinnest place lacks to the minimum.
     pub deficit: Length,
+    /// What its thinnest place between the shots lacks; none where it lies wholly beyond them.
+    pub deficit_measured: Option<Length>,
     /// The area of it beyond the shots, where the old slab is extended, not measured.
     pub beyond: Area,
     /// Its thinnest place.
@@ -59,7 +61,7 @@ impl ThinZone {
         (index, found): (usize, ThinPart),
         basics: &Basics<'_>,
     ) -> Result<Self> {
-        let ThinPart { part, high, beyond } = found;
+        let ThinPart { part, high, beyond, least_measured } = found;
         let bounds = PlanBox::around(&part.shape);
         let (joint, reaches_edge) = bounds.joint(survey.outline().region());
         let laid = finish.laid_within(survey.surface(), &region(&bounds)?)?;
@@ -69,6 +71,7 @@ impl ThinZone {
             area: part.area,
             lacking: part.volume,
             deficit: basics.asked.minimum - part.extreme.thickness,
+            deficit_measured: least_measured.map(|least| basics.asked.minimum - least),
             beyond,
             thinnest: part.extreme,
             shot: part.extreme.shot.map(|shot| survey.shots().name(shot)),
@@ -79,7 +82,7 @@ impl ThinZone {
             choices: Vec::with_capacity(4),
         };
         zone.choices = vec![
-            raise::of_zone(index, basics),
+            raise::of_zone(&zone, basics),
             bond::of_zone(&zone, basics.asked),
             grind::of_zone(&zone, high, basics.asked),
             break_out::of_zone(&zone, &laid.thickness()?, basics.asked),

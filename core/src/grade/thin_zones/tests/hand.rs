@@ -218,10 +218,26 @@ fn ground_beyond_the_shots_is_told() {
     let zone = &found.zones[0];
     assert_near(zone.area.base(), 2.0, 1e-10);
     assert_near(zone.beyond.base(), 1.0, 1e-10);
+    assert_near(zone.deficit.base(), 0.01, 1e-10);
+    assert_near(zone.deficit_measured.expect("a lack").base(), 0.005, 1e-10);
+    assert!(choice(zone, Cure::Raise).said.contains("cures it (1/4 in would do between the shots)"));
     assert_eq!(zone.shot, None);
     assert!(
         found.notes().iter().any(|note| note.code == NoteCode::BeyondShots && note.text.contains("zone 1"))
     );
+}
+
+#[test]
+fn a_zone_wholly_beyond_the_shots_says_so() {
+    // Thinner than 2 cm only left of 0.4 m, where nothing was shot.
+    let shots = [[0.5, 0.0, 9.995], [4.0, 0.0, 9.96], [4.0, 2.0, 9.96], [0.5, 2.0, 9.995]];
+    let found =
+        ThinZones::of(&survey(&RECTANGLE, &[], &shots), &plane(10.016, 0.0, 0.0), &asked()).expect("zones");
+    let zone = &found.zones[0];
+    assert_near(zone.beyond.base(), 0.8, 1e-10);
+    assert_near(zone.beyond.base(), zone.area.base(), 1e-12);
+    assert_eq!(zone.deficit_measured, None);
+    assert!(choice(zone, Cure::Raise).said.contains("all of it beyond the shots"));
 }
 
 #[test]
