@@ -2,15 +2,14 @@
 
 use super::asked::{AskedOfThinZones, together};
 use super::choice::{Choice, Cure, Enough};
+use super::overlay::Boxed;
 use super::say;
 use super::zone::ThinZone;
-use crate::grade::thickness_field::ThicknessField;
-use crate::quantity::{Length, Typed, Volume};
 
 /// Breaking out what lies within the zone's joints. Where the overlay is already as thick as the new concrete, it stays so.
-pub(super) fn of_zone(zone: &ThinZone, boxed: &ThicknessField<'_>, asked: &AskedOfThinZones) -> Choice {
+pub(super) fn of_zone(zone: &ThinZone, boxed: &Boxed, asked: &AskedOfThinZones) -> Choice {
     let enough = asked.new_thickness.map_or(Enough::NotJudged, |new| Enough::of(new, asked.minimum));
-    let concrete = asked.new_thickness.map(|new| more(boxed, new));
+    let concrete = asked.new_thickness.map(|new| boxed.lacking_to(new));
     let of_concrete = concrete.and_then(|volume| asked.prices.of_concrete(volume));
     let money = together(asked.prices.breaking_out, zone.boxed, of_concrete);
     let verdict = say::verdict(
@@ -40,9 +39,4 @@ pub(super) fn of_zone(zone: &ThinZone, boxed: &ThicknessField<'_>, asked: &Asked
         enough,
         said,
     }
-}
-
-/// Concrete over the present overlay: what is missing to the new thickness, where old slab above the finish counts as no overlay.
-fn more(boxed: &ThicknessField<'_>, new: Length) -> Volume {
-    Volume::from_base(boxed.volume_missing_to(new.base()) - boxed.high_spots())
 }

@@ -2,8 +2,10 @@
 
 use super::asked::AskedOfThinZones;
 use super::choice::Choice;
+use super::overlay::Overlay;
+use super::raise::Raising;
 use super::zone::{Basics, ThinZone};
-use super::{notes, raise, say};
+use super::{notes, say};
 use crate::failure::Result;
 use crate::grade::finish::Finish;
 use crate::grade::thickness_shapes::ThinParts;
@@ -75,14 +77,15 @@ impl ThinZones {
         let parts: Vec<_> = found.parts.into_iter().filter(|part| part.part.area.base() >= CRUMB).collect();
         let lacking = |thickness: Length| asked.minimum - thickness;
         let deficits: Vec<Length> = parts.iter().map(|part| lacking(part.part.extreme.thickness)).collect();
-        let basics = Basics { asked, whole: &whole, deficits: &deficits };
-        let zones = parts.into_iter().enumerate().map(|part| ThinZone::of(survey, finish, part, &basics));
-        let zones: Vec<ThinZone> = zones.collect::<Result<_>>()?;
+        let raising = Raising::of(&whole, &deficits);
+        let basics = Basics { asked, raising, overlay: Overlay::of(&laid) };
+        let zones: Vec<ThinZone> =
+            parts.into_iter().enumerate().map(|part| ThinZone::of(survey, part, &basics)).collect();
         let listed = zones.iter().map(|zone| zone.area.base()).collect::<crate::geometry::Sum>().value();
         let left_out = (found.area.base() - listed).max(0.0);
         // What the order of summing leaves is no zone.
         let left_out = if left_out > 1e-14 * whole.area() { left_out } else { 0.0 };
-        let raise_all = (found.area.base() > 0.0).then(|| raise::for_all(found.deficit, &basics));
+        let raise_all = (found.area.base() > 0.0).then(|| basics.raising.for_all(found.deficit, asked));
         let left_out = Area::from_base(left_out);
         Ok(Self { asked: *asked, area: found.area, lacking: found.volume, zones, left_out, raise_all })
     }

@@ -23,6 +23,7 @@ mod choice;
 mod found;
 mod grind;
 mod notes;
+mod overlay;
 mod plan_box;
 mod raise;
 mod say;

@@ -2,8 +2,10 @@
 
 use super::found::ThinZones;
 use super::say;
+use super::zone::ThinZone;
 use crate::caution::Caution;
 use crate::geometry::Sum;
+use crate::geometry::boxes::{Boxes, Extent};
 use crate::note::{Note, NoteCode};
 use crate::quantity::{Area, Typed};
 
@@ -54,17 +56,28 @@ fn beyond(found: &ThinZones) -> Option<Note> {
 }
 
 fn overlapping(found: &ThinZones) -> Option<Note> {
-    let pairs = found.zones.iter().enumerate().flat_map(|(index, one)| {
-        let others = found.zones.iter().skip(index + 1);
-        others.filter(move |other| one.bounds.overlaps(&other.bounds)).map(move |other| (one, other))
-    });
-    let mut pairs = pairs.map(|(one, other)| format!("{} and {}", one.name, other.name)).peekable();
-    pairs.peek()?;
-    let named = named(pairs);
-    let text = format!(
-        "the joints around {named} overlap: bond or break them out as one; their areas are counted twice"
-    );
-    Some(Note::new(NoteCode::BoxesOverlap, text))
+    let extent = |zone: &ThinZone| Extent { low: zone.bounds.from.place(), high: zone.bounds.to.place() };
+    let boxes = Boxes::new(found.zones.iter().map(extent).collect());
+    let mut pairs = Vec::new();
+    for (number, zone) in found.zones.iter().enumerate() {
+        let mut others = Vec::new();
+        boxes.overlapping(&extent(zone), |other| others.push(other));
+        others.sort_unstable();
+        let others =
+            others.into_iter().filter(|&other| other > number).filter_map(|other| found.zones.get(other));
+        let others = others.filter(|other| zone.bounds.overlaps(&other.bounds));
+        pairs.extend(others.map(|other| format!("{} and {}", zone.name, other.name)));
+        if pairs.len() > NAMED {
+            break;
+        }
+    }
+    (!pairs.is_empty()).then(|| {
+        let named = named(pairs.into_iter());
+        let text = format!(
+            "the joints around {named} overlap: bond or break them out as one; their areas are counted twice"
+        );
+        Note::new(NoteCode::BoxesOverlap, text)
+    })
 }
 
 /// So many are named.

@@ -2,12 +2,10 @@
 
 use super::asked::AskedOfThinZones;
 use super::choice::{Choice, Cure};
+use super::overlay::Overlay;
 use super::plan_box::PlanBox;
-use super::{bond, break_out, grind, raise, say};
-use crate::failure::{Code, Failure, Result};
-use crate::geometry::Region;
-use crate::grade::finish::Finish;
-use crate::grade::thickness_field::ThicknessField;
+use super::raise::Raising;
+use super::{bond, break_out, grind, say};
 use crate::grade::thickness_shapes::{PartExtreme, Shape, ThinPart};
 use crate::quantity::{Area, Length, Money, Typed, Volume, feet_and_inches};
 use crate::survey::Survey;
@@ -48,23 +46,16 @@ pub struct ThinZone {
 /// What choices are worked out from.
 pub(super) struct Basics<'a> {
     pub(super) asked: &'a AskedOfThinZones,
-    /// The overlay over the whole work.
-    pub(super) whole: &'a ThicknessField<'a>,
-    /// What every zone lacks at its thinnest place, in their order.
-    pub(super) deficits: &'a [Length],
+    pub(super) raising: Raising<'a>,
+    pub(super) overlay: Overlay,
 }
 
 impl ThinZone {
-    pub(super) fn of(
-        survey: &Survey,
-        finish: &Finish,
-        (index, found): (usize, ThinPart),
-        basics: &Basics<'_>,
-    ) -> Result<Self> {
+    pub(super) fn of(survey: &Survey, (index, found): (usize, ThinPart), basics: &Basics<'_>) -> Self {
         let ThinPart { part, high, beyond, least_measured } = found;
         let bounds = PlanBox::around(&part.shape);
         let (joint, reaches_edge) = bounds.joint(survey.outline().region());
-        let laid = finish.laid_within(survey.surface(), &region(&bounds)?)?;
+        let boxed = basics.overlay.within(&bounds);
         let mut zone = Self {
             name: format!("zone {}", index + 1),
             shape: part.shape,
@@ -76,18 +67,18 @@ impl ThinZone {
             thinnest: part.extreme,
             shot: part.extreme.shot.map(|shot| survey.shots().name(shot)),
             bounds,
-            boxed: Area::from_base(laid.area()),
+            boxed: boxed.area(),
             joint,
             reaches_edge,
             choices: Vec::with_capacity(4),
         };
         zone.choices = vec![
-            raise::of_zone(&zone, basics),
+            basics.raising.for_zone(&zone, basics.asked),
             bond::of_zone(&zone, basics.asked),
             grind::of_zone(&zone, high, basics.asked),
-            break_out::of_zone(&zone, &laid.thickness()?, basics.asked),
+            break_out::of_zone(&zone, &boxed, basics.asked),
         ];
-        Ok(zone)
+        zone
     }
 
     /// The choice of that kind.
@@ -139,12 +130,4 @@ impl ThinZone {
 fn cheapest<'a>(choices: impl Iterator<Item = &'a Choice>) -> Option<(&'a Choice, Money)> {
     let priced = choices.filter_map(|choice| Some((choice, choice.price_if_enough()?)));
     priced.min_by(|(_, a), (_, b)| a.base().total_cmp(&b.base()))
-}
-
-fn region(bounds: &PlanBox) -> Result<Region> {
-    Region::new(bounds.corners().to_vec(), Vec::new()).map_err(|error| {
-        Failure::new(Code::Internal, "finish")
-            .written(format!("a thin zone without area: {error}"))
-            .remedy("please report it with the input")
-    })
 }
