@@ -132,12 +132,16 @@ pub(crate) fn magnitude<'py>(
     }
 }
 
-/// A unit symbol as general unit libraries write it: `kg/m**3`; a plain ratio is the empty product.
+/// A unit symbol as general unit libraries write it: `kg/m**3`; a plain ratio is the empty product. They know no money: an amount is
+/// a plain number, a price `1/m**3`.
 fn unit_expression(symbol: &str) -> String {
-    if matches!(symbol, "1" | "of 1" | "ft/ft" | "w/cm") {
+    if matches!(symbol, "1" | "of 1" | "ft/ft" | "w/cm" | "money") {
         return "dimensionless".to_owned();
     }
     let mut expression = String::new();
+    if symbol.starts_with('/') {
+        expression.push('1');
+    }
     let mut letter = false;
     for c in symbol.chars() {
         if letter && c.is_ascii_digit() {

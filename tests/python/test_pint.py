@@ -15,15 +15,15 @@ from overslab import OverslabError
 
 REGISTRY: Any = pint.UnitRegistry()
 ROWS = list(OPERATIONS.values())
-# Our symbols that pint spells otherwise, or does not know.
-SPELLED = {"%": "percent", "of 1": "", "1": "", "w/cm": "", "ft/ft": "", "lbf": "lbf", "L": "liter", "ton": "short_ton"}
+# Our symbols that pint spells otherwise, or does not know. It knows no money: an amount is a plain number.
+SPELLED = {"%": "percent", "of 1": "", "1": "", "w/cm": "", "ft/ft": "", "money": "", "lbf": "lbf", "L": "liter", "ton": "short_ton"}
 
 
 def unit_of(symbol: str) -> str:
     """A symbol of ours as pint spells it."""
     if symbol in SPELLED:
         return SPELLED[symbol]
-    out = ""
+    out = "1" if symbol.startswith("/") else ""
     for before, letter in zip(" " + symbol, symbol, strict=False):
         out += f"**{letter}" if letter.isdigit() and before.isalpha() else letter
     return out
