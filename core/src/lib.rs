@@ -20,6 +20,7 @@ pub mod failure;
 pub mod geometry;
 pub mod grade;
 pub mod job;
+mod linear;
 pub mod note;
 pub mod operation;
 pub mod operations;

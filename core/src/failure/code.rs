@@ -159,6 +159,10 @@ codes! {
     TooManyStations = 154, "TOO_MANY_STATIONS", Form, "a spacing gives too many stations";
     NoOutlet = 160, "NO_OUTLET", Survey, "water has no way out: no edge is open and there is no drain";
     DrainOutside = 161, "DRAIN_OUTSIDE", Survey, "a drain lies outside the outline";
+    DemandsConflict = 180, "DEMANDS_CONFLICT", Grade, "the demands on the finish cannot all be kept";
+    ProofFailed = 181, "PROOF_FAILED", Grade, "an answer was refused by its own check";
+    FacetUnknown = 182, "FACET_UNKNOWN", Grade, "no facet has this name, and none falls to it";
+    DemandUnknown = 183, "DEMAND_UNKNOWN", Grade, "no demand has this name";
 }
 
 impl Code {

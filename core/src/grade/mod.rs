@@ -6,6 +6,7 @@ pub mod operations;
 pub mod prism;
 pub mod second_look;
 pub mod sections;
+pub mod solve;
 pub mod standing_water;
 pub mod thickness;
 pub mod thickness_field;

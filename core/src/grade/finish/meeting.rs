@@ -17,9 +17,9 @@ const ONE_HEIGHT: f64 = 2e-6 * 0.3048;
 
 /// A stretch that two facets share, with their heights at its ends.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Shared {
+pub(in crate::grade) struct Shared {
     /// Where it starts and ends.
-    pub(super) ends: [Point; 2],
+    pub(in crate::grade) ends: [Point; 2],
 }
 
 /// Refuses facets that stand apart along a shared edge, telling the greatest gap.
@@ -46,7 +46,10 @@ pub(super) fn refuse_gaps(facets: &[Facet]) -> Result<()> {
 }
 
 /// The stretches of edge that two facets share, each from one side: a long edge may meet several short ones.
-pub(super) fn shared_edges<'a>(facet: &'a Facet, other: &'a Facet) -> impl Iterator<Item = Shared> + 'a {
+pub(in crate::grade) fn shared_edges<'a>(
+    facet: &'a Facet,
+    other: &'a Facet,
+) -> impl Iterator<Item = Shared> + 'a {
     let near = {
         let ((low, high), (other_low, other_high)) = (facet.region().bounds(), other.region().bounds());
         low.x <= other_high.x + ONE_EDGE

@@ -28,7 +28,7 @@ mod facet_input;
 mod facets;
 mod input;
 mod laid;
-mod meeting;
+pub(super) mod meeting;
 mod overlap;
 pub mod patterns;
 mod raised;

@@ -206,6 +206,11 @@ impl Cut {
         &self.tiling.nodes
     }
 
+    /// Those of them that are between the shots.
+    pub(crate) fn measured(&self) -> impl Iterator<Item = &Node> + '_ {
+        self.tiling.nodes.iter().filter(|node| node.is_measured())
+    }
+
     /// The triangles by the numbers of their corners.
     pub(crate) fn pieces(&self) -> &[Piece] {
         &self.tiling.pieces

@@ -49,6 +49,12 @@ impl Node {
         Point::new(self.x, self.y)
     }
 
+    /// Whether it is a corner of a triangle between the shots.
+    #[inline]
+    pub(crate) fn is_measured(&self) -> bool {
+        self.has(BETWEEN)
+    }
+
     /// Whether a flag is set.
     #[inline]
     pub(crate) fn has(&self, flag: u32) -> bool {

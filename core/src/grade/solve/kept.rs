@@ -1,0 +1,113 @@
+//! How each demand stands at the answer.
+
+use super::asked::Asked;
+use super::demand::{Demand, Measured};
+use super::prices::{self, Prices};
+use super::problem::{Found, Problem};
+use super::rows::Block;
+use crate::geometry::Point;
+use crate::quantity::{Elevation, Length, Typed};
+use crate::survey::old_slab::SlabPlace;
+
+/// A demand at the answer.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Kept {
+    /// Its name.
+    pub name: String,
+    /// What it is counted in.
+    pub measured: Measured,
+    /// Whether it is a habit of setting out, not the caller's.
+    pub habit: bool,
+    /// Whether it holds the planned finish: it stands at its limit.
+    pub binds: bool,
+    /// How far the planned finish is from its limit, in metres or as a slope.
+    pub slack: f64,
+    /// How far the built finish is from it.
+    pub slack_built: f64,
+    /// Where it binds: the old slab there.
+    pub at: Option<SlabPlace>,
+    /// What it costs.
+    pub prices: Prices,
+}
+
+/// A demand this near to its limit, in metres over the work, stands at it.
+const AT_LIMIT: f64 = 1e-8;
+
+/// All demands at the planned answer.
+pub(super) fn all(problem: &Problem<'_, '_>, planned: &Found, asked: &Asked<'_>) -> Vec<Kept> {
+    let each = problem.blocks.iter().filter_map(|block| {
+        let number = block.demand?;
+        let demand: &Demand = problem.demands.get(number)?;
+        let (row, slack) = narrowest(problem, planned, block)?;
+        let heaviest = planned.optimum.weights().filter(|(row, _)| owns(block, *row));
+        let heaviest = heaviest.max_by(|a, b| a.1.total_cmp(&b.1)).map(|(row, _)| row);
+        let binds = slack * share(problem, block, row) <= AT_LIMIT;
+        let at = (binds && block.measured == Measured::Length)
+            .then(|| problem.place(heaviest.unwrap_or(row)))
+            .flatten();
+        Some(Kept {
+            name: demand.name.clone(),
+            measured: block.measured,
+            habit: number >= asked.demands.len(),
+            binds,
+            slack: clean(slack),
+            slack_built: clean(slack),
+            at: at.map(|at| on_slab(problem, at)),
+            prices: prices::of(problem, planned, block),
+        })
+    });
+    each.collect()
+}
+
+/// Puts in how far the built finish is from each limit.
+pub(super) fn measure_built(kept: &mut [Kept], problem: &Problem<'_, '_>, built: &Found) {
+    let blocks = problem.blocks.iter().filter(|block| block.demand.is_some());
+    for (kept, block) in kept.iter_mut().zip(blocks) {
+        if let Some((_, slack)) = narrowest(problem, built, block) {
+            kept.slack_built = clean(slack);
+        }
+    }
+}
+
+fn owns(block: &Block, row: usize) -> bool {
+    block.rows.contains(&row) || block.cuts.contains(&row)
+}
+
+/// The share by which a row counts its demand.
+fn share(problem: &Problem<'_, '_>, block: &Block, row: usize) -> f64 {
+    block.share(row, problem.layout.size()).abs().max(f64::MIN_POSITIVE)
+}
+
+/// The row of a block with the least slack, in what the demand is counted in.
+fn narrowest(problem: &Problem<'_, '_>, found: &Found, block: &Block) -> Option<(usize, f64)> {
+    let x = &found.optimum.x;
+    let slack = |row: usize| (row, problem.rows.slack(row, x) / share(problem, block, row));
+    if block.cuts.is_empty() && matches!(block.shares, super::rows::Shares::Same(_)) {
+        let (row, _) = problem.rows.worst(block.rows.clone(), x)?;
+        return Some(slack(row));
+    }
+    block.each().map(slack).min_by(|a, b| a.1.total_cmp(&b.1))
+}
+
+/// What is rounding is nothing.
+fn clean(slack: f64) -> f64 {
+    if slack.abs() < 1e-10 { 0.0 } else { slack }
+}
+
+/// A place with the old slab under it, and the shot that it is.
+fn on_slab(problem: &Problem<'_, '_>, at: Point) -> SlabPlace {
+    let survey = problem.layout.survey;
+    let whole = survey.surface().whole();
+    let near = |place: Point| place.distance(at) < 1e-9;
+    let shot = whole.shots().find(|(_, place, _)| near(*place));
+    let height = shot.map(|(.., height)| height).or_else(|| {
+        let corners = whole.triangles().flat_map(|triangle| triangle.corners);
+        corners.filter(|corner| near(corner.at)).map(|corner| corner.height).next()
+    });
+    SlabPlace {
+        x: Length::from_base(at.x),
+        y: Length::from_base(at.y),
+        elevation: Elevation::from_base(height.unwrap_or(f64::NAN)),
+        shot: shot.map(|(number, ..)| survey.shots().name(number)),
+    }
+}

@@ -1,0 +1,94 @@
+//! The finish that takes the least concrete under everything a site demands, with its proof and what each demand costs.
+//!
+//! Over facets f that meet, with the planes z = a + b x + c y unknown, the concrete is linear in them, and so is every demand at
+//! finitely many places: the finish is a linear program. [`solve`] answers it three times: bare; planned, with the margin and as a
+//! crew sets floors out (door lines level, falls square to their edge, a level perimeter about a drain); and built, in whole steps
+//! of height and fall. The planned answer carries the proof and the prices. [`conflicts`] names what contradicts where there is no
+//! answer, and [`sweep`] tells the concrete for a range of one demand.
+//!
+//! ```
+//! use overslab::grade::solve::{self, Asked, Demand, Outlet, Steps, Wants};
+//! use overslab::quantity::read;
+//! # use overslab::survey::input::SurveyInput;
+//! # let input = r#"{"outline": {"corners": [{"x": "0 ft", "y": "0 ft"}, {"x": "20 ft", "y": "0 ft"},
+//! #   {"x": "20 ft", "y": "16 ft"}, {"x": "0 ft", "y": "16 ft"}], "edges": ["door", "right", "back", "left"]},
+//! #   "shots": [{"x": "0 ft", "y": "0 ft", "elevation": "100 ft"}, {"x": "20 ft", "y": "0 ft", "elevation": "100 ft"},
+//! #   {"x": "20 ft", "y": "16 ft", "elevation": "100.1 ft"}, {"x": "0 ft", "y": "16 ft", "elevation": "100.05 ft"}]}"#;
+//! # let survey = serde_json::from_str::<SurveyInput>(input).unwrap().build()?;
+//! let demands = [
+//!     Demand::new("least 3 in", Wants::LeastThickness { least: read("3 in")?, zone: None }),
+//!     Demand::new("fall to the door", Wants::LeastFall {
+//!         fall: read("1/8 in/ft")?, toward: Outlet::Edge("door".into()), on: None,
+//!     }),
+//! ];
+//! let steps = Steps { heights: read("1/8 in")?, datum: read("100 ft")?, falls: read("1/16 in/ft")? };
+//! let asked = Asked {
+//!     layout: None, demands: &demands, margin: read("3/8 in")?, edges_bind: false,
+//!     concrete_price: None, grinding: None, steps: Some(steps),
+//! };
+//! let solved = solve::solve(&survey, &asked)?;
+//! assert!(solved.bare.concrete <= solved.planned.concrete && solved.planned.concrete <= solved.built.concrete);
+//! assert!(solved.proof.gap() < 1e-8);
+//! # Ok::<(), Box<overslab::failure::Failure>>(())
+//! ```
+
+mod asked;
+mod buildable;
+mod conflicts;
+mod demand;
+mod grinding;
+mod kept;
+mod lattice;
+mod layout;
+mod lines;
+mod prices;
+mod problem;
+mod proof;
+mod relax;
+mod rows;
+mod solved;
+mod sweep;
+#[cfg(test)]
+mod tests;
+mod words;
+
+pub use asked::{Asked, MayGrind};
+pub use buildable::Steps;
+pub use conflicts::{ConflictSet, Conflicts, MOST_SETS, Relaxed};
+pub use demand::{Demand, Heights, Line, Measured, Outlet, Wants};
+pub use kept::Kept;
+pub use prices::{Price, Prices};
+pub use proof::Proof;
+pub use solved::{Rounding, Solved, Stage};
+pub use sweep::{Sweep, SweepPoint};
+
+use crate::failure::Result;
+use crate::linear::DualSimplex;
+use crate::survey::Survey;
+
+/// The finish of least concrete, or of least cost where grinding has a price.
+///
+/// # Errors
+/// - `DEMANDS_CONFLICT`: demands that cannot all be kept, with the smallest set and what would mend it; [`conflicts`] tells all.
+/// - `FINISH_UNDETERMINED`: nothing holds the finish.
+/// - `KEY_REPEATED`, `KEY_MISSING`, `OUT_OF_RANGE`, `EDGE_UNKNOWN`, `FACET_UNKNOWN`, `REGION_OUTSIDE`: a demand that cannot be meant.
+/// - `PROOF_FAILED`: an answer that its own check refuses: a fault of the library.
+pub fn solve(survey: &Survey, asked: &Asked<'_>) -> Result<Solved> {
+    solved::solve(survey, asked, &DualSimplex)
+}
+
+/// All that contradicts in demands; nothing where all can be kept. The margin counts, rounding does not.
+///
+/// # Errors
+/// As [`solve`], `DEMANDS_CONFLICT` excepted.
+pub fn conflicts(survey: &Survey, asked: &Asked<'_>) -> Result<Option<Conflicts>> {
+    solved::conflicts(survey, asked, &DualSimplex)
+}
+
+/// The least concrete for several values of one demand, unrounded.
+///
+/// # Errors
+/// As [`solve`]; `KEY_UNKNOWN` where no demand has the name. Values that cannot be kept have no answer, which is no error.
+pub fn sweep(survey: &Survey, asked: &Asked<'_>, demand: &str, values: &[f64]) -> Result<Sweep> {
+    sweep::sweep(survey, asked, demand, values, &DualSimplex)
+}

@@ -1,0 +1,64 @@
+//! What each demand costs: the slope of the least cost when it is tightened or loosened, and how far that slope holds.
+
+use super::demand::Measured;
+use super::problem::{Found, Problem};
+use super::rows::Block;
+use crate::linear::{Program, Ray, Walk};
+use crate::quantity::{Typed, Volume};
+
+/// What one step of a demand does to the concrete, one way.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Price {
+    /// What the concrete rises by per step: 1/4 in, or 0.1 % of fall. None where the demand cannot go that way.
+    pub concrete: Option<Volume>,
+    /// What the cost rises by per step, in volume of concrete: with grinding another number than the concrete.
+    pub cost: Option<Volume>,
+    /// How far that holds, in metres or as a slope; none for ever.
+    pub holds: Option<f64>,
+}
+
+/// Both ways of a demand.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Prices {
+    /// Tightened: thicker, steeper, a greatest height lowered; a height to be had exactly raised.
+    pub tighter: Price,
+    /// Loosened: thinner, flatter, a greatest height raised; a height to be had exactly lowered.
+    pub looser: Price,
+}
+
+/// The prices of a block.
+pub(super) fn of(problem: &Problem<'_, '_>, found: &Found, block: &Block) -> Prices {
+    let ranges = problem.ranges(|_| true);
+    let program = Program { cost: &problem.cost, rows: &problem.rows, blocks: &ranges };
+    let size = problem.layout.size();
+    let wants = block.demand.and_then(|demand| problem.demands.get(demand)).map(|demand| &demand.wants);
+    let one = |sign: f64| {
+        let mut walk = Ray(|row| sign * block.share(row, size)).walk(&program, &found.optimum);
+        // No thickness, fall or tolerance is less than none.
+        let room = wants.map_or(f64::INFINITY, |wants| wants.room(sign));
+        walk.until = walk.until.min(room);
+        if room <= 0.0 {
+            walk.slope = f64::INFINITY;
+        }
+        price(problem, found, &walk, block.measured)
+    };
+    Prices { tighter: one(1.0), looser: one(-1.0) }
+}
+
+fn price(problem: &Problem<'_, '_>, found: &Found, walk: &Walk, measured: Measured) -> Price {
+    if walk.slope.is_infinite() {
+        return Price { concrete: None, cost: None, holds: Some(0.0) };
+    }
+    let step = measured.step();
+    let concrete = problem.concrete_slope(&found.optimum.x, &walk.direction).unwrap_or(walk.slope);
+    Price {
+        concrete: Some(Volume::from_base(none(step * concrete))),
+        cost: Some(Volume::from_base(none(step * walk.slope))),
+        holds: walk.until.is_finite().then_some(walk.until),
+    }
+}
+
+/// A price that is rounding is none: a thousandth of a millilitre.
+fn none(price: f64) -> f64 {
+    if price.abs() < 1e-9 { 0.0 } else { price }
+}

@@ -1,0 +1,358 @@
+//! The program of a set of demands, and its answer.
+//!
+//! What is not linear comes in by planes that touch it from outside: a greatest fall in any direction is a cone, and with grinding
+//! the concrete is a convex volume. Each round adds the planes that touch where the last answer was wrong, until nothing is wrong.
+
+use super::demand::{Demand, Wants};
+use super::grinding::{Grinding, Volumes};
+use super::layout::Layout;
+use super::rows::{Block, Writer, Writing, Written};
+use crate::failure::{Code, Failure, Result};
+use crate::geometry::Point;
+use crate::grade::finish::Finish;
+use crate::linear::{BasisRow, Conflict, HOLDS, Optimum, Outcome, Program, Rows, Solver};
+use crate::quantity::Typed;
+use std::ops::Range;
+
+/// A program over a layout.
+pub(super) struct Problem<'l, 'a> {
+    pub(super) layout: &'l Layout<'a>,
+    pub(super) demands: &'l [Demand],
+    pub(super) rows: Rows,
+    pub(super) blocks: Vec<Block>,
+    places: Vec<Point>,
+    /// The concrete by the unknowns; with grinding the cost is one unknown more, held up by planes.
+    pub(super) cost: Vec<f64>,
+    grinding: Option<Grinding>,
+    /// Rows that hold the cost up, and whether they count now.
+    cost_cuts: Vec<usize>,
+    pub(super) blames_firm: bool,
+    /// Rows that hold heights and falls between whole steps; none outside of a search for them.
+    pub(super) steps: Range<usize>,
+}
+
+/// An answer.
+#[derive(Clone, Debug)]
+pub(super) struct Found {
+    pub(super) optimum: Optimum,
+    /// The cost, exactly, in volume of concrete.
+    pub(super) value: f64,
+}
+
+/// A finish is never farther from the old slab than this, in metres.
+pub(super) const FARTHEST: f64 = 100.0;
+
+/// So many rounds of planes are tried.
+const ROUNDS: usize = 400;
+
+/// The cost is certified to within this share.
+const CLOSE: f64 = 1e-9;
+
+/// Why there is no answer.
+#[derive(Debug)]
+pub(super) enum Unsolved {
+    /// The demands contradict one another, which was checked.
+    Conflict,
+    /// Something else.
+    Failed(Box<Failure>),
+}
+
+/// An answer, or why there is none.
+pub(super) type Solving<T> = std::result::Result<T, Unsolved>;
+
+impl From<Box<Failure>> for Unsolved {
+    fn from(failure: Box<Failure>) -> Self {
+        Self::Failed(failure)
+    }
+}
+
+impl<'l, 'a> Problem<'l, 'a> {
+    /// Writes the demands over a layout.
+    pub(super) fn new(
+        layout: &'l Layout<'a>,
+        demands: &'l [Demand],
+        writing: Writing,
+        grinding: Option<Grinding>,
+    ) -> Result<Self> {
+        let width = layout.width() + usize::from(grinding.is_some());
+        let Written { rows, blocks, places } = Writer::new(layout, width).all(demands, writing)?;
+        let mut cost = layout.volume();
+        if let Some(grinding) = &grinding {
+            cost.fill(0.0);
+            cost.push(cost_unit(layout, grinding));
+        }
+        Ok(Self {
+            layout,
+            demands,
+            rows,
+            blocks,
+            places,
+            cost,
+            grinding,
+            cost_cuts: Vec::new(),
+            blames_firm: false,
+            steps: 0..0,
+        })
+    }
+
+    /// Where a row binds.
+    pub(super) fn place(&self, row: usize) -> Option<Point> {
+        self.places.get(row).copied()
+    }
+
+    /// The rows of some blocks, with those that hold the cost up.
+    pub(super) fn ranges(&self, counts: impl Fn(&Block) -> bool) -> Vec<Range<usize>> {
+        let mut ranges: Vec<Range<usize>> = Vec::with_capacity(self.blocks.len() + 1);
+        let mut add = |range: Range<usize>| match ranges.last_mut() {
+            Some(last) if last.end == range.start => last.end = range.end,
+            _ if range.is_empty() => {}
+            _ => ranges.push(range),
+        };
+        for block in self.blocks.iter().filter(|block| counts(block)) {
+            add(block.rows.clone());
+        }
+        let mut cuts: Vec<usize> = self.cost_cuts.clone();
+        cuts.extend(self.blocks.iter().filter(|block| counts(block)).flat_map(|block| &block.cuts));
+        cuts.extend(self.steps.clone());
+        cuts.sort_unstable();
+        cuts.into_iter().for_each(|cut| add(cut..cut + 1));
+        ranges
+    }
+
+    /// Solves for the blocks that count.
+    pub(super) fn solve(
+        &mut self,
+        solver: &dyn Solver,
+        counts: &dyn Fn(&Block) -> bool,
+        start: Option<&[BasisRow]>,
+    ) -> Solving<Found> {
+        let mut start = start.map(<[BasisRow]>::to_vec);
+        if self.grinding.is_some() && self.cost_cuts.is_empty() {
+            // A first plane where the floor would be without grinding's share of the cost.
+            let plain = self.with_concrete_as_cost(solver, counts)?;
+            self.hold_cost_up(&plain.x)?;
+        }
+        let mut best: Option<(f64, Vec<f64>)> = None;
+        for _ in 0..ROUNDS {
+            let ranges = self.ranges(counts);
+            let program = Program { cost: &self.cost, rows: &self.rows, blocks: &ranges };
+            let mut optimum = match solver.solve(&program, start.as_deref()) {
+                Outcome::Optimum(optimum) => optimum,
+                Outcome::Conflict(conflict) => return Err(self.contradicted(&conflict)),
+                Outcome::Stalled => return Err(Unsolved::Failed(stalled())),
+            };
+            let low = optimum.value(&self.cost);
+            let steep = self.cut_cones(&optimum.x, counts);
+            if !steep && self.grinding.is_none() {
+                return Ok(Found { optimum, value: low });
+            }
+            if !steep {
+                // The best so far stays within the demands half way to the answer, where a plane cuts deepest.
+                let value = self.hold_cost_up(&optimum.x)?;
+                if best.as_ref().is_none_or(|(least, _)| value < *least) {
+                    best = Some((value, self.at_cost(&optimum.x, value)));
+                }
+                if let Some((least, x)) = &mut best {
+                    if *least - low <= CLOSE * least.abs() + self.hair() {
+                        optimum.x.clone_from(x);
+                        return Ok(Found { optimum, value: *least });
+                    }
+                    let half: Vec<f64> = x.iter().zip(&optimum.x).map(|(a, b)| 0.5 * (a + b)).collect();
+                    let value = self.hold_cost_up(&half)?;
+                    if value < *least {
+                        (*least, *x) = (value, self.at_cost(&half, value));
+                    }
+                }
+            }
+            start = Some(optimum.basis);
+        }
+        Err(Unsolved::Failed(stalled()))
+    }
+
+    /// What of the cost may be rounding: with grinding it is an unknown of its own, which is held as closely as the others.
+    pub(super) fn hair(&self) -> f64 {
+        self.grinding.as_ref().map_or(0.0, |grinding| 4.0 * HOLDS * cost_unit(self.layout, grinding))
+    }
+
+    /// The unknowns with the cost that they have.
+    fn at_cost(&self, x: &[f64], cost: f64) -> Vec<f64> {
+        let mut x = x.to_vec();
+        if let (Some(last), Some(grinding)) = (x.last_mut(), &self.grinding) {
+            *last = cost / cost_unit(self.layout, grinding);
+        }
+        x
+    }
+
+    /// The answer where the concrete alone, without grinding, is least.
+    fn with_concrete_as_cost(
+        &mut self,
+        solver: &dyn Solver,
+        counts: &dyn Fn(&Block) -> bool,
+    ) -> Solving<Optimum> {
+        let mut cost = self.layout.volume();
+        cost.resize(self.cost.len(), 0.0);
+        for _ in 0..ROUNDS {
+            let ranges = self.ranges(counts);
+            let optimum =
+                match solver.solve(&Program { cost: &cost, rows: &self.rows, blocks: &ranges }, None) {
+                    Outcome::Optimum(optimum) => optimum,
+                    Outcome::Conflict(conflict) => return Err(self.contradicted(&conflict)),
+                    Outcome::Stalled => return Err(Unsolved::Failed(stalled())),
+                };
+            if !self.cut_cones(&optimum.x, counts) {
+                return Ok(optimum);
+            }
+        }
+        Err(Unsolved::Failed(stalled()))
+    }
+
+    /// Whether the blocks that count can be kept, at whatever cost.
+    pub(super) fn keep(&mut self, solver: &dyn Solver, counts: &dyn Fn(&Block) -> bool) -> Solving<()> {
+        self.with_concrete_as_cost(solver, counts).map(|_| ())
+    }
+
+    /// Whether what stands firm contradicts itself, so that conflicts may blame it.
+    pub(super) const fn blames_firm(&self) -> bool {
+        self.blames_firm
+    }
+
+    /// A contradiction, checked from the demands: weighted, the rows must add up to nothing on the left and more than nothing on the
+    /// right, even with what is left weighed by the farthest that any finish could be.
+    fn contradicted(&self, conflict: &Conflict) -> Unsolved {
+        let mut left = vec![0.0; self.rows.width()];
+        let mut by = 0.0;
+        for &(row, weight) in &conflict.weights {
+            left.iter_mut().zip(self.rows.row(row)).for_each(|(left, entry)| *left += weight * entry);
+            by += weight * self.rows.bound(row);
+        }
+        let unproved: f64 = left.iter().map(|left| left.abs() * FARTHEST).sum();
+        let weighed = conflict.weights.iter().all(|(_, weight)| *weight > 0.0);
+        if weighed && by > unproved { Unsolved::Conflict } else { Unsolved::Failed(stalled()) }
+    }
+
+    /// Adds the planes that touch the cones of greatest falls where they were left; whether there were any.
+    pub(super) fn cut_cones(&mut self, x: &[f64], counts: &dyn Fn(&Block) -> bool) -> bool {
+        let mut steep = Vec::new();
+        for (number, block) in self.blocks.iter().enumerate().filter(|(_, block)| counts(block)) {
+            let Some(demand) = block.demand.and_then(|demand| self.demands.get(demand)) else { continue };
+            let Wants::Steepest { fall, on } = &demand.wants else { continue };
+            for facet in self.layout.facets_of(on.as_deref()).unwrap_or_default() {
+                let plane = self.layout.plane(facet, x);
+                let steepest = plane.steepest();
+                // A bound that was moved since moves all its rows alike.
+                let moved = block.rows.clone().next().map_or(0.0, |row| {
+                    (self.rows.bound(row) + self.layout.size() * fall.base()) / self.layout.size()
+                });
+                let limit = fall.base() - moved;
+                if self.layout.size() * (steepest - limit) > HOLDS {
+                    let direction = [plane.b() / steepest, plane.c() / steepest];
+                    steep.push((number, facet, direction, limit));
+                }
+            }
+        }
+        for &(number, facet, direction, limit) in &steep {
+            let row = self.layout.rise(facet, direction.map(|entry| -entry));
+            self.blocks[number].cuts.push(self.rows.len());
+            let at = self.blocks[number].rows.clone().next().and_then(|row| self.place(row));
+            self.rows.push(&row, -self.layout.size() * limit);
+            self.places.push(at.unwrap_or_default());
+        }
+        !steep.is_empty()
+    }
+
+    /// Adds the plane that touches the cost at an answer; the cost there.
+    fn hold_cost_up(&mut self, x: &[f64]) -> Result<f64> {
+        let Some(grinding) = &self.grinding else { return self.exact(x) };
+        let touch = grinding.touching(self.layout, &x[..self.layout.width()])?;
+        let unit = cost_unit(self.layout, grinding);
+        let mut row: Vec<f64> = touch.slope.iter().map(|slope| -slope / unit).collect();
+        row.push(1.0);
+        self.cost_cuts.push(self.rows.len());
+        self.rows.push(&row, touch.at_none / unit);
+        self.places.push(Point::default());
+        Ok(touch.value)
+    }
+
+    /// Moves the margin on every least thickness by so much.
+    pub(super) fn move_margin(&mut self, by: f64) {
+        for block in &self.blocks {
+            let demand = block.demand.and_then(|demand| self.demands.get(demand));
+            if demand.is_some_and(|demand| matches!(demand.wants, Wants::LeastThickness { .. })) {
+                for row in block.rows.clone() {
+                    self.rows.set_bound(row, self.rows.bound(row) + by);
+                }
+            }
+        }
+        if let Some(grinding) = &mut self.grinding {
+            grinding.least += by;
+            self.cost_cuts.clear();
+        }
+    }
+
+    /// Tightens a demand by so much.
+    pub(super) fn tighten(&mut self, demand: usize, by: f64) {
+        let size = self.layout.size();
+        for block in self.blocks.iter().filter(|block| block.demand == Some(demand)) {
+            for row in block.each() {
+                self.rows.set_bound(row, self.rows.bound(row) + by * block.share(row, size));
+            }
+        }
+        let whole = |wants: &Wants| matches!(wants, Wants::LeastThickness { zone: None, .. });
+        if let (Some(grinding), true) = (&mut self.grinding, whole(&self.demands[demand].wants)) {
+            grinding.least += by;
+            self.cost_cuts.clear();
+        }
+    }
+
+    /// The volumes under a finish.
+    pub(super) fn volumes(&self, finish: &Finish) -> Result<Volumes> {
+        match &self.grinding {
+            Some(grinding) => grinding.volumes(self.layout, finish),
+            None => Ok(Volumes {
+                concrete: finish.laid_over(self.layout.survey.surface())?.thickness()?.net(),
+                ground: 0.0,
+            }),
+        }
+    }
+
+    /// The area of the work.
+    pub(super) fn area(&self) -> f64 {
+        self.layout.laid.area()
+    }
+
+    /// The cost of a finish, measured between the two surfaces.
+    pub(super) fn measured(&self, finish: &Finish) -> Result<f64> {
+        let volumes = self.volumes(finish)?;
+        Ok(volumes.concrete + self.grinding.map_or(0.0, |grinding| grinding.price * volumes.ground))
+    }
+
+    /// What the concrete alone rises by when the unknowns go in a direction; none where it is the cost.
+    pub(super) fn concrete_slope(&self, x: &[f64], direction: &[f64]) -> Option<f64> {
+        let grinding = Grinding { price: 0.0, ..self.grinding? };
+        let width = self.layout.width();
+        let touch = grinding.touching(self.layout, &x[..width]).ok()?;
+        Some(touch.slope.iter().zip(&direction[..width]).map(|(slope, by)| slope * by).sum())
+    }
+
+    /// The cost of the unknowns, exactly.
+    pub(super) fn exact(&self, x: &[f64]) -> Result<f64> {
+        match &self.grinding {
+            Some(grinding) => {
+                grinding.touching(self.layout, &x[..self.layout.width()]).map(|touch| touch.value)
+            }
+            None => Ok(self.cost.iter().zip(x).map(|(a, b)| a * b).sum()),
+        }
+    }
+}
+
+/// What the cost is counted in, so that its unknown is in metres like the others.
+fn cost_unit(layout: &Layout<'_>, grinding: &Grinding) -> f64 {
+    layout.laid.area() * (1.0 + grinding.price)
+}
+
+fn stalled() -> Box<Failure> {
+    Failure::new(Code::ProofFailed, "")
+        .written("no answer within the steps allowed")
+        .allowed("an answer that is proved")
+        .remedy("this is a fault of the library: please report the demands")
+}

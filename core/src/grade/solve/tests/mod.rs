@@ -1,0 +1,9 @@
+//! Solved finishes: by hand, two whole jobs, laws, and the proof put to the test.
+
+mod conflicts;
+mod facets;
+mod hand;
+mod jobs;
+mod laws;
+mod proof;
+mod support;
