@@ -46,6 +46,9 @@ pub const ROUNDING: Assumption<Length> = Assumption::new("1/8 in", 0.125 * INCH,
 /// The fall of a floor.
 pub const FALL: Assumption<Slope> =
     Assumption::new("1/8 in/ft", crate::grade::fall::GUIDANCE, "the least for a well-finished floor");
+/// What falls are rounded to.
+pub const FALL_STEP: Assumption<Slope> =
+    Assumption::new("1/16 in/ft", 0.0625 / 12.0, "finer cannot be struck off");
 
 #[cfg(test)]
 mod tests {
@@ -66,5 +69,6 @@ mod tests {
         says_its_value(MARGIN);
         says_its_value(ROUNDING);
         says_its_value(FALL);
+        says_its_value(FALL_STEP);
     }
 }

@@ -9,12 +9,12 @@
 //! ```
 //! use overslab::grade::solve::{self, Asked, Demand, Outlet, Steps, Wants};
 //! use overslab::quantity::read;
-//! # use overslab::survey::input::SurveyInput;
+//! # use overslab::operation::record::Record;
 //! # let input = r#"{"outline": {"corners": [{"x": "0 ft", "y": "0 ft"}, {"x": "20 ft", "y": "0 ft"},
 //! #   {"x": "20 ft", "y": "16 ft"}, {"x": "0 ft", "y": "16 ft"}], "edges": ["door", "right", "back", "left"]},
 //! #   "shots": [{"x": "0 ft", "y": "0 ft", "elevation": "100 ft"}, {"x": "20 ft", "y": "0 ft", "elevation": "100 ft"},
 //! #   {"x": "20 ft", "y": "16 ft", "elevation": "100.1 ft"}, {"x": "0 ft", "y": "16 ft", "elevation": "100.05 ft"}]}"#;
-//! # let survey = serde_json::from_str::<SurveyInput>(input).unwrap().build()?;
+//! # let survey = overslab::survey::Survey::from_json(serde_json::from_str(input).unwrap())?;
 //! let demands = [
 //!     Demand::new("least 3 in", Wants::LeastThickness { least: read("3 in")?, zone: None }),
 //!     Demand::new("fall to the door", Wants::LeastFall {
@@ -46,6 +46,7 @@ mod problem;
 mod proof;
 mod relax;
 mod rows;
+mod said;
 mod solved;
 mod sweep;
 #[cfg(test)]
@@ -59,6 +60,7 @@ pub use demand::{Demand, Heights, Line, Measured, Outlet, Wants};
 pub use kept::Kept;
 pub use prices::{Price, Prices};
 pub use proof::Proof;
+pub use said::{Kind, Said};
 pub use solved::{Rounding, Solved, Stage};
 pub use sweep::{Sweep, SweepPoint};
 
