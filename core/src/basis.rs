@@ -104,6 +104,9 @@ bases! {
     UnbondedMinimum, "unbonded_minimum", Kind::ProjectSpecification, "the least thickness of an unbonded overlay";
     BondChangeAtJoint, "bond_change_at_joint", Kind::CommonPractice,
         "a change between bonded and unbonded comes only along a full-depth joint";
+    LinearProgram, "linear_program",
+        published("Textbooks on linear programming, duality (Dantzig 1963)", "any", "weak duality; Farkas' lemma; dual simplex method", Seen::Memory),
+        "no answer costs less than the weighted bounds of the rows; rows without an answer add up to a contradiction";
     WasteAllowance, "waste_allowance",
         published("Extension lesson on estimating concrete", "after Cooper, Agricultural Mechanics", "waste and uneven thickness", Seen::Read),
         "5 to 10 % for waste and uneven thickness on ground; less where the surface is surveyed";

@@ -89,6 +89,9 @@ OPERATIONS = (
     ("ovsSection", "section"),
     ("ovsSurveyFromTin", "survey_from_tin"),
     ("ovsThinZones", "thin_zones"),
+    ("ovsFinishSolved", "finish_solved"),
+    ("ovsFinishConflicts", "finish_conflicts"),
+    ("ovsFinishSweep", "finish_sweep"),
 )
 SYSTEMS = ("us", "si")
 

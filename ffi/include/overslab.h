@@ -465,6 +465,31 @@
 #define OVS_DRAIN_OUTSIDE 161
 
 /**
+ * Status: the demands on the finish cannot all be kept.
+ */
+#define OVS_DEMANDS_CONFLICT 180
+
+/**
+ * Status: an answer was refused by its own check.
+ */
+#define OVS_PROOF_FAILED 181
+
+/**
+ * Status: no facet has this name, and none falls to it.
+ */
+#define OVS_FACET_UNKNOWN 182
+
+/**
+ * Status: no demand has this name.
+ */
+#define OVS_DEMAND_UNKNOWN 183
+
+/**
+ * Status: no zone has this name.
+ */
+#define OVS_ZONE_UNKNOWN 187
+
+/**
  * Note: the result lies outside the range the formula is stated for.
  */
 #define OVS_NOTE_OUTSIDE_FORMULA 1
@@ -653,6 +678,21 @@
  * Note: thin zones too small to be marked are not listed.
  */
 #define OVS_NOTE_CRUMBS_LEFT_OUT 62
+
+/**
+ * Note: the demands leave no room for a level line or a square fall that would be set out.
+ */
+#define OVS_NOTE_HABIT_DROPPED 67
+
+/**
+ * Note: the finish could not be rounded to the step asked for.
+ */
+#define OVS_NOTE_STEPS_FINER 68
+
+/**
+ * Note: the search for a rounded finish ended before it was proved to be the best.
+ */
+#define OVS_NOTE_STEPS_NOT_PROVED 69
 
 /**
  * The field `area` (ft2 or m2): area of the work.
@@ -2870,6 +2910,602 @@
  * How many results there are.
  */
 #define OVS_FINISH_FACETS_RESULTS 2
+
+/**
+ * The result `finish`: the finish to be built, in whole steps.
+ */
+#define OVS_FINISH_SOLVED_FINISH 0
+
+/**
+ * The result `concrete` (yd3 or m3): its concrete.
+ */
+#define OVS_FINISH_SOLVED_CONCRETE 1
+
+/**
+ * The result `ground` (yd3 or m3): what is ground off under it.
+ */
+#define OVS_FINISH_SOLVED_GROUND 2
+
+/**
+ * The result `cost` (money): concrete and grinding at their prices.
+ */
+#define OVS_FINISH_SOLVED_COST 3
+
+/**
+ * The result `planned`: the finish before rounding.
+ */
+#define OVS_FINISH_SOLVED_PLANNED 4
+
+/**
+ * The result `planned_concrete` (yd3 or m3): its concrete.
+ */
+#define OVS_FINISH_SOLVED_PLANNED_CONCRETE 5
+
+/**
+ * The result `planned_cost` (money): its cost.
+ */
+#define OVS_FINISH_SOLVED_PLANNED_COST 6
+
+/**
+ * The result `bare`: the finish by the demands alone: no margin, nothing added or rounded.
+ */
+#define OVS_FINISH_SOLVED_BARE 7
+
+/**
+ * The result `bare_concrete` (yd3 or m3): its concrete.
+ */
+#define OVS_FINISH_SOLVED_BARE_CONCRETE 8
+
+/**
+ * The result `bare_cost` (money): its cost.
+ */
+#define OVS_FINISH_SOLVED_BARE_COST 9
+
+/**
+ * The result `bound` (yd3 or m3): no finish planned so costs less than this, in volume of concrete.
+ */
+#define OVS_FINISH_SOLVED_BOUND 10
+
+/**
+ * The result `gap` (1): how far the planned cost may be above the least, as a share.
+ */
+#define OVS_FINISH_SOLVED_GAP 11
+
+/**
+ * The result `least_slack` (in or mm): how far the demand that is kept most narrowly is from being broken; less
+ * than none by rounding only.
+ */
+#define OVS_FINISH_SOLVED_LEAST_SLACK 12
+
+/**
+ * The result `rows`: how many rows were looked at for that.
+ */
+#define OVS_FINISH_SOLVED_ROWS 13
+
+/**
+ * The result `round` (in or mm): the step of heights that could be kept; none where nothing is rounded.
+ */
+#define OVS_FINISH_SOLVED_ROUND 14
+
+/**
+ * The result `round_fall` (in/ft or %): the step of falls that could be kept.
+ */
+#define OVS_FINISH_SOLVED_ROUND_FALL 15
+
+/**
+ * The result `kept`: how each demand stands, and what it costs.
+ */
+#define OVS_FINISH_SOLVED_KEPT 16
+
+/**
+ * The column `name` of `kept`: its name.
+ */
+#define OVS_FINISH_SOLVED_KEPT_NAME 0
+
+/**
+ * The column `counted_in` of `kept`: what it is counted in, and its prices by: 1/4 in, or 0.1 % of fall.
+ */
+#define OVS_FINISH_SOLVED_KEPT_COUNTED_IN 1
+
+/**
+ * The column `added` of `kept`: whether it was added to set the floor out.
+ */
+#define OVS_FINISH_SOLVED_KEPT_ADDED 2
+
+/**
+ * The column `binds` of `kept`: whether it stands at its limit in the planned finish.
+ */
+#define OVS_FINISH_SOLVED_KEPT_BINDS 3
+
+/**
+ * The column `slack` of `kept` (in or mm): how far the planned finish is from its limit.
+ */
+#define OVS_FINISH_SOLVED_KEPT_SLACK 4
+
+/**
+ * The column `slack_fall` of `kept` (in/ft or %): the same for a fall.
+ */
+#define OVS_FINISH_SOLVED_KEPT_SLACK_FALL 5
+
+/**
+ * The column `slack_built` of `kept` (in or mm): how far the built finish is from it.
+ */
+#define OVS_FINISH_SOLVED_KEPT_SLACK_BUILT 6
+
+/**
+ * The column `slack_built_fall` of `kept` (in/ft or %): the same for a fall.
+ */
+#define OVS_FINISH_SOLVED_KEPT_SLACK_BUILT_FALL 7
+
+/**
+ * The column `x` of `kept` (ft or m): where it binds, from the left.
+ */
+#define OVS_FINISH_SOLVED_KEPT_X 8
+
+/**
+ * The column `y` of `kept` (ft or m): from the front.
+ */
+#define OVS_FINISH_SOLVED_KEPT_Y 9
+
+/**
+ * The column `shot` of `kept`: the shot there.
+ */
+#define OVS_FINISH_SOLVED_KEPT_SHOT 10
+
+/**
+ * The column `tighter` of `kept` (yd3 or m3): concrete that tightening it by one step takes more; none where it
+ * cannot be tightened.
+ */
+#define OVS_FINISH_SOLVED_KEPT_TIGHTER 11
+
+/**
+ * The column `tighter_cost` of `kept` (yd3 or m3): the same with grinding at its price, in volume of concrete.
+ */
+#define OVS_FINISH_SOLVED_KEPT_TIGHTER_COST 12
+
+/**
+ * The column `tighter_holds` of `kept` (in or mm): how far that holds; none for ever.
+ */
+#define OVS_FINISH_SOLVED_KEPT_TIGHTER_HOLDS 13
+
+/**
+ * The column `tighter_holds_fall` of `kept` (in/ft or %): the same for a fall.
+ */
+#define OVS_FINISH_SOLVED_KEPT_TIGHTER_HOLDS_FALL 14
+
+/**
+ * The column `looser` of `kept` (yd3 or m3): concrete that loosening it by one step takes more: less than none is
+ * saved.
+ */
+#define OVS_FINISH_SOLVED_KEPT_LOOSER 15
+
+/**
+ * The column `looser_cost` of `kept` (yd3 or m3): the same with grinding at its price, in volume of concrete.
+ */
+#define OVS_FINISH_SOLVED_KEPT_LOOSER_COST 16
+
+/**
+ * The column `looser_holds` of `kept` (in or mm): how far that holds; none for ever.
+ */
+#define OVS_FINISH_SOLVED_KEPT_LOOSER_HOLDS 17
+
+/**
+ * The column `looser_holds_fall` of `kept` (in/ft or %): the same for a fall.
+ */
+#define OVS_FINISH_SOLVED_KEPT_LOOSER_HOLDS_FALL 18
+
+/**
+ * The column `said` of `kept`: the price in words.
+ */
+#define OVS_FINISH_SOLVED_KEPT_SAID 19
+
+/**
+ * How many results there are.
+ */
+#define OVS_FINISH_SOLVED_RESULTS 17
+
+/**
+ * The word `least_thickness`.
+ */
+#define OVS_FINISH_SOLVED_DEMANDS_KIND_LEAST_THICKNESS 0
+
+/**
+ * The word `greatest_thickness`.
+ */
+#define OVS_FINISH_SOLVED_DEMANDS_KIND_GREATEST_THICKNESS 1
+
+/**
+ * The word `least_fall`.
+ */
+#define OVS_FINISH_SOLVED_DEMANDS_KIND_LEAST_FALL 2
+
+/**
+ * The word `greatest_fall`.
+ */
+#define OVS_FINISH_SOLVED_DEMANDS_KIND_GREATEST_FALL 3
+
+/**
+ * The word `steepest`.
+ */
+#define OVS_FINISH_SOLVED_DEMANDS_KIND_STEEPEST 4
+
+/**
+ * The word `cross_fall`.
+ */
+#define OVS_FINISH_SOLVED_DEMANDS_KIND_CROSS_FALL 5
+
+/**
+ * The word `level`.
+ */
+#define OVS_FINISH_SOLVED_DEMANDS_KIND_LEVEL 6
+
+/**
+ * The word `at_most`.
+ */
+#define OVS_FINISH_SOLVED_DEMANDS_KIND_AT_MOST 7
+
+/**
+ * The word `at_least`.
+ */
+#define OVS_FINISH_SOLVED_DEMANDS_KIND_AT_LEAST 8
+
+/**
+ * The word `exactly`.
+ */
+#define OVS_FINISH_SOLVED_DEMANDS_KIND_EXACTLY 9
+
+/**
+ * The word `no`.
+ */
+#define OVS_FINISH_SOLVED_DEMANDS_FIRM_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_FINISH_SOLVED_DEMANDS_FIRM_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_FINISH_SOLVED_EDGES_BIND_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_FINISH_SOLVED_EDGES_BIND_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_FINISH_SOLVED_SET_OUT_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_FINISH_SOLVED_SET_OUT_YES 1
+
+/**
+ * The word `length`.
+ */
+#define OVS_FINISH_SOLVED_KEPT_COUNTED_IN_LENGTH 0
+
+/**
+ * The word `fall`.
+ */
+#define OVS_FINISH_SOLVED_KEPT_COUNTED_IN_FALL 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_FINISH_SOLVED_KEPT_ADDED_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_FINISH_SOLVED_KEPT_ADDED_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_FINISH_SOLVED_KEPT_BINDS_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_FINISH_SOLVED_KEPT_BINDS_YES 1
+
+/**
+ * The result `kept`: whether all can be kept.
+ */
+#define OVS_FINISH_CONFLICTS_KEPT 0
+
+/**
+ * The result `complete`: whether these are all the sets; at most ten are told.
+ */
+#define OVS_FINISH_CONFLICTS_COMPLETE 1
+
+/**
+ * The result `sets`: the sets.
+ */
+#define OVS_FINISH_CONFLICTS_SETS 2
+
+/**
+ * The column `set` of `sets`: the number of the set.
+ */
+#define OVS_FINISH_CONFLICTS_SETS_SET 0
+
+/**
+ * The column `demand` of `sets`: its name.
+ */
+#define OVS_FINISH_CONFLICTS_SETS_DEMAND 1
+
+/**
+ * The column `by` of `sets` (in or mm): by how much it must give way, alone in its set; none where that does not
+ * help.
+ */
+#define OVS_FINISH_CONFLICTS_SETS_BY 2
+
+/**
+ * The column `by_fall` of `sets` (in/ft or %): the same for a fall.
+ */
+#define OVS_FINISH_CONFLICTS_SETS_BY_FALL 3
+
+/**
+ * The column `said` of `sets`: the same in words.
+ */
+#define OVS_FINISH_CONFLICTS_SETS_SAID 4
+
+/**
+ * The result `alone`: what mends everything alone.
+ */
+#define OVS_FINISH_CONFLICTS_ALONE 3
+
+/**
+ * The column `demand` of `alone`: its name.
+ */
+#define OVS_FINISH_CONFLICTS_ALONE_DEMAND 0
+
+/**
+ * The column `by` of `alone` (in or mm): by how much it must give way, alone in its set; none where that does not
+ * help.
+ */
+#define OVS_FINISH_CONFLICTS_ALONE_BY 1
+
+/**
+ * The column `by_fall` of `alone` (in/ft or %): the same for a fall.
+ */
+#define OVS_FINISH_CONFLICTS_ALONE_BY_FALL 2
+
+/**
+ * The column `said` of `alone`: the same in words.
+ */
+#define OVS_FINISH_CONFLICTS_ALONE_SAID 3
+
+/**
+ * The result `together`: what mends everything with the least weighted sum.
+ */
+#define OVS_FINISH_CONFLICTS_TOGETHER 4
+
+/**
+ * The column `demand` of `together`: its name.
+ */
+#define OVS_FINISH_CONFLICTS_TOGETHER_DEMAND 0
+
+/**
+ * The column `by` of `together` (in or mm): by how much it must give way, alone in its set; none where that does
+ * not help.
+ */
+#define OVS_FINISH_CONFLICTS_TOGETHER_BY 1
+
+/**
+ * The column `by_fall` of `together` (in/ft or %): the same for a fall.
+ */
+#define OVS_FINISH_CONFLICTS_TOGETHER_BY_FALL 2
+
+/**
+ * The column `said` of `together`: the same in words.
+ */
+#define OVS_FINISH_CONFLICTS_TOGETHER_SAID 3
+
+/**
+ * The result `said`: all of it in sentences.
+ */
+#define OVS_FINISH_CONFLICTS_SAID 5
+
+/**
+ * How many results there are.
+ */
+#define OVS_FINISH_CONFLICTS_RESULTS 6
+
+/**
+ * The word `least_thickness`.
+ */
+#define OVS_FINISH_CONFLICTS_DEMANDS_KIND_LEAST_THICKNESS 0
+
+/**
+ * The word `greatest_thickness`.
+ */
+#define OVS_FINISH_CONFLICTS_DEMANDS_KIND_GREATEST_THICKNESS 1
+
+/**
+ * The word `least_fall`.
+ */
+#define OVS_FINISH_CONFLICTS_DEMANDS_KIND_LEAST_FALL 2
+
+/**
+ * The word `greatest_fall`.
+ */
+#define OVS_FINISH_CONFLICTS_DEMANDS_KIND_GREATEST_FALL 3
+
+/**
+ * The word `steepest`.
+ */
+#define OVS_FINISH_CONFLICTS_DEMANDS_KIND_STEEPEST 4
+
+/**
+ * The word `cross_fall`.
+ */
+#define OVS_FINISH_CONFLICTS_DEMANDS_KIND_CROSS_FALL 5
+
+/**
+ * The word `level`.
+ */
+#define OVS_FINISH_CONFLICTS_DEMANDS_KIND_LEVEL 6
+
+/**
+ * The word `at_most`.
+ */
+#define OVS_FINISH_CONFLICTS_DEMANDS_KIND_AT_MOST 7
+
+/**
+ * The word `at_least`.
+ */
+#define OVS_FINISH_CONFLICTS_DEMANDS_KIND_AT_LEAST 8
+
+/**
+ * The word `exactly`.
+ */
+#define OVS_FINISH_CONFLICTS_DEMANDS_KIND_EXACTLY 9
+
+/**
+ * The word `no`.
+ */
+#define OVS_FINISH_CONFLICTS_DEMANDS_FIRM_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_FINISH_CONFLICTS_DEMANDS_FIRM_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_FINISH_CONFLICTS_EDGES_BIND_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_FINISH_CONFLICTS_EDGES_BIND_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_FINISH_CONFLICTS_KEPT_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_FINISH_CONFLICTS_KEPT_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_FINISH_CONFLICTS_COMPLETE_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_FINISH_CONFLICTS_COMPLETE_YES 1
+
+/**
+ * The result `curve`: the concrete for each value.
+ */
+#define OVS_FINISH_SWEEP_CURVE 0
+
+/**
+ * The column `length` of `curve` (in or mm): the thickness or tolerance.
+ */
+#define OVS_FINISH_SWEEP_CURVE_LENGTH 0
+
+/**
+ * The column `fall` of `curve` (in/ft or %): the fall.
+ */
+#define OVS_FINISH_SWEEP_CURVE_FALL 1
+
+/**
+ * The column `elevation` of `curve` (ft or m): the height.
+ */
+#define OVS_FINISH_SWEEP_CURVE_ELEVATION 2
+
+/**
+ * The column `concrete` of `curve` (yd3 or m3): the least concrete; none where the demands cannot be kept.
+ */
+#define OVS_FINISH_SWEEP_CURVE_CONCRETE 3
+
+/**
+ * How many results there are.
+ */
+#define OVS_FINISH_SWEEP_RESULTS 1
+
+/**
+ * The word `least_thickness`.
+ */
+#define OVS_FINISH_SWEEP_DEMANDS_KIND_LEAST_THICKNESS 0
+
+/**
+ * The word `greatest_thickness`.
+ */
+#define OVS_FINISH_SWEEP_DEMANDS_KIND_GREATEST_THICKNESS 1
+
+/**
+ * The word `least_fall`.
+ */
+#define OVS_FINISH_SWEEP_DEMANDS_KIND_LEAST_FALL 2
+
+/**
+ * The word `greatest_fall`.
+ */
+#define OVS_FINISH_SWEEP_DEMANDS_KIND_GREATEST_FALL 3
+
+/**
+ * The word `steepest`.
+ */
+#define OVS_FINISH_SWEEP_DEMANDS_KIND_STEEPEST 4
+
+/**
+ * The word `cross_fall`.
+ */
+#define OVS_FINISH_SWEEP_DEMANDS_KIND_CROSS_FALL 5
+
+/**
+ * The word `level`.
+ */
+#define OVS_FINISH_SWEEP_DEMANDS_KIND_LEVEL 6
+
+/**
+ * The word `at_most`.
+ */
+#define OVS_FINISH_SWEEP_DEMANDS_KIND_AT_MOST 7
+
+/**
+ * The word `at_least`.
+ */
+#define OVS_FINISH_SWEEP_DEMANDS_KIND_AT_LEAST 8
+
+/**
+ * The word `exactly`.
+ */
+#define OVS_FINISH_SWEEP_DEMANDS_KIND_EXACTLY 9
+
+/**
+ * The word `no`.
+ */
+#define OVS_FINISH_SWEEP_DEMANDS_FIRM_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_FINISH_SWEEP_DEMANDS_FIRM_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_FINISH_SWEEP_EDGES_BIND_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_FINISH_SWEEP_EDGES_BIND_YES 1
 
 /**
  * The result `area` (ft2 or m2): plan area.
@@ -10003,6 +10639,671 @@ int ovs_finish_facets_si_why(const ovs_finish *finish,
                              char *text,
                              int text_len,
                              int *needed);
+
+/**
+ * The finish that takes the least concrete under all demands, proved, with the price of each demand, and rounded
+ * to what can be set out.
+ *
+ * Equation: least integral of finish less old slab, finish plane over each facet, facets meeting, all demands
+ * kept; with grinding at a price: concrete and ground volume at their prices.
+ * Taken for granted: old slab plane over each triangle; the finish nowhere dips below it, but for what may be
+ * ground; door lines level, falls square to their edge, a level perimeter about a drain, unless set_out is no.
+ *
+ * - `survey`: the old slab.
+ * - `demands_kind`: what is demanded; 0 least_thickness, 1 greatest_thickness, 2 least_fall, 3 greatest_fall, 4
+ *   steepest, 5 cross_fall, 6 level, 7 at_most, 8 at_least, 9 exactly.
+ * - `demands_rows`: what the finish must keep: how many rows, each a demand on the finish; at least 1.
+ * - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `demands`: what it is called in the answer: side door; required.
+ *   - `thickness` of `demands` (in): a least or greatest thickness; at least 0 in, at most 120 in; may be left
+ *     out.
+ *   - `fall` of `demands` (in/ft): a least or greatest fall; steepest: in any direction; cross_fall: along the
+ *     line; at least 0 in/ft, at most 12 in/ft; may be left out.
+ *   - `elevation` of `demands` (ft): a height that is not passed, reached, or had exactly; at least -32808.3989501
+ *     ft, at most 32808.3989501 ft; may be left out.
+ *   - `tolerance` of `demands` (in): how far a level line may be out of level; none for dead level; at least 0 in,
+ *     at most 120 in; may be left out.
+ *   - `edge` of `demands`: an edge of the outline: where a fall goes, or the line; may be left out.
+ *   - `x` of `demands` (ft): or a place: a drain, a point, the start of a line, from the left; at least
+ *     -328083.989501 ft, at most 328083.989501 ft; may be left out.
+ *   - `y` of `demands` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; may be left
+ *     out.
+ *   - `x_to` of `demands` (ft): the end of the line, from the left; at least -328083.989501 ft, at most
+ *     328083.989501 ft; may be left out.
+ *   - `y_to` of `demands` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; may be left
+ *     out.
+ *   - `facet` of `demands`: which facets a fall is of: their name, or what they fall to; all if it is left out;
+ *     may be left out.
+ *   - `zone` of `demands`: where a thickness is demanded: a name among the zones; everywhere if it is left out;
+ *     may be left out.
+ *   - `firm` of `demands`: whether it stands firm: no conflict blames it; 0 no, 1 yes; may be left out.
+ *   - `weight` of `demands` (1): what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+ *     usual; more than 0 1; may be left out.
+ *   - `zones`: corners of the zones that demands name; may be left out.
+ *   - `zone` of `zones`: name of the zone; required.
+ *   - `x` of `zones` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft; required.
+ *   - `y` of `zones` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; required.
+ *   - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be left
+ *     out.
+ *   - `margin` (in): margin on every least thickness; at least 0 in, at most 120 in; where left out 3/8 in,
+ *     because reading, texture and strike-off.
+ *   - `edges_bind`: whether thickness binds beyond the shots too, where the old slab is extended; 0 no, 1 yes; may
+ *     be left out.
+ *   - `concrete_price` (/yd3): price of concrete; at least 0 /yd3, at most 7645548.57984 /yd3; may be left out.
+ *   - `grind_at_most` (in): how deep high spots may be ground; at least 0 in, at most 120 in; may be left out.
+ *   - `grinding_price` (/yd3): price of what is ground off; at least 0 /yd3, at most 7645548.57984 /yd3; may be
+ *     left out.
+ *   - `round` (in): heights are whole steps of this from the datum; at least 0 in, at most 12 in; where left out
+ *     1/8 in, because finer cannot be set out.
+ *   - `datum` (ft): the height the steps are counted from, usually the benchmark; at least -32808.3989501 ft, at
+ *     most 32808.3989501 ft; where left out 0 ft, because the job datum.
+ *   - `round_fall` (in/ft): falls are whole steps of this; at least 0 in/ft, at most 12 in/ft; where left out 1/16
+ *     in/ft, because finer cannot be struck off.
+ *   - `set_out`: no for the planned finish as it comes out, with nothing added or rounded; 0 no, 1 yes; may be
+ *     left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_SOLVED_FINISH: the finish to be built, in whole steps.
+ *   - OVS_FINISH_SOLVED_CONCRETE (yd3): its concrete.
+ *   - OVS_FINISH_SOLVED_GROUND (yd3): what is ground off under it.
+ *   - OVS_FINISH_SOLVED_COST (money): concrete and grinding at their prices.
+ *   - OVS_FINISH_SOLVED_PLANNED: the finish before rounding.
+ *   - OVS_FINISH_SOLVED_PLANNED_CONCRETE (yd3): its concrete.
+ *   - OVS_FINISH_SOLVED_PLANNED_COST (money): its cost.
+ *   - OVS_FINISH_SOLVED_BARE: the finish by the demands alone: no margin, nothing added or rounded.
+ *   - OVS_FINISH_SOLVED_BARE_CONCRETE (yd3): its concrete.
+ *   - OVS_FINISH_SOLVED_BARE_COST (money): its cost.
+ *   - OVS_FINISH_SOLVED_BOUND (yd3): no finish planned so costs less than this, in volume of concrete.
+ *   - OVS_FINISH_SOLVED_GAP (1): how far the planned cost may be above the least, as a share.
+ *   - OVS_FINISH_SOLVED_LEAST_SLACK (in): how far the demand that is kept most narrowly is from being broken; less
+ *     than none by rounding only.
+ *   - OVS_FINISH_SOLVED_ROWS: how many rows were looked at for that.
+ *   - OVS_FINISH_SOLVED_ROUND (in): the step of heights that could be kept; none where nothing is rounded.
+ *   - OVS_FINISH_SOLVED_ROUND_FALL (in/ft): the step of falls that could be kept.
+ *   - OVS_FINISH_SOLVED_KEPT: how each demand stands, and what it costs.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST,
+ * OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER, OVS_DEMANDS_CONFLICT, OVS_ZONE_UNKNOWN.
+ * Basis: plane and solid geometry: derived.
+ * Basis: no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+ * contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
+ * simplex method, from memory: confirm.
+ * Basis: 3/8 in over the least thickness, from reading 1/8, texture 3/16 and strike-off 3/16 in: common practice,
+ * no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/8 in/ft",null],"elevation":[null,null,"100.2 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]},"concrete_price":"165 /yd3"}
+ */
+ovs_answer *ovs_finish_solved_us(const ovs_survey *survey,
+                                 const int *demands_kind,
+                                 int demands_rows,
+                                 const ovs_finish *layout,
+                                 const char *options_json,
+                                 int options_len,
+                                 int *status,
+                                 int *notes,
+                                 int notes_len,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * The finish that takes the least concrete under all demands, proved, with the price of each demand, and rounded
+ * to what can be set out.
+ *
+ * Equation: least integral of finish less old slab, finish plane over each facet, facets meeting, all demands
+ * kept; with grinding at a price: concrete and ground volume at their prices.
+ * Taken for granted: old slab plane over each triangle; the finish nowhere dips below it, but for what may be
+ * ground; door lines level, falls square to their edge, a level perimeter about a drain, unless set_out is no.
+ *
+ * - `survey`: the old slab.
+ * - `demands_kind`: what is demanded; 0 least_thickness, 1 greatest_thickness, 2 least_fall, 3 greatest_fall, 4
+ *   steepest, 5 cross_fall, 6 level, 7 at_most, 8 at_least, 9 exactly.
+ * - `demands_rows`: what the finish must keep: how many rows, each a demand on the finish; at least 1.
+ * - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `demands`: what it is called in the answer: side door; required.
+ *   - `thickness` of `demands` (mm): a least or greatest thickness; at least 0 mm, at most 3048 mm; may be left
+ *     out.
+ *   - `fall` of `demands` (%): a least or greatest fall; steepest: in any direction; cross_fall: along the line;
+ *     at least 0 %, at most 100 %; may be left out.
+ *   - `elevation` of `demands` (m): a height that is not passed, reached, or had exactly; at least -10000 m, at
+ *     most 10000 m; may be left out.
+ *   - `tolerance` of `demands` (mm): how far a level line may be out of level; none for dead level; at least 0 mm,
+ *     at most 3048 mm; may be left out.
+ *   - `edge` of `demands`: an edge of the outline: where a fall goes, or the line; may be left out.
+ *   - `x` of `demands` (m): or a place: a drain, a point, the start of a line, from the left; at least -100000 m,
+ *     at most 100000 m; may be left out.
+ *   - `y` of `demands` (m): from the front; at least -100000 m, at most 100000 m; may be left out.
+ *   - `x_to` of `demands` (m): the end of the line, from the left; at least -100000 m, at most 100000 m; may be
+ *     left out.
+ *   - `y_to` of `demands` (m): from the front; at least -100000 m, at most 100000 m; may be left out.
+ *   - `facet` of `demands`: which facets a fall is of: their name, or what they fall to; all if it is left out;
+ *     may be left out.
+ *   - `zone` of `demands`: where a thickness is demanded: a name among the zones; everywhere if it is left out;
+ *     may be left out.
+ *   - `firm` of `demands`: whether it stands firm: no conflict blames it; 0 no, 1 yes; may be left out.
+ *   - `weight` of `demands` (1): what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+ *     usual; more than 0 1; may be left out.
+ *   - `zones`: corners of the zones that demands name; may be left out.
+ *   - `zone` of `zones`: name of the zone; required.
+ *   - `x` of `zones` (m): from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `zones` (m): from the front; at least -100000 m, at most 100000 m; required.
+ *   - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be left
+ *     out.
+ *   - `margin` (mm): margin on every least thickness; at least 0 mm, at most 3048 mm; where left out 3/8 in,
+ *     because reading, texture and strike-off.
+ *   - `edges_bind`: whether thickness binds beyond the shots too, where the old slab is extended; 0 no, 1 yes; may
+ *     be left out.
+ *   - `concrete_price` (/m3): price of concrete; at least 0 /m3, at most 10000000 /m3; may be left out.
+ *   - `grind_at_most` (mm): how deep high spots may be ground; at least 0 mm, at most 3048 mm; may be left out.
+ *   - `grinding_price` (/m3): price of what is ground off; at least 0 /m3, at most 10000000 /m3; may be left out.
+ *   - `round` (mm): heights are whole steps of this from the datum; at least 0 mm, at most 304.8 mm; where left
+ *     out 1/8 in, because finer cannot be set out.
+ *   - `datum` (m): the height the steps are counted from, usually the benchmark; at least -10000 m, at most 10000
+ *     m; where left out 0 ft, because the job datum.
+ *   - `round_fall` (%): falls are whole steps of this; at least 0 %, at most 100 %; where left out 1/16 in/ft,
+ *     because finer cannot be struck off.
+ *   - `set_out`: no for the planned finish as it comes out, with nothing added or rounded; 0 no, 1 yes; may be
+ *     left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_SOLVED_FINISH: the finish to be built, in whole steps.
+ *   - OVS_FINISH_SOLVED_CONCRETE (m3): its concrete.
+ *   - OVS_FINISH_SOLVED_GROUND (m3): what is ground off under it.
+ *   - OVS_FINISH_SOLVED_COST (money): concrete and grinding at their prices.
+ *   - OVS_FINISH_SOLVED_PLANNED: the finish before rounding.
+ *   - OVS_FINISH_SOLVED_PLANNED_CONCRETE (m3): its concrete.
+ *   - OVS_FINISH_SOLVED_PLANNED_COST (money): its cost.
+ *   - OVS_FINISH_SOLVED_BARE: the finish by the demands alone: no margin, nothing added or rounded.
+ *   - OVS_FINISH_SOLVED_BARE_CONCRETE (m3): its concrete.
+ *   - OVS_FINISH_SOLVED_BARE_COST (money): its cost.
+ *   - OVS_FINISH_SOLVED_BOUND (m3): no finish planned so costs less than this, in volume of concrete.
+ *   - OVS_FINISH_SOLVED_GAP (1): how far the planned cost may be above the least, as a share.
+ *   - OVS_FINISH_SOLVED_LEAST_SLACK (mm): how far the demand that is kept most narrowly is from being broken; less
+ *     than none by rounding only.
+ *   - OVS_FINISH_SOLVED_ROWS: how many rows were looked at for that.
+ *   - OVS_FINISH_SOLVED_ROUND (mm): the step of heights that could be kept; none where nothing is rounded.
+ *   - OVS_FINISH_SOLVED_ROUND_FALL (%): the step of falls that could be kept.
+ *   - OVS_FINISH_SOLVED_KEPT: how each demand stands, and what it costs.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST,
+ * OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER, OVS_DEMANDS_CONFLICT, OVS_ZONE_UNKNOWN.
+ * Basis: plane and solid geometry: derived.
+ * Basis: no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+ * contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
+ * simplex method, from memory: confirm.
+ * Basis: 3/8 in over the least thickness, from reading 1/8, texture 3/16 and strike-off 3/16 in: common practice,
+ * no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/8 in/ft",null],"elevation":[null,null,"100.2 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]},"concrete_price":"165 /yd3"}
+ */
+ovs_answer *ovs_finish_solved_si(const ovs_survey *survey,
+                                 const int *demands_kind,
+                                 int demands_rows,
+                                 const ovs_finish *layout,
+                                 const char *options_json,
+                                 int options_len,
+                                 int *status,
+                                 int *notes,
+                                 int notes_len,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * Why ovs_finish_solved_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_solved_us_why(const ovs_survey *survey,
+                             const int *demands_kind,
+                             int demands_rows,
+                             const ovs_finish *layout,
+                             const char *options_json,
+                             int options_len,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
+ * Why ovs_finish_solved_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_solved_si_why(const ovs_survey *survey,
+                             const int *demands_kind,
+                             int demands_rows,
+                             const ovs_finish *layout,
+                             const char *options_json,
+                             int options_len,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
+ * Which demands on the finish cannot be kept together: every smallest set, and by how much each of its demands
+ * would have to give way.
+ *
+ * Equation: a set is told when its rows have weights w >= 0 with w A = 0 and w b > 0, and no part of it has; gives
+ * way by the least t with A u + share t >= b.
+ * Taken for granted: heights and falls unrounded; the margin counts; demands that stand firm are kept and not
+ * blamed.
+ *
+ * - `survey`: the old slab.
+ * - `demands_kind`: what is demanded; 0 least_thickness, 1 greatest_thickness, 2 least_fall, 3 greatest_fall, 4
+ *   steepest, 5 cross_fall, 6 level, 7 at_most, 8 at_least, 9 exactly.
+ * - `demands_rows`: what the finish must keep: how many rows, each a demand on the finish; at least 1.
+ * - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `demands`: what it is called in the answer: side door; required.
+ *   - `thickness` of `demands` (in): a least or greatest thickness; at least 0 in, at most 120 in; may be left
+ *     out.
+ *   - `fall` of `demands` (in/ft): a least or greatest fall; steepest: in any direction; cross_fall: along the
+ *     line; at least 0 in/ft, at most 12 in/ft; may be left out.
+ *   - `elevation` of `demands` (ft): a height that is not passed, reached, or had exactly; at least -32808.3989501
+ *     ft, at most 32808.3989501 ft; may be left out.
+ *   - `tolerance` of `demands` (in): how far a level line may be out of level; none for dead level; at least 0 in,
+ *     at most 120 in; may be left out.
+ *   - `edge` of `demands`: an edge of the outline: where a fall goes, or the line; may be left out.
+ *   - `x` of `demands` (ft): or a place: a drain, a point, the start of a line, from the left; at least
+ *     -328083.989501 ft, at most 328083.989501 ft; may be left out.
+ *   - `y` of `demands` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; may be left
+ *     out.
+ *   - `x_to` of `demands` (ft): the end of the line, from the left; at least -328083.989501 ft, at most
+ *     328083.989501 ft; may be left out.
+ *   - `y_to` of `demands` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; may be left
+ *     out.
+ *   - `facet` of `demands`: which facets a fall is of: their name, or what they fall to; all if it is left out;
+ *     may be left out.
+ *   - `zone` of `demands`: where a thickness is demanded: a name among the zones; everywhere if it is left out;
+ *     may be left out.
+ *   - `firm` of `demands`: whether it stands firm: no conflict blames it; 0 no, 1 yes; may be left out.
+ *   - `weight` of `demands` (1): what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+ *     usual; more than 0 1; may be left out.
+ *   - `zones`: corners of the zones that demands name; may be left out.
+ *   - `zone` of `zones`: name of the zone; required.
+ *   - `x` of `zones` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft; required.
+ *   - `y` of `zones` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; required.
+ *   - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be left
+ *     out.
+ *   - `margin` (in): margin on every least thickness; at least 0 in, at most 120 in; where left out 3/8 in,
+ *     because reading, texture and strike-off.
+ *   - `edges_bind`: whether thickness binds beyond the shots too, where the old slab is extended; 0 no, 1 yes; may
+ *     be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_CONFLICTS_KEPT: whether all can be kept; 0 no, 1 yes.
+ *   - OVS_FINISH_CONFLICTS_COMPLETE: whether these are all the sets; at most ten are told; 0 no, 1 yes.
+ *   - OVS_FINISH_CONFLICTS_SETS: the sets.
+ *   - OVS_FINISH_CONFLICTS_ALONE: what mends everything alone.
+ *   - OVS_FINISH_CONFLICTS_TOGETHER: what mends everything with the least weighted sum.
+ *   - OVS_FINISH_CONFLICTS_SAID: all of it in sentences.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_KEY_MISSING,
+ * OVS_KEY_REPEATED, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+ * contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
+ * simplex method, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"margin":"0 in","demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/4 in/ft",null],"elevation":[null,null,"99.7 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]}}
+ */
+ovs_answer *ovs_finish_conflicts_us(const ovs_survey *survey,
+                                    const int *demands_kind,
+                                    int demands_rows,
+                                    const ovs_finish *layout,
+                                    const char *options_json,
+                                    int options_len,
+                                    int *status,
+                                    int *notes,
+                                    int notes_len,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * Which demands on the finish cannot be kept together: every smallest set, and by how much each of its demands
+ * would have to give way.
+ *
+ * Equation: a set is told when its rows have weights w >= 0 with w A = 0 and w b > 0, and no part of it has; gives
+ * way by the least t with A u + share t >= b.
+ * Taken for granted: heights and falls unrounded; the margin counts; demands that stand firm are kept and not
+ * blamed.
+ *
+ * - `survey`: the old slab.
+ * - `demands_kind`: what is demanded; 0 least_thickness, 1 greatest_thickness, 2 least_fall, 3 greatest_fall, 4
+ *   steepest, 5 cross_fall, 6 level, 7 at_most, 8 at_least, 9 exactly.
+ * - `demands_rows`: what the finish must keep: how many rows, each a demand on the finish; at least 1.
+ * - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `demands`: what it is called in the answer: side door; required.
+ *   - `thickness` of `demands` (mm): a least or greatest thickness; at least 0 mm, at most 3048 mm; may be left
+ *     out.
+ *   - `fall` of `demands` (%): a least or greatest fall; steepest: in any direction; cross_fall: along the line;
+ *     at least 0 %, at most 100 %; may be left out.
+ *   - `elevation` of `demands` (m): a height that is not passed, reached, or had exactly; at least -10000 m, at
+ *     most 10000 m; may be left out.
+ *   - `tolerance` of `demands` (mm): how far a level line may be out of level; none for dead level; at least 0 mm,
+ *     at most 3048 mm; may be left out.
+ *   - `edge` of `demands`: an edge of the outline: where a fall goes, or the line; may be left out.
+ *   - `x` of `demands` (m): or a place: a drain, a point, the start of a line, from the left; at least -100000 m,
+ *     at most 100000 m; may be left out.
+ *   - `y` of `demands` (m): from the front; at least -100000 m, at most 100000 m; may be left out.
+ *   - `x_to` of `demands` (m): the end of the line, from the left; at least -100000 m, at most 100000 m; may be
+ *     left out.
+ *   - `y_to` of `demands` (m): from the front; at least -100000 m, at most 100000 m; may be left out.
+ *   - `facet` of `demands`: which facets a fall is of: their name, or what they fall to; all if it is left out;
+ *     may be left out.
+ *   - `zone` of `demands`: where a thickness is demanded: a name among the zones; everywhere if it is left out;
+ *     may be left out.
+ *   - `firm` of `demands`: whether it stands firm: no conflict blames it; 0 no, 1 yes; may be left out.
+ *   - `weight` of `demands` (1): what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+ *     usual; more than 0 1; may be left out.
+ *   - `zones`: corners of the zones that demands name; may be left out.
+ *   - `zone` of `zones`: name of the zone; required.
+ *   - `x` of `zones` (m): from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `zones` (m): from the front; at least -100000 m, at most 100000 m; required.
+ *   - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be left
+ *     out.
+ *   - `margin` (mm): margin on every least thickness; at least 0 mm, at most 3048 mm; where left out 3/8 in,
+ *     because reading, texture and strike-off.
+ *   - `edges_bind`: whether thickness binds beyond the shots too, where the old slab is extended; 0 no, 1 yes; may
+ *     be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_CONFLICTS_KEPT: whether all can be kept; 0 no, 1 yes.
+ *   - OVS_FINISH_CONFLICTS_COMPLETE: whether these are all the sets; at most ten are told; 0 no, 1 yes.
+ *   - OVS_FINISH_CONFLICTS_SETS: the sets.
+ *   - OVS_FINISH_CONFLICTS_ALONE: what mends everything alone.
+ *   - OVS_FINISH_CONFLICTS_TOGETHER: what mends everything with the least weighted sum.
+ *   - OVS_FINISH_CONFLICTS_SAID: all of it in sentences.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_KEY_MISSING,
+ * OVS_KEY_REPEATED, OVS_NULL_POINTER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+ * contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
+ * simplex method, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"margin":"0 in","demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/4 in/ft",null],"elevation":[null,null,"99.7 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]}}
+ */
+ovs_answer *ovs_finish_conflicts_si(const ovs_survey *survey,
+                                    const int *demands_kind,
+                                    int demands_rows,
+                                    const ovs_finish *layout,
+                                    const char *options_json,
+                                    int options_len,
+                                    int *status,
+                                    int *notes,
+                                    int notes_len,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * Why ovs_finish_conflicts_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_conflicts_us_why(const ovs_survey *survey,
+                                const int *demands_kind,
+                                int demands_rows,
+                                const ovs_finish *layout,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * Why ovs_finish_conflicts_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_conflicts_si_why(const ovs_survey *survey,
+                                const int *demands_kind,
+                                int demands_rows,
+                                const ovs_finish *layout,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * The least concrete for a range of one demand, all others as they are: what each inch, each fall costs.
+ *
+ * Equation: as for the finish of least concrete, unrounded, for each value.
+ * Taken for granted: old slab plane over each triangle; the margin counts.
+ *
+ * - `survey`: the old slab.
+ * - `demands_kind`: what is demanded; 0 least_thickness, 1 greatest_thickness, 2 least_fall, 3 greatest_fall, 4
+ *   steepest, 5 cross_fall, 6 level, 7 at_most, 8 at_least, 9 exactly.
+ * - `demands_rows`: what the finish must keep: how many rows, each a demand on the finish; at least 1.
+ * - `demand`, `demand_len`: the name of the demand.
+ * - `values_length_in` (in): a thickness or a tolerance; at least 0 in, at most 120 in; may be left out; NaN for
+ *   an empty cell, may be null.
+ * - `values_fall_in_per_ft` (in/ft): a fall; at least 0 in/ft, at most 12 in/ft; may be left out; NaN for an empty
+ *   cell, may be null.
+ * - `values_elevation_ft` (ft): a height; at least -32808.3989501 ft, at most 32808.3989501 ft; may be left out;
+ *   NaN for an empty cell, may be null.
+ * - `values_rows`: the values it takes in turn: how many rows, each a value of the demand, in the column that goes
+ *   with it; at least 1.
+ * - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `demands`: what it is called in the answer: side door; required.
+ *   - `thickness` of `demands` (in): a least or greatest thickness; at least 0 in, at most 120 in; may be left
+ *     out.
+ *   - `fall` of `demands` (in/ft): a least or greatest fall; steepest: in any direction; cross_fall: along the
+ *     line; at least 0 in/ft, at most 12 in/ft; may be left out.
+ *   - `elevation` of `demands` (ft): a height that is not passed, reached, or had exactly; at least -32808.3989501
+ *     ft, at most 32808.3989501 ft; may be left out.
+ *   - `tolerance` of `demands` (in): how far a level line may be out of level; none for dead level; at least 0 in,
+ *     at most 120 in; may be left out.
+ *   - `edge` of `demands`: an edge of the outline: where a fall goes, or the line; may be left out.
+ *   - `x` of `demands` (ft): or a place: a drain, a point, the start of a line, from the left; at least
+ *     -328083.989501 ft, at most 328083.989501 ft; may be left out.
+ *   - `y` of `demands` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; may be left
+ *     out.
+ *   - `x_to` of `demands` (ft): the end of the line, from the left; at least -328083.989501 ft, at most
+ *     328083.989501 ft; may be left out.
+ *   - `y_to` of `demands` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; may be left
+ *     out.
+ *   - `facet` of `demands`: which facets a fall is of: their name, or what they fall to; all if it is left out;
+ *     may be left out.
+ *   - `zone` of `demands`: where a thickness is demanded: a name among the zones; everywhere if it is left out;
+ *     may be left out.
+ *   - `firm` of `demands`: whether it stands firm: no conflict blames it; 0 no, 1 yes; may be left out.
+ *   - `weight` of `demands` (1): what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+ *     usual; more than 0 1; may be left out.
+ *   - `zones`: corners of the zones that demands name; may be left out.
+ *   - `zone` of `zones`: name of the zone; required.
+ *   - `x` of `zones` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft; required.
+ *   - `y` of `zones` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; required.
+ *   - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be left
+ *     out.
+ *   - `margin` (in): margin on every least thickness; at least 0 in, at most 120 in; where left out 3/8 in,
+ *     because reading, texture and strike-off.
+ *   - `edges_bind`: whether thickness binds beyond the shots too, where the old slab is extended; 0 no, 1 yes; may
+ *     be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_SWEEP_CURVE: the concrete for each value.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_CONTRADICTION,
+ * OVS_NULL_POINTER, OVS_DEMAND_UNKNOWN.
+ * Basis: plane and solid geometry: derived.
+ * Basis: no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+ * contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
+ * simplex method, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"demands":{"name":["least","fall"],"kind":["least_thickness","least_fall"],"thickness":["3 in",null],"fall":[null,"1/8 in/ft"],"edge":[null,"front"]},"demand":"least","values":{"length":["1 1/2 in","2 in","2 1/2 in","3 in","3 1/2 in","4 in"]}}
+ */
+ovs_answer *ovs_finish_sweep_us(const ovs_survey *survey,
+                                const int *demands_kind,
+                                int demands_rows,
+                                const char *demand,
+                                int demand_len,
+                                const double *values_length_in,
+                                const double *values_fall_in_per_ft,
+                                const double *values_elevation_ft,
+                                int values_rows,
+                                const ovs_finish *layout,
+                                const char *options_json,
+                                int options_len,
+                                int *status,
+                                int *notes,
+                                int notes_len,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * The least concrete for a range of one demand, all others as they are: what each inch, each fall costs.
+ *
+ * Equation: as for the finish of least concrete, unrounded, for each value.
+ * Taken for granted: old slab plane over each triangle; the margin counts.
+ *
+ * - `survey`: the old slab.
+ * - `demands_kind`: what is demanded; 0 least_thickness, 1 greatest_thickness, 2 least_fall, 3 greatest_fall, 4
+ *   steepest, 5 cross_fall, 6 level, 7 at_most, 8 at_least, 9 exactly.
+ * - `demands_rows`: what the finish must keep: how many rows, each a demand on the finish; at least 1.
+ * - `demand`, `demand_len`: the name of the demand.
+ * - `values_length_mm` (mm): a thickness or a tolerance; at least 0 mm, at most 3048 mm; may be left out; NaN for
+ *   an empty cell, may be null.
+ * - `values_fall_percent` (%): a fall; at least 0 %, at most 100 %; may be left out; NaN for an empty cell, may be
+ *   null.
+ * - `values_elevation_m` (m): a height; at least -10000 m, at most 10000 m; may be left out; NaN for an empty
+ *   cell, may be null.
+ * - `values_rows`: the values it takes in turn: how many rows, each a value of the demand, in the column that goes
+ *   with it; at least 1.
+ * - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `demands`: what it is called in the answer: side door; required.
+ *   - `thickness` of `demands` (mm): a least or greatest thickness; at least 0 mm, at most 3048 mm; may be left
+ *     out.
+ *   - `fall` of `demands` (%): a least or greatest fall; steepest: in any direction; cross_fall: along the line;
+ *     at least 0 %, at most 100 %; may be left out.
+ *   - `elevation` of `demands` (m): a height that is not passed, reached, or had exactly; at least -10000 m, at
+ *     most 10000 m; may be left out.
+ *   - `tolerance` of `demands` (mm): how far a level line may be out of level; none for dead level; at least 0 mm,
+ *     at most 3048 mm; may be left out.
+ *   - `edge` of `demands`: an edge of the outline: where a fall goes, or the line; may be left out.
+ *   - `x` of `demands` (m): or a place: a drain, a point, the start of a line, from the left; at least -100000 m,
+ *     at most 100000 m; may be left out.
+ *   - `y` of `demands` (m): from the front; at least -100000 m, at most 100000 m; may be left out.
+ *   - `x_to` of `demands` (m): the end of the line, from the left; at least -100000 m, at most 100000 m; may be
+ *     left out.
+ *   - `y_to` of `demands` (m): from the front; at least -100000 m, at most 100000 m; may be left out.
+ *   - `facet` of `demands`: which facets a fall is of: their name, or what they fall to; all if it is left out;
+ *     may be left out.
+ *   - `zone` of `demands`: where a thickness is demanded: a name among the zones; everywhere if it is left out;
+ *     may be left out.
+ *   - `firm` of `demands`: whether it stands firm: no conflict blames it; 0 no, 1 yes; may be left out.
+ *   - `weight` of `demands` (1): what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+ *     usual; more than 0 1; may be left out.
+ *   - `zones`: corners of the zones that demands name; may be left out.
+ *   - `zone` of `zones`: name of the zone; required.
+ *   - `x` of `zones` (m): from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `zones` (m): from the front; at least -100000 m, at most 100000 m; required.
+ *   - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be left
+ *     out.
+ *   - `margin` (mm): margin on every least thickness; at least 0 mm, at most 3048 mm; where left out 3/8 in,
+ *     because reading, texture and strike-off.
+ *   - `edges_bind`: whether thickness binds beyond the shots too, where the old slab is extended; 0 no, 1 yes; may
+ *     be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FINISH_SWEEP_CURVE: the concrete for each value.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_CONTRADICTION,
+ * OVS_NULL_POINTER, OVS_DEMAND_UNKNOWN.
+ * Basis: plane and solid geometry: derived.
+ * Basis: no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+ * contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
+ * simplex method, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"demands":{"name":["least","fall"],"kind":["least_thickness","least_fall"],"thickness":["3 in",null],"fall":[null,"1/8 in/ft"],"edge":[null,"front"]},"demand":"least","values":{"length":["1 1/2 in","2 in","2 1/2 in","3 in","3 1/2 in","4 in"]}}
+ */
+ovs_answer *ovs_finish_sweep_si(const ovs_survey *survey,
+                                const int *demands_kind,
+                                int demands_rows,
+                                const char *demand,
+                                int demand_len,
+                                const double *values_length_mm,
+                                const double *values_fall_percent,
+                                const double *values_elevation_m,
+                                int values_rows,
+                                const ovs_finish *layout,
+                                const char *options_json,
+                                int options_len,
+                                int *status,
+                                int *notes,
+                                int notes_len,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * Why ovs_finish_sweep_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_sweep_us_why(const ovs_survey *survey,
+                            const int *demands_kind,
+                            int demands_rows,
+                            const char *demand,
+                            int demand_len,
+                            const double *values_length_in,
+                            const double *values_fall_in_per_ft,
+                            const double *values_elevation_ft,
+                            int values_rows,
+                            const ovs_finish *layout,
+                            const char *options_json,
+                            int options_len,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * Why ovs_finish_sweep_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_finish_sweep_si_why(const ovs_survey *survey,
+                            const int *demands_kind,
+                            int demands_rows,
+                            const char *demand,
+                            int demand_len,
+                            const double *values_length_mm,
+                            const double *values_fall_percent,
+                            const double *values_elevation_m,
+                            int values_rows,
+                            const ovs_finish *layout,
+                            const char *options_json,
+                            int options_len,
+                            char *text,
+                            int text_len,
+                            int *needed);
 
 /**
  * The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.

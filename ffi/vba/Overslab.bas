@@ -1926,6 +1926,144 @@ Public Function OVS_FINISH_FACETS_SI_GET(ByVal result As Variant, ByVal finish A
     OVS_FINISH_FACETS_SI_GET = Called("finish_facets", "si", "get", result, Array(finish, survey))
 End Function
 
+' The finish that takes the least concrete under all demands, proved, with the price of each demand, and rounded to what can be set out.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
+' demands: what the finish must keep; a range with the columns name, kind, [thickness_in], [fall_in_per_ft], [elevation_ft], [tolerance_in], [edge], [x_ft], [y_ft], [x_to_ft], [y_to_ft], [facet], [zone], [firm], [weight_ratio]
+' zones: corners of the zones that demands name; a range with the columns zone, x_ft, y_ft; may be left out
+' layout: the facets in plan: a finish whose heights do not count; one plane if it is left out; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives; may be left out
+' margin_in: margin on every least thickness (in); at least 0 in, at most 120 in; left out: 3/8 in, because reading, texture and strike-off
+' edges_bind: whether thickness binds beyond the shots too, where the old slab is extended; no or yes; may be left out
+' concrete_price_per_yd3: price of concrete (/yd3); at least 0 /yd3, at most 7645548.57984 /yd3; may be left out
+' grind_at_most_in: how deep high spots may be ground (in); at least 0 in, at most 120 in; may be left out
+' grinding_price_per_yd3: price of what is ground off (/yd3); at least 0 /yd3, at most 7645548.57984 /yd3; may be left out
+' round_in: heights are whole steps of this from the datum (in); at least 0 in, at most 12 in; left out: 1/8 in, because finer cannot be set out
+' datum_ft: the height the steps are counted from, usually the benchmark (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; left out: 0 ft, because the job datum
+' round_fall_in_per_ft: falls are whole steps of this (in/ft); at least 0 in/ft, at most 12 in/ft; left out: 1/16 in/ft, because finer cannot be struck off
+' set_out: no for the planned finish as it comes out, with nothing added or rounded; no or yes; may be left out
+' Gives finish (the finish to be built, in whole steps), concrete_yd3 (its concrete), ground_yd3 (what is ground off under it), cost_money (concrete and grinding at their prices), planned (the finish before rounding), planned_concrete_yd3 (its concrete), planned_cost_money (its cost), bare (the finish by the demands alone: no margin, nothing added or rounded), bare_concrete_yd3 (its concrete), bare_cost_money (its cost), bound_yd3 (no finish planned so costs less than this, in volume of concrete), gap_ratio (how far the planned cost may be above the least, as a share), least_slack_in (how far the demand that is kept most narrowly is from being broken; less than none by rounding only), rows (how many rows were looked at for that), round_in (the step of heights that could be kept; none where nothing is rounded), round_fall_in_per_ft (the step of falls that could be kept), kept (how each demand stands, and what it costs).
+Public Function OVS_FINISH_SOLVED_US(ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_in As Variant, Optional ByVal edges_bind As Variant, Optional ByVal concrete_price_per_yd3 As Variant, Optional ByVal grind_at_most_in As Variant, Optional ByVal grinding_price_per_yd3 As Variant, Optional ByVal round_in As Variant, Optional ByVal datum_ft As Variant, Optional ByVal round_fall_in_per_ft As Variant, Optional ByVal set_out As Variant) As Variant
+    OVS_FINISH_SOLVED_US = Called("finish_solved", "us", "value", "", Array(survey, demands, zones, layout, margin_in, edges_bind, concrete_price_per_yd3, grind_at_most_in, grinding_price_per_yd3, round_in, datum_ft, round_fall_in_per_ft, set_out))
+End Function
+
+Public Function OVS_FINISH_SOLVED_US_WHY(ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_in As Variant, Optional ByVal edges_bind As Variant, Optional ByVal concrete_price_per_yd3 As Variant, Optional ByVal grind_at_most_in As Variant, Optional ByVal grinding_price_per_yd3 As Variant, Optional ByVal round_in As Variant, Optional ByVal datum_ft As Variant, Optional ByVal round_fall_in_per_ft As Variant, Optional ByVal set_out As Variant) As Variant
+    OVS_FINISH_SOLVED_US_WHY = Called("finish_solved", "us", "why", "", Array(survey, demands, zones, layout, margin_in, edges_bind, concrete_price_per_yd3, grind_at_most_in, grinding_price_per_yd3, round_in, datum_ft, round_fall_in_per_ft, set_out))
+End Function
+
+Public Function OVS_FINISH_SOLVED_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_in As Variant, Optional ByVal edges_bind As Variant, Optional ByVal concrete_price_per_yd3 As Variant, Optional ByVal grind_at_most_in As Variant, Optional ByVal grinding_price_per_yd3 As Variant, Optional ByVal round_in As Variant, Optional ByVal datum_ft As Variant, Optional ByVal round_fall_in_per_ft As Variant, Optional ByVal set_out As Variant) As Variant
+    OVS_FINISH_SOLVED_US_GET = Called("finish_solved", "us", "get", result, Array(survey, demands, zones, layout, margin_in, edges_bind, concrete_price_per_yd3, grind_at_most_in, grinding_price_per_yd3, round_in, datum_ft, round_fall_in_per_ft, set_out))
+End Function
+
+' The finish that takes the least concrete under all demands, proved, with the price of each demand, and rounded to what can be set out.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
+' demands: what the finish must keep; a range with the columns name, kind, [thickness_mm], [fall_percent], [elevation_m], [tolerance_mm], [edge], [x_m], [y_m], [x_to_m], [y_to_m], [facet], [zone], [firm], [weight_ratio]
+' zones: corners of the zones that demands name; a range with the columns zone, x_m, y_m; may be left out
+' layout: the facets in plan: a finish whose heights do not count; one plane if it is left out; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives; may be left out
+' margin_mm: margin on every least thickness (mm); at least 0 mm, at most 3048 mm; left out: 3/8 in, because reading, texture and strike-off
+' edges_bind: whether thickness binds beyond the shots too, where the old slab is extended; no or yes; may be left out
+' concrete_price_per_m3: price of concrete (/m3); at least 0 /m3, at most 10000000 /m3; may be left out
+' grind_at_most_mm: how deep high spots may be ground (mm); at least 0 mm, at most 3048 mm; may be left out
+' grinding_price_per_m3: price of what is ground off (/m3); at least 0 /m3, at most 10000000 /m3; may be left out
+' round_mm: heights are whole steps of this from the datum (mm); at least 0 mm, at most 304.8 mm; left out: 1/8 in, because finer cannot be set out
+' datum_m: the height the steps are counted from, usually the benchmark (m); at least -10000 m, at most 10000 m; left out: 0 ft, because the job datum
+' round_fall_percent: falls are whole steps of this (%); at least 0 %, at most 100 %; left out: 1/16 in/ft, because finer cannot be struck off
+' set_out: no for the planned finish as it comes out, with nothing added or rounded; no or yes; may be left out
+' Gives finish (the finish to be built, in whole steps), concrete_m3 (its concrete), ground_m3 (what is ground off under it), cost_money (concrete and grinding at their prices), planned (the finish before rounding), planned_concrete_m3 (its concrete), planned_cost_money (its cost), bare (the finish by the demands alone: no margin, nothing added or rounded), bare_concrete_m3 (its concrete), bare_cost_money (its cost), bound_m3 (no finish planned so costs less than this, in volume of concrete), gap_ratio (how far the planned cost may be above the least, as a share), least_slack_mm (how far the demand that is kept most narrowly is from being broken; less than none by rounding only), rows (how many rows were looked at for that), round_mm (the step of heights that could be kept; none where nothing is rounded), round_fall_percent (the step of falls that could be kept), kept (how each demand stands, and what it costs).
+Public Function OVS_FINISH_SOLVED_SI(ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_mm As Variant, Optional ByVal edges_bind As Variant, Optional ByVal concrete_price_per_m3 As Variant, Optional ByVal grind_at_most_mm As Variant, Optional ByVal grinding_price_per_m3 As Variant, Optional ByVal round_mm As Variant, Optional ByVal datum_m As Variant, Optional ByVal round_fall_percent As Variant, Optional ByVal set_out As Variant) As Variant
+    OVS_FINISH_SOLVED_SI = Called("finish_solved", "si", "value", "", Array(survey, demands, zones, layout, margin_mm, edges_bind, concrete_price_per_m3, grind_at_most_mm, grinding_price_per_m3, round_mm, datum_m, round_fall_percent, set_out))
+End Function
+
+Public Function OVS_FINISH_SOLVED_SI_WHY(ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_mm As Variant, Optional ByVal edges_bind As Variant, Optional ByVal concrete_price_per_m3 As Variant, Optional ByVal grind_at_most_mm As Variant, Optional ByVal grinding_price_per_m3 As Variant, Optional ByVal round_mm As Variant, Optional ByVal datum_m As Variant, Optional ByVal round_fall_percent As Variant, Optional ByVal set_out As Variant) As Variant
+    OVS_FINISH_SOLVED_SI_WHY = Called("finish_solved", "si", "why", "", Array(survey, demands, zones, layout, margin_mm, edges_bind, concrete_price_per_m3, grind_at_most_mm, grinding_price_per_m3, round_mm, datum_m, round_fall_percent, set_out))
+End Function
+
+Public Function OVS_FINISH_SOLVED_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_mm As Variant, Optional ByVal edges_bind As Variant, Optional ByVal concrete_price_per_m3 As Variant, Optional ByVal grind_at_most_mm As Variant, Optional ByVal grinding_price_per_m3 As Variant, Optional ByVal round_mm As Variant, Optional ByVal datum_m As Variant, Optional ByVal round_fall_percent As Variant, Optional ByVal set_out As Variant) As Variant
+    OVS_FINISH_SOLVED_SI_GET = Called("finish_solved", "si", "get", result, Array(survey, demands, zones, layout, margin_mm, edges_bind, concrete_price_per_m3, grind_at_most_mm, grinding_price_per_m3, round_mm, datum_m, round_fall_percent, set_out))
+End Function
+
+' Which demands on the finish cannot be kept together: every smallest set, and by how much each of its demands would have to give way.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
+' demands: what the finish must keep; a range with the columns name, kind, [thickness_in], [fall_in_per_ft], [elevation_ft], [tolerance_in], [edge], [x_ft], [y_ft], [x_to_ft], [y_to_ft], [facet], [zone], [firm], [weight_ratio]
+' zones: corners of the zones that demands name; a range with the columns zone, x_ft, y_ft; may be left out
+' layout: the facets in plan: a finish whose heights do not count; one plane if it is left out; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives; may be left out
+' margin_in: margin on every least thickness (in); at least 0 in, at most 120 in; left out: 3/8 in, because reading, texture and strike-off
+' edges_bind: whether thickness binds beyond the shots too, where the old slab is extended; no or yes; may be left out
+' Gives kept (whether all can be kept), complete (whether these are all the sets; at most ten are told), sets (the sets), alone (what mends everything alone), together (what mends everything with the least weighted sum), said (all of it in sentences).
+Public Function OVS_FINISH_CONFLICTS_US(ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_in As Variant, Optional ByVal edges_bind As Variant) As Variant
+    OVS_FINISH_CONFLICTS_US = Called("finish_conflicts", "us", "value", "", Array(survey, demands, zones, layout, margin_in, edges_bind))
+End Function
+
+Public Function OVS_FINISH_CONFLICTS_US_WHY(ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_in As Variant, Optional ByVal edges_bind As Variant) As Variant
+    OVS_FINISH_CONFLICTS_US_WHY = Called("finish_conflicts", "us", "why", "", Array(survey, demands, zones, layout, margin_in, edges_bind))
+End Function
+
+Public Function OVS_FINISH_CONFLICTS_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_in As Variant, Optional ByVal edges_bind As Variant) As Variant
+    OVS_FINISH_CONFLICTS_US_GET = Called("finish_conflicts", "us", "get", result, Array(survey, demands, zones, layout, margin_in, edges_bind))
+End Function
+
+' Which demands on the finish cannot be kept together: every smallest set, and by how much each of its demands would have to give way.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
+' demands: what the finish must keep; a range with the columns name, kind, [thickness_mm], [fall_percent], [elevation_m], [tolerance_mm], [edge], [x_m], [y_m], [x_to_m], [y_to_m], [facet], [zone], [firm], [weight_ratio]
+' zones: corners of the zones that demands name; a range with the columns zone, x_m, y_m; may be left out
+' layout: the facets in plan: a finish whose heights do not count; one plane if it is left out; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives; may be left out
+' margin_mm: margin on every least thickness (mm); at least 0 mm, at most 3048 mm; left out: 3/8 in, because reading, texture and strike-off
+' edges_bind: whether thickness binds beyond the shots too, where the old slab is extended; no or yes; may be left out
+' Gives kept (whether all can be kept), complete (whether these are all the sets; at most ten are told), sets (the sets), alone (what mends everything alone), together (what mends everything with the least weighted sum), said (all of it in sentences).
+Public Function OVS_FINISH_CONFLICTS_SI(ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_mm As Variant, Optional ByVal edges_bind As Variant) As Variant
+    OVS_FINISH_CONFLICTS_SI = Called("finish_conflicts", "si", "value", "", Array(survey, demands, zones, layout, margin_mm, edges_bind))
+End Function
+
+Public Function OVS_FINISH_CONFLICTS_SI_WHY(ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_mm As Variant, Optional ByVal edges_bind As Variant) As Variant
+    OVS_FINISH_CONFLICTS_SI_WHY = Called("finish_conflicts", "si", "why", "", Array(survey, demands, zones, layout, margin_mm, edges_bind))
+End Function
+
+Public Function OVS_FINISH_CONFLICTS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_mm As Variant, Optional ByVal edges_bind As Variant) As Variant
+    OVS_FINISH_CONFLICTS_SI_GET = Called("finish_conflicts", "si", "get", result, Array(survey, demands, zones, layout, margin_mm, edges_bind))
+End Function
+
+' The least concrete for a range of one demand, all others as they are: what each inch, each fall costs.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
+' demands: what the finish must keep; a range with the columns name, kind, [thickness_in], [fall_in_per_ft], [elevation_ft], [tolerance_in], [edge], [x_ft], [y_ft], [x_to_ft], [y_to_ft], [facet], [zone], [firm], [weight_ratio]
+' zones: corners of the zones that demands name; a range with the columns zone, x_ft, y_ft; may be left out
+' layout: the facets in plan: a finish whose heights do not count; one plane if it is left out; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives; may be left out
+' margin_in: margin on every least thickness (in); at least 0 in, at most 120 in; left out: 3/8 in, because reading, texture and strike-off
+' edges_bind: whether thickness binds beyond the shots too, where the old slab is extended; no or yes; may be left out
+' demand: the name of the demand; a text
+' values: the values it takes in turn; a range with the columns [length_in], [fall_in_per_ft], [elevation_ft]
+' Gives curve (the concrete for each value).
+Public Function OVS_FINISH_SWEEP_US(ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_in As Variant, Optional ByVal edges_bind As Variant, Optional ByVal demand As Variant, Optional ByVal values As Variant) As Variant
+    OVS_FINISH_SWEEP_US = Called("finish_sweep", "us", "value", "", Array(survey, demands, zones, layout, margin_in, edges_bind, demand, values))
+End Function
+
+Public Function OVS_FINISH_SWEEP_US_WHY(ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_in As Variant, Optional ByVal edges_bind As Variant, Optional ByVal demand As Variant, Optional ByVal values As Variant) As Variant
+    OVS_FINISH_SWEEP_US_WHY = Called("finish_sweep", "us", "why", "", Array(survey, demands, zones, layout, margin_in, edges_bind, demand, values))
+End Function
+
+Public Function OVS_FINISH_SWEEP_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_in As Variant, Optional ByVal edges_bind As Variant, Optional ByVal demand As Variant, Optional ByVal values As Variant) As Variant
+    OVS_FINISH_SWEEP_US_GET = Called("finish_sweep", "us", "get", result, Array(survey, demands, zones, layout, margin_in, edges_bind, demand, values))
+End Function
+
+' The least concrete for a range of one demand, all others as they are: what each inch, each fall costs.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
+' demands: what the finish must keep; a range with the columns name, kind, [thickness_mm], [fall_percent], [elevation_m], [tolerance_mm], [edge], [x_m], [y_m], [x_to_m], [y_to_m], [facet], [zone], [firm], [weight_ratio]
+' zones: corners of the zones that demands name; a range with the columns zone, x_m, y_m; may be left out
+' layout: the facets in plan: a finish whose heights do not count; one plane if it is left out; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives; may be left out
+' margin_mm: margin on every least thickness (mm); at least 0 mm, at most 3048 mm; left out: 3/8 in, because reading, texture and strike-off
+' edges_bind: whether thickness binds beyond the shots too, where the old slab is extended; no or yes; may be left out
+' demand: the name of the demand; a text
+' values: the values it takes in turn; a range with the columns [length_mm], [fall_percent], [elevation_m]
+' Gives curve (the concrete for each value).
+Public Function OVS_FINISH_SWEEP_SI(ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_mm As Variant, Optional ByVal edges_bind As Variant, Optional ByVal demand As Variant, Optional ByVal values As Variant) As Variant
+    OVS_FINISH_SWEEP_SI = Called("finish_sweep", "si", "value", "", Array(survey, demands, zones, layout, margin_mm, edges_bind, demand, values))
+End Function
+
+Public Function OVS_FINISH_SWEEP_SI_WHY(ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_mm As Variant, Optional ByVal edges_bind As Variant, Optional ByVal demand As Variant, Optional ByVal values As Variant) As Variant
+    OVS_FINISH_SWEEP_SI_WHY = Called("finish_sweep", "si", "why", "", Array(survey, demands, zones, layout, margin_mm, edges_bind, demand, values))
+End Function
+
+Public Function OVS_FINISH_SWEEP_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal demands As Variant, Optional ByVal zones As Variant, Optional ByVal layout As Variant, Optional ByVal margin_mm As Variant, Optional ByVal edges_bind As Variant, Optional ByVal demand As Variant, Optional ByVal values As Variant) As Variant
+    OVS_FINISH_SWEEP_SI_GET = Called("finish_sweep", "si", "get", result, Array(survey, demands, zones, layout, margin_mm, edges_bind, demand, values))
+End Function
+
 ' The thickness of the overlay: finish less old slab, with volumes and extremes, exactly.
 ' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
 ' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives

@@ -79,6 +79,12 @@ from overslab.grade import finish_raised as finish_raised
 from overslab.grade import FinishRaised as FinishRaised
 from overslab.grade import finish_facets as finish_facets
 from overslab.grade import FinishFacets as FinishFacets
+from overslab.grade import finish_solved as finish_solved
+from overslab.grade import FinishSolved as FinishSolved
+from overslab.grade import finish_conflicts as finish_conflicts
+from overslab.grade import FinishConflicts as FinishConflicts
+from overslab.grade import finish_sweep as finish_sweep
+from overslab.grade import FinishSweep as FinishSweep
 from overslab.grade import thickness as thickness
 from overslab.grade import Thickness as Thickness
 from overslab.grade import second_look as second_look

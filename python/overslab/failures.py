@@ -107,6 +107,11 @@ class GradeError(OverslabError, ValueError):
     136 CORNER_UNSEEN: a corner of the work cannot be seen from the drain.
     137 OFF_WORK: a line or a place of the finish lies outside the work.
     138 BEHIND_EDGE: the work reaches behind the line of the edge.
+    180 DEMANDS_CONFLICT: the demands on the finish cannot all be kept.
+    181 PROOF_FAILED: an answer was refused by its own check.
+    182 FACET_UNKNOWN: no facet has this name, and none falls to it.
+    183 DEMAND_UNKNOWN: no demand has this name.
+    187 ZONE_UNKNOWN: no zone has this name.
     """
 
 

@@ -37,6 +37,12 @@ __all__ = [
     "FinishRaised",
     "finish_facets",
     "FinishFacets",
+    "finish_solved",
+    "FinishSolved",
+    "finish_conflicts",
+    "FinishConflicts",
+    "finish_sweep",
+    "FinishSweep",
     "thickness",
     "Thickness",
     "second_look",
@@ -1355,6 +1361,590 @@ class FinishFacets(AnswerResult):
     @property
     def corners(self) -> dict[str, Column]:
         r"""their corners."""
+
+def finish_solved(
+    survey: Survey | RecordLike,
+    demands: Table,
+    *,
+    zones: Table | None = None,
+    layout: Finish | RecordLike | None = None,
+    margin: Quantity | None = None,
+    edges_bind: Literal["no", "yes"] | None = None,
+    concrete_price: Quantity | None = None,
+    grind_at_most: Quantity | None = None,
+    grinding_price: Quantity | None = None,
+    round: Quantity | None = None,
+    datum: Quantity | None = None,
+    round_fall: Quantity | None = None,
+    set_out: Literal["no", "yes"] | None = None,
+    units: Units | None = None,
+) -> FinishSolved:
+    r"""The finish that takes the least concrete under all demands, proved, with the price of each demand, and rounded to what can be set out.
+
+    Rule: least integral of finish less old slab, finish plane over each facet, facets meeting, all
+        demands kept; with grinding at a price: concrete and ground volume at their prices.
+    Takes for granted: old slab plane over each triangle; the finish nowhere dips below it, but for what
+        may be ground; door lines level, falls square to their edge, a level perimeter about a drain,
+        unless set_out is no.
+
+    Args:
+        survey: the old slab; a Survey
+        demands: what the finish must keep; a table of at least 1 row, each a demand on the finish, with
+            the columns
+            name: what it is called in the answer: side door; a text
+            kind: what is demanded; one of "least_thickness", "greatest_thickness", "least_fall",
+                "greatest_fall", "steepest", "cross_fall", "level", "at_most", "at_least", "exactly"
+            thickness: a least or greatest thickness [in | mm]; at least 0 in, at most 120 in (at least
+                0 mm, at most 3048 mm); may be left out
+            fall: a least or greatest fall; steepest: in any direction; cross_fall: along the line
+                [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least 0 %, at most 100 %); may be
+                left out
+            elevation: a height that is not passed, reached, or had exactly [ft | m]; at least
+                -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); may be
+                left out
+            tolerance: how far a level line may be out of level; none for dead level [in | mm]; at least
+                0 in, at most 120 in (at least 0 mm, at most 3048 mm); may be left out
+            edge: an edge of the outline: where a fall goes, or the line; a text; may be left out
+            x: or a place: a drain, a point, the start of a line, from the left [ft | m]; at least
+                -328083.989501 ft, at most 328083.989501 ft (at least -100000 m, at most 100000 m); may
+                be left out
+            y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m); may be left out
+            x_to: the end of the line, from the left [ft | m]; at least -328083.989501 ft, at most
+                328083.989501 ft (at least -100000 m, at most 100000 m); may be left out
+            y_to: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m); may be left out
+            facet: which facets a fall is of: their name, or what they fall to; all if it is left out; a
+                text; may be left out
+            zone: where a thickness is demanded: a name among the zones; everywhere if it is left out; a
+                text; may be left out
+            firm: whether it stands firm: no conflict blames it; one of "no", "yes"; may be left out
+            weight: what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+                usual [1]; more than 0 1; may be left out
+        zones: corners of the zones that demands name; a table of at least 1 row, each a corner of a
+            zone, in order; the corners of one zone stand together, with the columns; may be left out
+            zone: name of the zone; a text
+            x: from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m)
+            y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m)
+        layout: the facets in plan: a finish whose heights do not count; one plane if it is left out; a
+            Finish; may be left out
+        margin: margin on every least thickness [in | mm]; at least 0 in, at most 120 in (at least 0 mm,
+            at most 3048 mm); where it is not given 3/8 in is taken: reading, texture and strike-off
+        edges_bind: whether thickness binds beyond the shots too, where the old slab is extended; one of
+            "no", "yes"; may be left out
+        concrete_price: price of concrete [/yd3 | /m3]; at least 0 /yd3, at most 7645548.57984 /yd3 (at
+            least 0 /m3, at most 10000000 /m3); may be left out
+        grind_at_most: how deep high spots may be ground [in | mm]; at least 0 in, at most 120 in (at
+            least 0 mm, at most 3048 mm); may be left out
+        grinding_price: price of what is ground off [/yd3 | /m3]; at least 0 /yd3, at most 7645548.57984
+            /yd3 (at least 0 /m3, at most 10000000 /m3); may be left out
+        round: heights are whole steps of this from the datum [in | mm]; at least 0 in, at most 12 in
+            (at least 0 mm, at most 304.8 mm); where it is not given 1/8 in is taken: finer cannot be
+            set out
+        datum: the height the steps are counted from, usually the benchmark [ft | m]; at least
+            -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); where it
+            is not given 0 ft is taken: the job datum
+        round_fall: falls are whole steps of this [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at
+            least 0 %, at most 100 %); where it is not given 1/16 in/ft is taken: finer cannot be struck
+            off
+        set_out: no for the planned finish as it comes out, with nothing added or rounded; one of "no",
+            "yes"; may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        FinishSolved, with the attributes
+            finish: the finish to be built, in whole steps
+            concrete_yd3, concrete_m3: its concrete [yd3 | m3]
+            ground_yd3, ground_m3: what is ground off under it [yd3 | m3]
+            cost_money: concrete and grinding at their prices [money]
+            planned: the finish before rounding
+            planned_concrete_yd3, planned_concrete_m3: its concrete [yd3 | m3]
+            planned_cost_money: its cost [money]
+            bare: the finish by the demands alone: no margin, nothing added or rounded
+            bare_concrete_yd3, bare_concrete_m3: its concrete [yd3 | m3]
+            bare_cost_money: its cost [money]
+            bound_yd3, bound_m3: no finish planned so costs less than this, in volume of concrete [yd3 |
+                m3]
+            gap_ratio: how far the planned cost may be above the least, as a share [1]
+            least_slack_in, least_slack_mm: how far the demand that is kept most narrowly is from being
+                broken; less than none by rounding only [in | mm]
+            rows: how many rows were looked at for that
+            round_in, round_mm: the step of heights that could be kept; none where nothing is rounded
+                [in | mm]
+            round_fall_in_per_ft, round_fall_percent: the step of falls that could be kept [in/ft | %]
+            kept: how each demand stands, and what it costs, a table of kept
+        and notes, basis and taken.
+
+    Raises:
+        FormError: the list is empty (EMPTY_LIST); a required value is missing (KEY_MISSING); the word
+            is not one of the choices (WORD_UNKNOWN); two values say the same thing differently
+            (CONTRADICTION)
+        GradeError: no edge of the outline has this name (EDGE_UNKNOWN); the demands on the finish
+            cannot all be kept (DEMANDS_CONFLICT); no zone has this name (ZONE_UNKNOWN)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+            quantity (UNIT_WRONG)
+
+    Basis:
+        plane and solid geometry: derived
+        no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+            contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality;
+            Farkas' lemma; dual simplex method, from memory: confirm
+        3/8 in over the least thickness, from reading 1/8, texture 3/16 and strike-off 3/16 in: common
+            practice, no source
+
+    Example:
+        >>> from overslab.grade import finish_solved
+        >>> answer = finish_solved(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     demands={
+        ...         "name": ["least 3 in", "fall", "side door"],
+        ...         "kind": ["least_thickness", "least_fall", "at_most"],
+        ...         "thickness": ["3 in", None, None],
+        ...         "fall": [None, "1/8 in/ft", None],
+        ...         "elevation": [None, None, "100.2 ft"],
+        ...         "edge": [None, "front", None],
+        ...         "x": [None, None, "0 ft"],
+        ...         "y": [None, None, "27 ft"],
+        ...     },
+        ...     concrete_price="165 /yd3",
+        ... )
+        >>> round(answer.concrete_yd3, 4)
+        9.5596
+
+    Since 0.1.0.
+    """
+
+@final
+class FinishSolved(AnswerResult):
+    r"""What `finish_solved` gives."""
+
+    @property
+    def finish(self) -> Finish:
+        r"""the finish to be built, in whole steps."""
+
+    @property
+    def concrete_yd3(self) -> float:
+        r"""its concrete [yd3]."""
+
+    @property
+    def concrete_m3(self) -> float:
+        r"""its concrete [m3]."""
+
+    @property
+    def ground_yd3(self) -> float:
+        r"""what is ground off under it [yd3]."""
+
+    @property
+    def ground_m3(self) -> float:
+        r"""what is ground off under it [m3]."""
+
+    @property
+    def cost_money(self) -> float | None:
+        r"""concrete and grinding at their prices [money]."""
+
+    @property
+    def planned(self) -> Finish:
+        r"""the finish before rounding."""
+
+    @property
+    def planned_concrete_yd3(self) -> float:
+        r"""its concrete [yd3]."""
+
+    @property
+    def planned_concrete_m3(self) -> float:
+        r"""its concrete [m3]."""
+
+    @property
+    def planned_cost_money(self) -> float | None:
+        r"""its cost [money]."""
+
+    @property
+    def bare(self) -> Finish:
+        r"""the finish by the demands alone: no margin, nothing added or rounded."""
+
+    @property
+    def bare_concrete_yd3(self) -> float:
+        r"""its concrete [yd3]."""
+
+    @property
+    def bare_concrete_m3(self) -> float:
+        r"""its concrete [m3]."""
+
+    @property
+    def bare_cost_money(self) -> float | None:
+        r"""its cost [money]."""
+
+    @property
+    def bound_yd3(self) -> float:
+        r"""no finish planned so costs less than this, in volume of concrete [yd3]."""
+
+    @property
+    def bound_m3(self) -> float:
+        r"""no finish planned so costs less than this, in volume of concrete [m3]."""
+
+    @property
+    def gap_ratio(self) -> float:
+        r"""how far the planned cost may be above the least, as a share [1]."""
+
+    @property
+    def least_slack_in(self) -> float:
+        r"""how far the demand that is kept most narrowly is from being broken; less than none by rounding only [in]."""
+
+    @property
+    def least_slack_mm(self) -> float:
+        r"""how far the demand that is kept most narrowly is from being broken; less than none by rounding only [mm]."""
+
+    @property
+    def rows(self) -> int:
+        r"""how many rows were looked at for that."""
+
+    @property
+    def round_in(self) -> float:
+        r"""the step of heights that could be kept; none where nothing is rounded [in]."""
+
+    @property
+    def round_mm(self) -> float:
+        r"""the step of heights that could be kept; none where nothing is rounded [mm]."""
+
+    @property
+    def round_fall_in_per_ft(self) -> float:
+        r"""the step of falls that could be kept [in/ft]."""
+
+    @property
+    def round_fall_percent(self) -> float:
+        r"""the step of falls that could be kept [%]."""
+
+    @property
+    def kept(self) -> dict[str, Column]:
+        r"""how each demand stands, and what it costs."""
+
+def finish_conflicts(
+    survey: Survey | RecordLike,
+    demands: Table,
+    *,
+    zones: Table | None = None,
+    layout: Finish | RecordLike | None = None,
+    margin: Quantity | None = None,
+    edges_bind: Literal["no", "yes"] | None = None,
+    units: Units | None = None,
+) -> FinishConflicts:
+    r"""Which demands on the finish cannot be kept together: every smallest set, and by how much each of its demands would have to give way.
+
+    Rule: a set is told when its rows have weights w >= 0 with w A = 0 and w b > 0, and no part of it
+        has; gives way by the least t with A u + share t >= b.
+    Takes for granted: heights and falls unrounded; the margin counts; demands that stand firm are kept
+        and not blamed.
+
+    Args:
+        survey: the old slab; a Survey
+        demands: what the finish must keep; a table of at least 1 row, each a demand on the finish, with
+            the columns
+            name: what it is called in the answer: side door; a text
+            kind: what is demanded; one of "least_thickness", "greatest_thickness", "least_fall",
+                "greatest_fall", "steepest", "cross_fall", "level", "at_most", "at_least", "exactly"
+            thickness: a least or greatest thickness [in | mm]; at least 0 in, at most 120 in (at least
+                0 mm, at most 3048 mm); may be left out
+            fall: a least or greatest fall; steepest: in any direction; cross_fall: along the line
+                [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least 0 %, at most 100 %); may be
+                left out
+            elevation: a height that is not passed, reached, or had exactly [ft | m]; at least
+                -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); may be
+                left out
+            tolerance: how far a level line may be out of level; none for dead level [in | mm]; at least
+                0 in, at most 120 in (at least 0 mm, at most 3048 mm); may be left out
+            edge: an edge of the outline: where a fall goes, or the line; a text; may be left out
+            x: or a place: a drain, a point, the start of a line, from the left [ft | m]; at least
+                -328083.989501 ft, at most 328083.989501 ft (at least -100000 m, at most 100000 m); may
+                be left out
+            y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m); may be left out
+            x_to: the end of the line, from the left [ft | m]; at least -328083.989501 ft, at most
+                328083.989501 ft (at least -100000 m, at most 100000 m); may be left out
+            y_to: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m); may be left out
+            facet: which facets a fall is of: their name, or what they fall to; all if it is left out; a
+                text; may be left out
+            zone: where a thickness is demanded: a name among the zones; everywhere if it is left out; a
+                text; may be left out
+            firm: whether it stands firm: no conflict blames it; one of "no", "yes"; may be left out
+            weight: what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+                usual [1]; more than 0 1; may be left out
+        zones: corners of the zones that demands name; a table of at least 1 row, each a corner of a
+            zone, in order; the corners of one zone stand together, with the columns; may be left out
+            zone: name of the zone; a text
+            x: from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m)
+            y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m)
+        layout: the facets in plan: a finish whose heights do not count; one plane if it is left out; a
+            Finish; may be left out
+        margin: margin on every least thickness [in | mm]; at least 0 in, at most 120 in (at least 0 mm,
+            at most 3048 mm); where it is not given 3/8 in is taken: reading, texture and strike-off
+        edges_bind: whether thickness binds beyond the shots too, where the old slab is extended; one of
+            "no", "yes"; may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        FinishConflicts, with the attributes
+            kept: whether all can be kept: no, yes
+            complete: whether these are all the sets; at most ten are told: no, yes
+            sets: the sets, a table of sets
+            alone: what mends everything alone, a table of alone
+            together: what mends everything with the least weighted sum, a table of together
+            said: all of it in sentences
+        and notes, basis and taken.
+
+    Raises:
+        FormError: the list is empty (EMPTY_LIST); a name is given twice (KEY_REPEATED); a required
+            value is missing (KEY_MISSING)
+
+    Basis:
+        plane and solid geometry: derived
+        no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+            contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality;
+            Farkas' lemma; dual simplex method, from memory: confirm
+
+    Example:
+        >>> from overslab.grade import finish_conflicts
+        >>> answer = finish_conflicts(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     margin="0 in",
+        ...     demands={
+        ...         "name": ["least 3 in", "fall", "side door"],
+        ...         "kind": ["least_thickness", "least_fall", "at_most"],
+        ...         "thickness": ["3 in", None, None],
+        ...         "fall": [None, "1/4 in/ft", None],
+        ...         "elevation": [None, None, "99.7 ft"],
+        ...         "edge": [None, "front", None],
+        ...         "x": [None, None, "0 ft"],
+        ...         "y": [None, None, "27 ft"],
+        ...     },
+        ... )
+        >>> answer.kept
+        'yes'
+
+    Since 0.1.0.
+    """
+
+@final
+class FinishConflicts(AnswerResult):
+    r"""What `finish_conflicts` gives."""
+
+    @property
+    def kept(self) -> Literal["no", "yes"]:
+        r"""whether all can be kept."""
+
+    @property
+    def complete(self) -> Literal["no", "yes"]:
+        r"""whether these are all the sets; at most ten are told."""
+
+    @property
+    def sets(self) -> dict[str, Column]:
+        r"""the sets."""
+
+    @property
+    def alone(self) -> dict[str, Column]:
+        r"""what mends everything alone."""
+
+    @property
+    def together(self) -> dict[str, Column]:
+        r"""what mends everything with the least weighted sum."""
+
+    @property
+    def said(self) -> str:
+        r"""all of it in sentences."""
+
+def finish_sweep(
+    survey: Survey | RecordLike,
+    demands: Table,
+    demand: str,
+    values: Table,
+    *,
+    zones: Table | None = None,
+    layout: Finish | RecordLike | None = None,
+    margin: Quantity | None = None,
+    edges_bind: Literal["no", "yes"] | None = None,
+    units: Units | None = None,
+) -> FinishSweep:
+    r"""The least concrete for a range of one demand, all others as they are: what each inch, each fall costs.
+
+    Rule: as for the finish of least concrete, unrounded, for each value.
+    Takes for granted: old slab plane over each triangle; the margin counts.
+
+    Args:
+        survey: the old slab; a Survey
+        demands: what the finish must keep; a table of at least 1 row, each a demand on the finish, with
+            the columns
+            name: what it is called in the answer: side door; a text
+            kind: what is demanded; one of "least_thickness", "greatest_thickness", "least_fall",
+                "greatest_fall", "steepest", "cross_fall", "level", "at_most", "at_least", "exactly"
+            thickness: a least or greatest thickness [in | mm]; at least 0 in, at most 120 in (at least
+                0 mm, at most 3048 mm); may be left out
+            fall: a least or greatest fall; steepest: in any direction; cross_fall: along the line
+                [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least 0 %, at most 100 %); may be
+                left out
+            elevation: a height that is not passed, reached, or had exactly [ft | m]; at least
+                -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); may be
+                left out
+            tolerance: how far a level line may be out of level; none for dead level [in | mm]; at least
+                0 in, at most 120 in (at least 0 mm, at most 3048 mm); may be left out
+            edge: an edge of the outline: where a fall goes, or the line; a text; may be left out
+            x: or a place: a drain, a point, the start of a line, from the left [ft | m]; at least
+                -328083.989501 ft, at most 328083.989501 ft (at least -100000 m, at most 100000 m); may
+                be left out
+            y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m); may be left out
+            x_to: the end of the line, from the left [ft | m]; at least -328083.989501 ft, at most
+                328083.989501 ft (at least -100000 m, at most 100000 m); may be left out
+            y_to: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m); may be left out
+            facet: which facets a fall is of: their name, or what they fall to; all if it is left out; a
+                text; may be left out
+            zone: where a thickness is demanded: a name among the zones; everywhere if it is left out; a
+                text; may be left out
+            firm: whether it stands firm: no conflict blames it; one of "no", "yes"; may be left out
+            weight: what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+                usual [1]; more than 0 1; may be left out
+        demand: the name of the demand; a text
+        values: the values it takes in turn; a table of at least 1 row, each a value of the demand, in
+            the column that goes with it, with the columns
+            length: a thickness or a tolerance [in | mm]; at least 0 in, at most 120 in (at least 0 mm,
+                at most 3048 mm); may be left out
+            fall: a fall [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least 0 %, at most 100 %);
+                may be left out
+            elevation: a height [ft | m]; at least -32808.3989501 ft, at most 32808.3989501 ft (at least
+                -10000 m, at most 10000 m); may be left out
+        zones: corners of the zones that demands name; a table of at least 1 row, each a corner of a
+            zone, in order; the corners of one zone stand together, with the columns; may be left out
+            zone: name of the zone; a text
+            x: from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m)
+            y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m)
+        layout: the facets in plan: a finish whose heights do not count; one plane if it is left out; a
+            Finish; may be left out
+        margin: margin on every least thickness [in | mm]; at least 0 in, at most 120 in (at least 0 mm,
+            at most 3048 mm); where it is not given 3/8 in is taken: reading, texture and strike-off
+        edges_bind: whether thickness binds beyond the shots too, where the old slab is extended; one of
+            "no", "yes"; may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        FinishSweep, with the attributes
+            curve: the concrete for each value, a table of curve
+        and notes, basis and taken.
+
+    Raises:
+        GradeError: no demand has this name (DEMAND_UNKNOWN)
+        FormError: the list is empty (EMPTY_LIST); two values say the same thing differently
+            (CONTRADICTION)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        plane and solid geometry: derived
+        no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+            contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality;
+            Farkas' lemma; dual simplex method, from memory: confirm
+
+    Example:
+        >>> from overslab.grade import finish_sweep
+        >>> answer = finish_sweep(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     demands={
+        ...         "name": ["least", "fall"],
+        ...         "kind": ["least_thickness", "least_fall"],
+        ...         "thickness": ["3 in", None],
+        ...         "fall": [None, "1/8 in/ft"],
+        ...         "edge": [None, "front"],
+        ...     },
+        ...     demand="least",
+        ...     values={"length": ["1 1/2 in", "2 in", "2 1/2 in", "3 in", "3 1/2 in", "4 in"]},
+        ... )
+
+    Since 0.1.0.
+    """
+
+@final
+class FinishSweep(AnswerResult):
+    r"""What `finish_sweep` gives."""
+
+    @property
+    def curve(self) -> dict[str, Column]:
+        r"""the concrete for each value."""
 
 def thickness(
     survey: Survey | RecordLike,

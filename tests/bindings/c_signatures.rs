@@ -56,8 +56,12 @@ super::c_library::signatures! {
     "ppipipipipip>i": p p i p i p i p i p i p > i;
     "ppipipipippipi>p": p p i p i p i p i p p i p i > p;
     "ppipippipi>p": p p i p i p p i p i > p;
+    "ppipipppippipip>i": p p i p i p p p i p p i p i p > i;
+    "ppipipppippippipi>p": p p i p i p p p i p p i p p i p i > p;
     "ppippi>i": p p i p p i > i;
     "ppippipi>p": p p i p p i p i > p;
+    "ppippipip>i": p p i p p i p i p > i;
+    "ppippippipi>p": p p i p p i p p i p i > p;
     "pppiddipipip>i": p p p i d d i p i p i p > i;
     "pppiddipippipi>p": p p p i d d i p i p p i p i > p;
     "pppipip>i": p p p i p i p > i;

@@ -163,6 +163,7 @@ codes! {
     ProofFailed = 181, "PROOF_FAILED", Grade, "an answer was refused by its own check";
     FacetUnknown = 182, "FACET_UNKNOWN", Grade, "no facet has this name, and none falls to it";
     DemandUnknown = 183, "DEMAND_UNKNOWN", Grade, "no demand has this name";
+    ZoneUnknown = 187, "ZONE_UNKNOWN", Grade, "no zone has this name";
 }
 
 impl Code {

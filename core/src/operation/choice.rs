@@ -16,6 +16,11 @@ pub trait Choice: Copy + Sized + 'static {
     }
 }
 
+impl Choice for bool {
+    const WORDS: &'static [&'static str] = &["no", "yes"];
+    const MEMBERS: &'static [Self] = &[false, true];
+}
+
 /// The place of a word among the choices, case aside.
 ///
 /// # Errors

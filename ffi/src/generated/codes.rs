@@ -244,6 +244,21 @@ pub const OVS_NO_OUTLET: c_int = 160;
 /// Status: a drain lies outside the outline.
 pub const OVS_DRAIN_OUTSIDE: c_int = 161;
 
+/// Status: the demands on the finish cannot all be kept.
+pub const OVS_DEMANDS_CONFLICT: c_int = 180;
+
+/// Status: an answer was refused by its own check.
+pub const OVS_PROOF_FAILED: c_int = 181;
+
+/// Status: no facet has this name, and none falls to it.
+pub const OVS_FACET_UNKNOWN: c_int = 182;
+
+/// Status: no demand has this name.
+pub const OVS_DEMAND_UNKNOWN: c_int = 183;
+
+/// Status: no zone has this name.
+pub const OVS_ZONE_UNKNOWN: c_int = 187;
+
 /// Note: the result lies outside the range the formula is stated for.
 pub const OVS_NOTE_OUTSIDE_FORMULA: c_int = 1;
 
@@ -357,3 +372,12 @@ pub const OVS_NOTE_BOXES_OVERLAP: c_int = 61;
 
 /// Note: thin zones too small to be marked are not listed.
 pub const OVS_NOTE_CRUMBS_LEFT_OUT: c_int = 62;
+
+/// Note: the demands leave no room for a level line or a square fall that would be set out.
+pub const OVS_NOTE_HABIT_DROPPED: c_int = 67;
+
+/// Note: the finish could not be rounded to the step asked for.
+pub const OVS_NOTE_STEPS_FINER: c_int = 68;
+
+/// Note: the search for a rounded finish ended before it was proved to be the best.
+pub const OVS_NOTE_STEPS_NOT_PROVED: c_int = 69;

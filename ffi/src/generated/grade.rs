@@ -92,6 +92,366 @@ pub const OVS_FINISH_FACETS_CORNERS_ELEVATION: c_int = 3;
 /// How many results there are.
 pub const OVS_FINISH_FACETS_RESULTS: c_int = 2;
 
+/// The result `finish`: the finish to be built, in whole steps.
+pub const OVS_FINISH_SOLVED_FINISH: c_int = 0;
+
+/// The result `concrete` (yd3 or m3): its concrete.
+pub const OVS_FINISH_SOLVED_CONCRETE: c_int = 1;
+
+/// The result `ground` (yd3 or m3): what is ground off under it.
+pub const OVS_FINISH_SOLVED_GROUND: c_int = 2;
+
+/// The result `cost` (money): concrete and grinding at their prices.
+pub const OVS_FINISH_SOLVED_COST: c_int = 3;
+
+/// The result `planned`: the finish before rounding.
+pub const OVS_FINISH_SOLVED_PLANNED: c_int = 4;
+
+/// The result `planned_concrete` (yd3 or m3): its concrete.
+pub const OVS_FINISH_SOLVED_PLANNED_CONCRETE: c_int = 5;
+
+/// The result `planned_cost` (money): its cost.
+pub const OVS_FINISH_SOLVED_PLANNED_COST: c_int = 6;
+
+/// The result `bare`: the finish by the demands alone: no margin, nothing added or rounded.
+pub const OVS_FINISH_SOLVED_BARE: c_int = 7;
+
+/// The result `bare_concrete` (yd3 or m3): its concrete.
+pub const OVS_FINISH_SOLVED_BARE_CONCRETE: c_int = 8;
+
+/// The result `bare_cost` (money): its cost.
+pub const OVS_FINISH_SOLVED_BARE_COST: c_int = 9;
+
+/// The result `bound` (yd3 or m3): no finish planned so costs less than this, in volume of concrete.
+pub const OVS_FINISH_SOLVED_BOUND: c_int = 10;
+
+/// The result `gap` (1): how far the planned cost may be above the least, as a share.
+pub const OVS_FINISH_SOLVED_GAP: c_int = 11;
+
+/// The result `least_slack` (in or mm): how far the demand that is kept most narrowly is from being broken; less
+/// than none by rounding only.
+pub const OVS_FINISH_SOLVED_LEAST_SLACK: c_int = 12;
+
+/// The result `rows`: how many rows were looked at for that.
+pub const OVS_FINISH_SOLVED_ROWS: c_int = 13;
+
+/// The result `round` (in or mm): the step of heights that could be kept; none where nothing is rounded.
+pub const OVS_FINISH_SOLVED_ROUND: c_int = 14;
+
+/// The result `round_fall` (in/ft or %): the step of falls that could be kept.
+pub const OVS_FINISH_SOLVED_ROUND_FALL: c_int = 15;
+
+/// The result `kept`: how each demand stands, and what it costs.
+pub const OVS_FINISH_SOLVED_KEPT: c_int = 16;
+
+/// The column `name` of `kept`: its name.
+pub const OVS_FINISH_SOLVED_KEPT_NAME: c_int = 0;
+
+/// The column `counted_in` of `kept`: what it is counted in, and its prices by: 1/4 in, or 0.1 % of fall.
+pub const OVS_FINISH_SOLVED_KEPT_COUNTED_IN: c_int = 1;
+
+/// The column `added` of `kept`: whether it was added to set the floor out.
+pub const OVS_FINISH_SOLVED_KEPT_ADDED: c_int = 2;
+
+/// The column `binds` of `kept`: whether it stands at its limit in the planned finish.
+pub const OVS_FINISH_SOLVED_KEPT_BINDS: c_int = 3;
+
+/// The column `slack` of `kept` (in or mm): how far the planned finish is from its limit.
+pub const OVS_FINISH_SOLVED_KEPT_SLACK: c_int = 4;
+
+/// The column `slack_fall` of `kept` (in/ft or %): the same for a fall.
+pub const OVS_FINISH_SOLVED_KEPT_SLACK_FALL: c_int = 5;
+
+/// The column `slack_built` of `kept` (in or mm): how far the built finish is from it.
+pub const OVS_FINISH_SOLVED_KEPT_SLACK_BUILT: c_int = 6;
+
+/// The column `slack_built_fall` of `kept` (in/ft or %): the same for a fall.
+pub const OVS_FINISH_SOLVED_KEPT_SLACK_BUILT_FALL: c_int = 7;
+
+/// The column `x` of `kept` (ft or m): where it binds, from the left.
+pub const OVS_FINISH_SOLVED_KEPT_X: c_int = 8;
+
+/// The column `y` of `kept` (ft or m): from the front.
+pub const OVS_FINISH_SOLVED_KEPT_Y: c_int = 9;
+
+/// The column `shot` of `kept`: the shot there.
+pub const OVS_FINISH_SOLVED_KEPT_SHOT: c_int = 10;
+
+/// The column `tighter` of `kept` (yd3 or m3): concrete that tightening it by one step takes more; none where it
+/// cannot be tightened.
+pub const OVS_FINISH_SOLVED_KEPT_TIGHTER: c_int = 11;
+
+/// The column `tighter_cost` of `kept` (yd3 or m3): the same with grinding at its price, in volume of concrete.
+pub const OVS_FINISH_SOLVED_KEPT_TIGHTER_COST: c_int = 12;
+
+/// The column `tighter_holds` of `kept` (in or mm): how far that holds; none for ever.
+pub const OVS_FINISH_SOLVED_KEPT_TIGHTER_HOLDS: c_int = 13;
+
+/// The column `tighter_holds_fall` of `kept` (in/ft or %): the same for a fall.
+pub const OVS_FINISH_SOLVED_KEPT_TIGHTER_HOLDS_FALL: c_int = 14;
+
+/// The column `looser` of `kept` (yd3 or m3): concrete that loosening it by one step takes more: less than none is
+/// saved.
+pub const OVS_FINISH_SOLVED_KEPT_LOOSER: c_int = 15;
+
+/// The column `looser_cost` of `kept` (yd3 or m3): the same with grinding at its price, in volume of concrete.
+pub const OVS_FINISH_SOLVED_KEPT_LOOSER_COST: c_int = 16;
+
+/// The column `looser_holds` of `kept` (in or mm): how far that holds; none for ever.
+pub const OVS_FINISH_SOLVED_KEPT_LOOSER_HOLDS: c_int = 17;
+
+/// The column `looser_holds_fall` of `kept` (in/ft or %): the same for a fall.
+pub const OVS_FINISH_SOLVED_KEPT_LOOSER_HOLDS_FALL: c_int = 18;
+
+/// The column `said` of `kept`: the price in words.
+pub const OVS_FINISH_SOLVED_KEPT_SAID: c_int = 19;
+
+/// How many results there are.
+pub const OVS_FINISH_SOLVED_RESULTS: c_int = 17;
+
+/// The word `least_thickness`.
+pub const OVS_FINISH_SOLVED_DEMANDS_KIND_LEAST_THICKNESS: c_int = 0;
+
+/// The word `greatest_thickness`.
+pub const OVS_FINISH_SOLVED_DEMANDS_KIND_GREATEST_THICKNESS: c_int = 1;
+
+/// The word `least_fall`.
+pub const OVS_FINISH_SOLVED_DEMANDS_KIND_LEAST_FALL: c_int = 2;
+
+/// The word `greatest_fall`.
+pub const OVS_FINISH_SOLVED_DEMANDS_KIND_GREATEST_FALL: c_int = 3;
+
+/// The word `steepest`.
+pub const OVS_FINISH_SOLVED_DEMANDS_KIND_STEEPEST: c_int = 4;
+
+/// The word `cross_fall`.
+pub const OVS_FINISH_SOLVED_DEMANDS_KIND_CROSS_FALL: c_int = 5;
+
+/// The word `level`.
+pub const OVS_FINISH_SOLVED_DEMANDS_KIND_LEVEL: c_int = 6;
+
+/// The word `at_most`.
+pub const OVS_FINISH_SOLVED_DEMANDS_KIND_AT_MOST: c_int = 7;
+
+/// The word `at_least`.
+pub const OVS_FINISH_SOLVED_DEMANDS_KIND_AT_LEAST: c_int = 8;
+
+/// The word `exactly`.
+pub const OVS_FINISH_SOLVED_DEMANDS_KIND_EXACTLY: c_int = 9;
+
+/// The word `no`.
+pub const OVS_FINISH_SOLVED_DEMANDS_FIRM_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_FINISH_SOLVED_DEMANDS_FIRM_YES: c_int = 1;
+
+/// The word `no`.
+pub const OVS_FINISH_SOLVED_EDGES_BIND_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_FINISH_SOLVED_EDGES_BIND_YES: c_int = 1;
+
+/// The word `no`.
+pub const OVS_FINISH_SOLVED_SET_OUT_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_FINISH_SOLVED_SET_OUT_YES: c_int = 1;
+
+/// The word `length`.
+pub const OVS_FINISH_SOLVED_KEPT_COUNTED_IN_LENGTH: c_int = 0;
+
+/// The word `fall`.
+pub const OVS_FINISH_SOLVED_KEPT_COUNTED_IN_FALL: c_int = 1;
+
+/// The word `no`.
+pub const OVS_FINISH_SOLVED_KEPT_ADDED_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_FINISH_SOLVED_KEPT_ADDED_YES: c_int = 1;
+
+/// The word `no`.
+pub const OVS_FINISH_SOLVED_KEPT_BINDS_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_FINISH_SOLVED_KEPT_BINDS_YES: c_int = 1;
+
+/// The result `kept`: whether all can be kept.
+pub const OVS_FINISH_CONFLICTS_KEPT: c_int = 0;
+
+/// The result `complete`: whether these are all the sets; at most ten are told.
+pub const OVS_FINISH_CONFLICTS_COMPLETE: c_int = 1;
+
+/// The result `sets`: the sets.
+pub const OVS_FINISH_CONFLICTS_SETS: c_int = 2;
+
+/// The column `set` of `sets`: the number of the set.
+pub const OVS_FINISH_CONFLICTS_SETS_SET: c_int = 0;
+
+/// The column `demand` of `sets`: its name.
+pub const OVS_FINISH_CONFLICTS_SETS_DEMAND: c_int = 1;
+
+/// The column `by` of `sets` (in or mm): by how much it must give way, alone in its set; none where that does not
+/// help.
+pub const OVS_FINISH_CONFLICTS_SETS_BY: c_int = 2;
+
+/// The column `by_fall` of `sets` (in/ft or %): the same for a fall.
+pub const OVS_FINISH_CONFLICTS_SETS_BY_FALL: c_int = 3;
+
+/// The column `said` of `sets`: the same in words.
+pub const OVS_FINISH_CONFLICTS_SETS_SAID: c_int = 4;
+
+/// The result `alone`: what mends everything alone.
+pub const OVS_FINISH_CONFLICTS_ALONE: c_int = 3;
+
+/// The column `demand` of `alone`: its name.
+pub const OVS_FINISH_CONFLICTS_ALONE_DEMAND: c_int = 0;
+
+/// The column `by` of `alone` (in or mm): by how much it must give way, alone in its set; none where that does not
+/// help.
+pub const OVS_FINISH_CONFLICTS_ALONE_BY: c_int = 1;
+
+/// The column `by_fall` of `alone` (in/ft or %): the same for a fall.
+pub const OVS_FINISH_CONFLICTS_ALONE_BY_FALL: c_int = 2;
+
+/// The column `said` of `alone`: the same in words.
+pub const OVS_FINISH_CONFLICTS_ALONE_SAID: c_int = 3;
+
+/// The result `together`: what mends everything with the least weighted sum.
+pub const OVS_FINISH_CONFLICTS_TOGETHER: c_int = 4;
+
+/// The column `demand` of `together`: its name.
+pub const OVS_FINISH_CONFLICTS_TOGETHER_DEMAND: c_int = 0;
+
+/// The column `by` of `together` (in or mm): by how much it must give way, alone in its set; none where that does
+/// not help.
+pub const OVS_FINISH_CONFLICTS_TOGETHER_BY: c_int = 1;
+
+/// The column `by_fall` of `together` (in/ft or %): the same for a fall.
+pub const OVS_FINISH_CONFLICTS_TOGETHER_BY_FALL: c_int = 2;
+
+/// The column `said` of `together`: the same in words.
+pub const OVS_FINISH_CONFLICTS_TOGETHER_SAID: c_int = 3;
+
+/// The result `said`: all of it in sentences.
+pub const OVS_FINISH_CONFLICTS_SAID: c_int = 5;
+
+/// How many results there are.
+pub const OVS_FINISH_CONFLICTS_RESULTS: c_int = 6;
+
+/// The word `least_thickness`.
+pub const OVS_FINISH_CONFLICTS_DEMANDS_KIND_LEAST_THICKNESS: c_int = 0;
+
+/// The word `greatest_thickness`.
+pub const OVS_FINISH_CONFLICTS_DEMANDS_KIND_GREATEST_THICKNESS: c_int = 1;
+
+/// The word `least_fall`.
+pub const OVS_FINISH_CONFLICTS_DEMANDS_KIND_LEAST_FALL: c_int = 2;
+
+/// The word `greatest_fall`.
+pub const OVS_FINISH_CONFLICTS_DEMANDS_KIND_GREATEST_FALL: c_int = 3;
+
+/// The word `steepest`.
+pub const OVS_FINISH_CONFLICTS_DEMANDS_KIND_STEEPEST: c_int = 4;
+
+/// The word `cross_fall`.
+pub const OVS_FINISH_CONFLICTS_DEMANDS_KIND_CROSS_FALL: c_int = 5;
+
+/// The word `level`.
+pub const OVS_FINISH_CONFLICTS_DEMANDS_KIND_LEVEL: c_int = 6;
+
+/// The word `at_most`.
+pub const OVS_FINISH_CONFLICTS_DEMANDS_KIND_AT_MOST: c_int = 7;
+
+/// The word `at_least`.
+pub const OVS_FINISH_CONFLICTS_DEMANDS_KIND_AT_LEAST: c_int = 8;
+
+/// The word `exactly`.
+pub const OVS_FINISH_CONFLICTS_DEMANDS_KIND_EXACTLY: c_int = 9;
+
+/// The word `no`.
+pub const OVS_FINISH_CONFLICTS_DEMANDS_FIRM_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_FINISH_CONFLICTS_DEMANDS_FIRM_YES: c_int = 1;
+
+/// The word `no`.
+pub const OVS_FINISH_CONFLICTS_EDGES_BIND_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_FINISH_CONFLICTS_EDGES_BIND_YES: c_int = 1;
+
+/// The word `no`.
+pub const OVS_FINISH_CONFLICTS_KEPT_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_FINISH_CONFLICTS_KEPT_YES: c_int = 1;
+
+/// The word `no`.
+pub const OVS_FINISH_CONFLICTS_COMPLETE_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_FINISH_CONFLICTS_COMPLETE_YES: c_int = 1;
+
+/// The result `curve`: the concrete for each value.
+pub const OVS_FINISH_SWEEP_CURVE: c_int = 0;
+
+/// The column `length` of `curve` (in or mm): the thickness or tolerance.
+pub const OVS_FINISH_SWEEP_CURVE_LENGTH: c_int = 0;
+
+/// The column `fall` of `curve` (in/ft or %): the fall.
+pub const OVS_FINISH_SWEEP_CURVE_FALL: c_int = 1;
+
+/// The column `elevation` of `curve` (ft or m): the height.
+pub const OVS_FINISH_SWEEP_CURVE_ELEVATION: c_int = 2;
+
+/// The column `concrete` of `curve` (yd3 or m3): the least concrete; none where the demands cannot be kept.
+pub const OVS_FINISH_SWEEP_CURVE_CONCRETE: c_int = 3;
+
+/// How many results there are.
+pub const OVS_FINISH_SWEEP_RESULTS: c_int = 1;
+
+/// The word `least_thickness`.
+pub const OVS_FINISH_SWEEP_DEMANDS_KIND_LEAST_THICKNESS: c_int = 0;
+
+/// The word `greatest_thickness`.
+pub const OVS_FINISH_SWEEP_DEMANDS_KIND_GREATEST_THICKNESS: c_int = 1;
+
+/// The word `least_fall`.
+pub const OVS_FINISH_SWEEP_DEMANDS_KIND_LEAST_FALL: c_int = 2;
+
+/// The word `greatest_fall`.
+pub const OVS_FINISH_SWEEP_DEMANDS_KIND_GREATEST_FALL: c_int = 3;
+
+/// The word `steepest`.
+pub const OVS_FINISH_SWEEP_DEMANDS_KIND_STEEPEST: c_int = 4;
+
+/// The word `cross_fall`.
+pub const OVS_FINISH_SWEEP_DEMANDS_KIND_CROSS_FALL: c_int = 5;
+
+/// The word `level`.
+pub const OVS_FINISH_SWEEP_DEMANDS_KIND_LEVEL: c_int = 6;
+
+/// The word `at_most`.
+pub const OVS_FINISH_SWEEP_DEMANDS_KIND_AT_MOST: c_int = 7;
+
+/// The word `at_least`.
+pub const OVS_FINISH_SWEEP_DEMANDS_KIND_AT_LEAST: c_int = 8;
+
+/// The word `exactly`.
+pub const OVS_FINISH_SWEEP_DEMANDS_KIND_EXACTLY: c_int = 9;
+
+/// The word `no`.
+pub const OVS_FINISH_SWEEP_DEMANDS_FIRM_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_FINISH_SWEEP_DEMANDS_FIRM_YES: c_int = 1;
+
+/// The word `no`.
+pub const OVS_FINISH_SWEEP_EDGES_BIND_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_FINISH_SWEEP_EDGES_BIND_YES: c_int = 1;
+
 /// The result `area` (ft2 or m2): plan area.
 pub const OVS_THICKNESS_AREA: c_int = 0;
 
@@ -3273,6 +3633,793 @@ pub unsafe extern "C" fn ovs_finish_facets_si_why(
         (1, Given::Record(Passed::new("survey", survey))),
     ];
     let request = Request::new(FINISH_FACETS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_SOLVED: &Operation = row(OPERATIONS, "finish_solved");
+
+/// The finish that takes the least concrete under all demands, proved, with the price of each demand, and rounded
+/// to what can be set out.
+///
+/// Equation: least integral of finish less old slab, finish plane over each facet, facets meeting, all demands
+/// kept; with grinding at a price: concrete and ground volume at their prices.
+/// Taken for granted: old slab plane over each triangle; the finish nowhere dips below it, but for what may be
+/// ground; door lines level, falls square to their edge, a level perimeter about a drain, unless set_out is no.
+///
+/// - `survey`: the old slab.
+/// - `demands_kind`: what is demanded; 0 least_thickness, 1 greatest_thickness, 2 least_fall, 3 greatest_fall, 4
+///   steepest, 5 cross_fall, 6 level, 7 at_most, 8 at_least, 9 exactly.
+/// - `demands_rows`: what the finish must keep: how many rows, each a demand on the finish; at least 1.
+/// - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `demands`: what it is called in the answer: side door; required.
+///   - `thickness` of `demands` (in): a least or greatest thickness; at least 0 in, at most 120 in; may be left
+///     out.
+///   - `fall` of `demands` (in/ft): a least or greatest fall; steepest: in any direction; cross_fall: along the
+///     line; at least 0 in/ft, at most 12 in/ft; may be left out.
+///   - `elevation` of `demands` (ft): a height that is not passed, reached, or had exactly; at least -32808.3989501
+///     ft, at most 32808.3989501 ft; may be left out.
+///   - `tolerance` of `demands` (in): how far a level line may be out of level; none for dead level; at least 0 in,
+///     at most 120 in; may be left out.
+///   - `edge` of `demands`: an edge of the outline: where a fall goes, or the line; may be left out.
+///   - `x` of `demands` (ft): or a place: a drain, a point, the start of a line, from the left; at least
+///     -328083.989501 ft, at most 328083.989501 ft; may be left out.
+///   - `y` of `demands` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; may be left
+///     out.
+///   - `x_to` of `demands` (ft): the end of the line, from the left; at least -328083.989501 ft, at most
+///     328083.989501 ft; may be left out.
+///   - `y_to` of `demands` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; may be left
+///     out.
+///   - `facet` of `demands`: which facets a fall is of: their name, or what they fall to; all if it is left out;
+///     may be left out.
+///   - `zone` of `demands`: where a thickness is demanded: a name among the zones; everywhere if it is left out;
+///     may be left out.
+///   - `firm` of `demands`: whether it stands firm: no conflict blames it; 0 no, 1 yes; may be left out.
+///   - `weight` of `demands` (1): what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+///     usual; more than 0 1; may be left out.
+///   - `zones`: corners of the zones that demands name; may be left out.
+///   - `zone` of `zones`: name of the zone; required.
+///   - `x` of `zones` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft; required.
+///   - `y` of `zones` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; required.
+///   - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be left
+///     out.
+///   - `margin` (in): margin on every least thickness; at least 0 in, at most 120 in; where left out 3/8 in,
+///     because reading, texture and strike-off.
+///   - `edges_bind`: whether thickness binds beyond the shots too, where the old slab is extended; 0 no, 1 yes; may
+///     be left out.
+///   - `concrete_price` (/yd3): price of concrete; at least 0 /yd3, at most 7645548.57984 /yd3; may be left out.
+///   - `grind_at_most` (in): how deep high spots may be ground; at least 0 in, at most 120 in; may be left out.
+///   - `grinding_price` (/yd3): price of what is ground off; at least 0 /yd3, at most 7645548.57984 /yd3; may be
+///     left out.
+///   - `round` (in): heights are whole steps of this from the datum; at least 0 in, at most 12 in; where left out
+///     1/8 in, because finer cannot be set out.
+///   - `datum` (ft): the height the steps are counted from, usually the benchmark; at least -32808.3989501 ft, at
+///     most 32808.3989501 ft; where left out 0 ft, because the job datum.
+///   - `round_fall` (in/ft): falls are whole steps of this; at least 0 in/ft, at most 12 in/ft; where left out 1/16
+///     in/ft, because finer cannot be struck off.
+///   - `set_out`: no for the planned finish as it comes out, with nothing added or rounded; 0 no, 1 yes; may be
+///     left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FINISH_SOLVED_FINISH: the finish to be built, in whole steps.
+///   - OVS_FINISH_SOLVED_CONCRETE (yd3): its concrete.
+///   - OVS_FINISH_SOLVED_GROUND (yd3): what is ground off under it.
+///   - OVS_FINISH_SOLVED_COST (money): concrete and grinding at their prices.
+///   - OVS_FINISH_SOLVED_PLANNED: the finish before rounding.
+///   - OVS_FINISH_SOLVED_PLANNED_CONCRETE (yd3): its concrete.
+///   - OVS_FINISH_SOLVED_PLANNED_COST (money): its cost.
+///   - OVS_FINISH_SOLVED_BARE: the finish by the demands alone: no margin, nothing added or rounded.
+///   - OVS_FINISH_SOLVED_BARE_CONCRETE (yd3): its concrete.
+///   - OVS_FINISH_SOLVED_BARE_COST (money): its cost.
+///   - OVS_FINISH_SOLVED_BOUND (yd3): no finish planned so costs less than this, in volume of concrete.
+///   - OVS_FINISH_SOLVED_GAP (1): how far the planned cost may be above the least, as a share.
+///   - OVS_FINISH_SOLVED_LEAST_SLACK (in): how far the demand that is kept most narrowly is from being broken; less
+///     than none by rounding only.
+///   - OVS_FINISH_SOLVED_ROWS: how many rows were looked at for that.
+///   - OVS_FINISH_SOLVED_ROUND (in): the step of heights that could be kept; none where nothing is rounded.
+///   - OVS_FINISH_SOLVED_ROUND_FALL (in/ft): the step of falls that could be kept.
+///   - OVS_FINISH_SOLVED_KEPT: how each demand stands, and what it costs.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST,
+/// OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER, OVS_DEMANDS_CONFLICT, OVS_ZONE_UNKNOWN.
+/// Basis: plane and solid geometry: derived.
+/// Basis: no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+/// contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
+/// simplex method, from memory: confirm.
+/// Basis: 3/8 in over the least thickness, from reading 1/8, texture 3/16 and strike-off 3/16 in: common practice,
+/// no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/8 in/ft",null],"elevation":[null,null,"100.2 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]},"concrete_price":"165 /yd3"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_solved_us(
+    survey: *const ovs_survey,
+    demands_kind: *const c_int,
+    demands_rows: c_int,
+    layout: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(demands_rows, &[(1, Input::Whole(demands_kind))])),
+        (3, Given::Record(Passed::new("layout", layout))),
+    ];
+    let request = Request::new(FINISH_SOLVED, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The finish that takes the least concrete under all demands, proved, with the price of each demand, and rounded
+/// to what can be set out.
+///
+/// Equation: least integral of finish less old slab, finish plane over each facet, facets meeting, all demands
+/// kept; with grinding at a price: concrete and ground volume at their prices.
+/// Taken for granted: old slab plane over each triangle; the finish nowhere dips below it, but for what may be
+/// ground; door lines level, falls square to their edge, a level perimeter about a drain, unless set_out is no.
+///
+/// - `survey`: the old slab.
+/// - `demands_kind`: what is demanded; 0 least_thickness, 1 greatest_thickness, 2 least_fall, 3 greatest_fall, 4
+///   steepest, 5 cross_fall, 6 level, 7 at_most, 8 at_least, 9 exactly.
+/// - `demands_rows`: what the finish must keep: how many rows, each a demand on the finish; at least 1.
+/// - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `demands`: what it is called in the answer: side door; required.
+///   - `thickness` of `demands` (mm): a least or greatest thickness; at least 0 mm, at most 3048 mm; may be left
+///     out.
+///   - `fall` of `demands` (%): a least or greatest fall; steepest: in any direction; cross_fall: along the line;
+///     at least 0 %, at most 100 %; may be left out.
+///   - `elevation` of `demands` (m): a height that is not passed, reached, or had exactly; at least -10000 m, at
+///     most 10000 m; may be left out.
+///   - `tolerance` of `demands` (mm): how far a level line may be out of level; none for dead level; at least 0 mm,
+///     at most 3048 mm; may be left out.
+///   - `edge` of `demands`: an edge of the outline: where a fall goes, or the line; may be left out.
+///   - `x` of `demands` (m): or a place: a drain, a point, the start of a line, from the left; at least -100000 m,
+///     at most 100000 m; may be left out.
+///   - `y` of `demands` (m): from the front; at least -100000 m, at most 100000 m; may be left out.
+///   - `x_to` of `demands` (m): the end of the line, from the left; at least -100000 m, at most 100000 m; may be
+///     left out.
+///   - `y_to` of `demands` (m): from the front; at least -100000 m, at most 100000 m; may be left out.
+///   - `facet` of `demands`: which facets a fall is of: their name, or what they fall to; all if it is left out;
+///     may be left out.
+///   - `zone` of `demands`: where a thickness is demanded: a name among the zones; everywhere if it is left out;
+///     may be left out.
+///   - `firm` of `demands`: whether it stands firm: no conflict blames it; 0 no, 1 yes; may be left out.
+///   - `weight` of `demands` (1): what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+///     usual; more than 0 1; may be left out.
+///   - `zones`: corners of the zones that demands name; may be left out.
+///   - `zone` of `zones`: name of the zone; required.
+///   - `x` of `zones` (m): from the left; at least -100000 m, at most 100000 m; required.
+///   - `y` of `zones` (m): from the front; at least -100000 m, at most 100000 m; required.
+///   - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be left
+///     out.
+///   - `margin` (mm): margin on every least thickness; at least 0 mm, at most 3048 mm; where left out 3/8 in,
+///     because reading, texture and strike-off.
+///   - `edges_bind`: whether thickness binds beyond the shots too, where the old slab is extended; 0 no, 1 yes; may
+///     be left out.
+///   - `concrete_price` (/m3): price of concrete; at least 0 /m3, at most 10000000 /m3; may be left out.
+///   - `grind_at_most` (mm): how deep high spots may be ground; at least 0 mm, at most 3048 mm; may be left out.
+///   - `grinding_price` (/m3): price of what is ground off; at least 0 /m3, at most 10000000 /m3; may be left out.
+///   - `round` (mm): heights are whole steps of this from the datum; at least 0 mm, at most 304.8 mm; where left
+///     out 1/8 in, because finer cannot be set out.
+///   - `datum` (m): the height the steps are counted from, usually the benchmark; at least -10000 m, at most 10000
+///     m; where left out 0 ft, because the job datum.
+///   - `round_fall` (%): falls are whole steps of this; at least 0 %, at most 100 %; where left out 1/16 in/ft,
+///     because finer cannot be struck off.
+///   - `set_out`: no for the planned finish as it comes out, with nothing added or rounded; 0 no, 1 yes; may be
+///     left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FINISH_SOLVED_FINISH: the finish to be built, in whole steps.
+///   - OVS_FINISH_SOLVED_CONCRETE (m3): its concrete.
+///   - OVS_FINISH_SOLVED_GROUND (m3): what is ground off under it.
+///   - OVS_FINISH_SOLVED_COST (money): concrete and grinding at their prices.
+///   - OVS_FINISH_SOLVED_PLANNED: the finish before rounding.
+///   - OVS_FINISH_SOLVED_PLANNED_CONCRETE (m3): its concrete.
+///   - OVS_FINISH_SOLVED_PLANNED_COST (money): its cost.
+///   - OVS_FINISH_SOLVED_BARE: the finish by the demands alone: no margin, nothing added or rounded.
+///   - OVS_FINISH_SOLVED_BARE_CONCRETE (m3): its concrete.
+///   - OVS_FINISH_SOLVED_BARE_COST (money): its cost.
+///   - OVS_FINISH_SOLVED_BOUND (m3): no finish planned so costs less than this, in volume of concrete.
+///   - OVS_FINISH_SOLVED_GAP (1): how far the planned cost may be above the least, as a share.
+///   - OVS_FINISH_SOLVED_LEAST_SLACK (mm): how far the demand that is kept most narrowly is from being broken; less
+///     than none by rounding only.
+///   - OVS_FINISH_SOLVED_ROWS: how many rows were looked at for that.
+///   - OVS_FINISH_SOLVED_ROUND (mm): the step of heights that could be kept; none where nothing is rounded.
+///   - OVS_FINISH_SOLVED_ROUND_FALL (%): the step of falls that could be kept.
+///   - OVS_FINISH_SOLVED_KEPT: how each demand stands, and what it costs.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST,
+/// OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_EDGE_UNKNOWN, OVS_NULL_POINTER, OVS_DEMANDS_CONFLICT, OVS_ZONE_UNKNOWN.
+/// Basis: plane and solid geometry: derived.
+/// Basis: no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+/// contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
+/// simplex method, from memory: confirm.
+/// Basis: 3/8 in over the least thickness, from reading 1/8, texture 3/16 and strike-off 3/16 in: common practice,
+/// no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/8 in/ft",null],"elevation":[null,null,"100.2 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]},"concrete_price":"165 /yd3"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_solved_si(
+    survey: *const ovs_survey,
+    demands_kind: *const c_int,
+    demands_rows: c_int,
+    layout: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(demands_rows, &[(1, Input::Whole(demands_kind))])),
+        (3, Given::Record(Passed::new("layout", layout))),
+    ];
+    let request = Request::new(FINISH_SOLVED, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_solved_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_solved_us_why(
+    survey: *const ovs_survey,
+    demands_kind: *const c_int,
+    demands_rows: c_int,
+    layout: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(demands_rows, &[(1, Input::Whole(demands_kind))])),
+        (3, Given::Record(Passed::new("layout", layout))),
+    ];
+    let request = Request::new(FINISH_SOLVED, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_solved_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_solved_si_why(
+    survey: *const ovs_survey,
+    demands_kind: *const c_int,
+    demands_rows: c_int,
+    layout: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(demands_rows, &[(1, Input::Whole(demands_kind))])),
+        (3, Given::Record(Passed::new("layout", layout))),
+    ];
+    let request = Request::new(FINISH_SOLVED, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_CONFLICTS: &Operation = row(OPERATIONS, "finish_conflicts");
+
+/// Which demands on the finish cannot be kept together: every smallest set, and by how much each of its demands
+/// would have to give way.
+///
+/// Equation: a set is told when its rows have weights w >= 0 with w A = 0 and w b > 0, and no part of it has; gives
+/// way by the least t with A u + share t >= b.
+/// Taken for granted: heights and falls unrounded; the margin counts; demands that stand firm are kept and not
+/// blamed.
+///
+/// - `survey`: the old slab.
+/// - `demands_kind`: what is demanded; 0 least_thickness, 1 greatest_thickness, 2 least_fall, 3 greatest_fall, 4
+///   steepest, 5 cross_fall, 6 level, 7 at_most, 8 at_least, 9 exactly.
+/// - `demands_rows`: what the finish must keep: how many rows, each a demand on the finish; at least 1.
+/// - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `demands`: what it is called in the answer: side door; required.
+///   - `thickness` of `demands` (in): a least or greatest thickness; at least 0 in, at most 120 in; may be left
+///     out.
+///   - `fall` of `demands` (in/ft): a least or greatest fall; steepest: in any direction; cross_fall: along the
+///     line; at least 0 in/ft, at most 12 in/ft; may be left out.
+///   - `elevation` of `demands` (ft): a height that is not passed, reached, or had exactly; at least -32808.3989501
+///     ft, at most 32808.3989501 ft; may be left out.
+///   - `tolerance` of `demands` (in): how far a level line may be out of level; none for dead level; at least 0 in,
+///     at most 120 in; may be left out.
+///   - `edge` of `demands`: an edge of the outline: where a fall goes, or the line; may be left out.
+///   - `x` of `demands` (ft): or a place: a drain, a point, the start of a line, from the left; at least
+///     -328083.989501 ft, at most 328083.989501 ft; may be left out.
+///   - `y` of `demands` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; may be left
+///     out.
+///   - `x_to` of `demands` (ft): the end of the line, from the left; at least -328083.989501 ft, at most
+///     328083.989501 ft; may be left out.
+///   - `y_to` of `demands` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; may be left
+///     out.
+///   - `facet` of `demands`: which facets a fall is of: their name, or what they fall to; all if it is left out;
+///     may be left out.
+///   - `zone` of `demands`: where a thickness is demanded: a name among the zones; everywhere if it is left out;
+///     may be left out.
+///   - `firm` of `demands`: whether it stands firm: no conflict blames it; 0 no, 1 yes; may be left out.
+///   - `weight` of `demands` (1): what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+///     usual; more than 0 1; may be left out.
+///   - `zones`: corners of the zones that demands name; may be left out.
+///   - `zone` of `zones`: name of the zone; required.
+///   - `x` of `zones` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft; required.
+///   - `y` of `zones` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; required.
+///   - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be left
+///     out.
+///   - `margin` (in): margin on every least thickness; at least 0 in, at most 120 in; where left out 3/8 in,
+///     because reading, texture and strike-off.
+///   - `edges_bind`: whether thickness binds beyond the shots too, where the old slab is extended; 0 no, 1 yes; may
+///     be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FINISH_CONFLICTS_KEPT: whether all can be kept; 0 no, 1 yes.
+///   - OVS_FINISH_CONFLICTS_COMPLETE: whether these are all the sets; at most ten are told; 0 no, 1 yes.
+///   - OVS_FINISH_CONFLICTS_SETS: the sets.
+///   - OVS_FINISH_CONFLICTS_ALONE: what mends everything alone.
+///   - OVS_FINISH_CONFLICTS_TOGETHER: what mends everything with the least weighted sum.
+///   - OVS_FINISH_CONFLICTS_SAID: all of it in sentences.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_KEY_MISSING,
+/// OVS_KEY_REPEATED, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+/// contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
+/// simplex method, from memory: confirm.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"margin":"0 in","demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/4 in/ft",null],"elevation":[null,null,"99.7 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_conflicts_us(
+    survey: *const ovs_survey,
+    demands_kind: *const c_int,
+    demands_rows: c_int,
+    layout: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(demands_rows, &[(1, Input::Whole(demands_kind))])),
+        (3, Given::Record(Passed::new("layout", layout))),
+    ];
+    let request = Request::new(FINISH_CONFLICTS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Which demands on the finish cannot be kept together: every smallest set, and by how much each of its demands
+/// would have to give way.
+///
+/// Equation: a set is told when its rows have weights w >= 0 with w A = 0 and w b > 0, and no part of it has; gives
+/// way by the least t with A u + share t >= b.
+/// Taken for granted: heights and falls unrounded; the margin counts; demands that stand firm are kept and not
+/// blamed.
+///
+/// - `survey`: the old slab.
+/// - `demands_kind`: what is demanded; 0 least_thickness, 1 greatest_thickness, 2 least_fall, 3 greatest_fall, 4
+///   steepest, 5 cross_fall, 6 level, 7 at_most, 8 at_least, 9 exactly.
+/// - `demands_rows`: what the finish must keep: how many rows, each a demand on the finish; at least 1.
+/// - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `demands`: what it is called in the answer: side door; required.
+///   - `thickness` of `demands` (mm): a least or greatest thickness; at least 0 mm, at most 3048 mm; may be left
+///     out.
+///   - `fall` of `demands` (%): a least or greatest fall; steepest: in any direction; cross_fall: along the line;
+///     at least 0 %, at most 100 %; may be left out.
+///   - `elevation` of `demands` (m): a height that is not passed, reached, or had exactly; at least -10000 m, at
+///     most 10000 m; may be left out.
+///   - `tolerance` of `demands` (mm): how far a level line may be out of level; none for dead level; at least 0 mm,
+///     at most 3048 mm; may be left out.
+///   - `edge` of `demands`: an edge of the outline: where a fall goes, or the line; may be left out.
+///   - `x` of `demands` (m): or a place: a drain, a point, the start of a line, from the left; at least -100000 m,
+///     at most 100000 m; may be left out.
+///   - `y` of `demands` (m): from the front; at least -100000 m, at most 100000 m; may be left out.
+///   - `x_to` of `demands` (m): the end of the line, from the left; at least -100000 m, at most 100000 m; may be
+///     left out.
+///   - `y_to` of `demands` (m): from the front; at least -100000 m, at most 100000 m; may be left out.
+///   - `facet` of `demands`: which facets a fall is of: their name, or what they fall to; all if it is left out;
+///     may be left out.
+///   - `zone` of `demands`: where a thickness is demanded: a name among the zones; everywhere if it is left out;
+///     may be left out.
+///   - `firm` of `demands`: whether it stands firm: no conflict blames it; 0 no, 1 yes; may be left out.
+///   - `weight` of `demands` (1): what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+///     usual; more than 0 1; may be left out.
+///   - `zones`: corners of the zones that demands name; may be left out.
+///   - `zone` of `zones`: name of the zone; required.
+///   - `x` of `zones` (m): from the left; at least -100000 m, at most 100000 m; required.
+///   - `y` of `zones` (m): from the front; at least -100000 m, at most 100000 m; required.
+///   - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be left
+///     out.
+///   - `margin` (mm): margin on every least thickness; at least 0 mm, at most 3048 mm; where left out 3/8 in,
+///     because reading, texture and strike-off.
+///   - `edges_bind`: whether thickness binds beyond the shots too, where the old slab is extended; 0 no, 1 yes; may
+///     be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FINISH_CONFLICTS_KEPT: whether all can be kept; 0 no, 1 yes.
+///   - OVS_FINISH_CONFLICTS_COMPLETE: whether these are all the sets; at most ten are told; 0 no, 1 yes.
+///   - OVS_FINISH_CONFLICTS_SETS: the sets.
+///   - OVS_FINISH_CONFLICTS_ALONE: what mends everything alone.
+///   - OVS_FINISH_CONFLICTS_TOGETHER: what mends everything with the least weighted sum.
+///   - OVS_FINISH_CONFLICTS_SAID: all of it in sentences.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_KEY_MISSING,
+/// OVS_KEY_REPEATED, OVS_NULL_POINTER.
+/// Basis: plane and solid geometry: derived.
+/// Basis: no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+/// contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
+/// simplex method, from memory: confirm.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"margin":"0 in","demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/4 in/ft",null],"elevation":[null,null,"99.7 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_conflicts_si(
+    survey: *const ovs_survey,
+    demands_kind: *const c_int,
+    demands_rows: c_int,
+    layout: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(demands_rows, &[(1, Input::Whole(demands_kind))])),
+        (3, Given::Record(Passed::new("layout", layout))),
+    ];
+    let request = Request::new(FINISH_CONFLICTS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_conflicts_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_conflicts_us_why(
+    survey: *const ovs_survey,
+    demands_kind: *const c_int,
+    demands_rows: c_int,
+    layout: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(demands_rows, &[(1, Input::Whole(demands_kind))])),
+        (3, Given::Record(Passed::new("layout", layout))),
+    ];
+    let request = Request::new(FINISH_CONFLICTS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_conflicts_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_conflicts_si_why(
+    survey: *const ovs_survey,
+    demands_kind: *const c_int,
+    demands_rows: c_int,
+    layout: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(demands_rows, &[(1, Input::Whole(demands_kind))])),
+        (3, Given::Record(Passed::new("layout", layout))),
+    ];
+    let request = Request::new(FINISH_CONFLICTS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static FINISH_SWEEP: &Operation = row(OPERATIONS, "finish_sweep");
+
+/// The least concrete for a range of one demand, all others as they are: what each inch, each fall costs.
+///
+/// Equation: as for the finish of least concrete, unrounded, for each value.
+/// Taken for granted: old slab plane over each triangle; the margin counts.
+///
+/// - `survey`: the old slab.
+/// - `demands_kind`: what is demanded; 0 least_thickness, 1 greatest_thickness, 2 least_fall, 3 greatest_fall, 4
+///   steepest, 5 cross_fall, 6 level, 7 at_most, 8 at_least, 9 exactly.
+/// - `demands_rows`: what the finish must keep: how many rows, each a demand on the finish; at least 1.
+/// - `demand`, `demand_len`: the name of the demand.
+/// - `values_length_in` (in): a thickness or a tolerance; at least 0 in, at most 120 in; may be left out; NaN for
+///   an empty cell, may be null.
+/// - `values_fall_in_per_ft` (in/ft): a fall; at least 0 in/ft, at most 12 in/ft; may be left out; NaN for an empty
+///   cell, may be null.
+/// - `values_elevation_ft` (ft): a height; at least -32808.3989501 ft, at most 32808.3989501 ft; may be left out;
+///   NaN for an empty cell, may be null.
+/// - `values_rows`: the values it takes in turn: how many rows, each a value of the demand, in the column that goes
+///   with it; at least 1.
+/// - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `demands`: what it is called in the answer: side door; required.
+///   - `thickness` of `demands` (in): a least or greatest thickness; at least 0 in, at most 120 in; may be left
+///     out.
+///   - `fall` of `demands` (in/ft): a least or greatest fall; steepest: in any direction; cross_fall: along the
+///     line; at least 0 in/ft, at most 12 in/ft; may be left out.
+///   - `elevation` of `demands` (ft): a height that is not passed, reached, or had exactly; at least -32808.3989501
+///     ft, at most 32808.3989501 ft; may be left out.
+///   - `tolerance` of `demands` (in): how far a level line may be out of level; none for dead level; at least 0 in,
+///     at most 120 in; may be left out.
+///   - `edge` of `demands`: an edge of the outline: where a fall goes, or the line; may be left out.
+///   - `x` of `demands` (ft): or a place: a drain, a point, the start of a line, from the left; at least
+///     -328083.989501 ft, at most 328083.989501 ft; may be left out.
+///   - `y` of `demands` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; may be left
+///     out.
+///   - `x_to` of `demands` (ft): the end of the line, from the left; at least -328083.989501 ft, at most
+///     328083.989501 ft; may be left out.
+///   - `y_to` of `demands` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; may be left
+///     out.
+///   - `facet` of `demands`: which facets a fall is of: their name, or what they fall to; all if it is left out;
+///     may be left out.
+///   - `zone` of `demands`: where a thickness is demanded: a name among the zones; everywhere if it is left out;
+///     may be left out.
+///   - `firm` of `demands`: whether it stands firm: no conflict blames it; 0 no, 1 yes; may be left out.
+///   - `weight` of `demands` (1): what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+///     usual; more than 0 1; may be left out.
+///   - `zones`: corners of the zones that demands name; may be left out.
+///   - `zone` of `zones`: name of the zone; required.
+///   - `x` of `zones` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft; required.
+///   - `y` of `zones` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; required.
+///   - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be left
+///     out.
+///   - `margin` (in): margin on every least thickness; at least 0 in, at most 120 in; where left out 3/8 in,
+///     because reading, texture and strike-off.
+///   - `edges_bind`: whether thickness binds beyond the shots too, where the old slab is extended; 0 no, 1 yes; may
+///     be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FINISH_SWEEP_CURVE: the concrete for each value.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_CONTRADICTION,
+/// OVS_NULL_POINTER, OVS_DEMAND_UNKNOWN.
+/// Basis: plane and solid geometry: derived.
+/// Basis: no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+/// contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
+/// simplex method, from memory: confirm.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"demands":{"name":["least","fall"],"kind":["least_thickness","least_fall"],"thickness":["3 in",null],"fall":[null,"1/8 in/ft"],"edge":[null,"front"]},"demand":"least","values":{"length":["1 1/2 in","2 in","2 1/2 in","3 in","3 1/2 in","4 in"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_sweep_us(
+    survey: *const ovs_survey,
+    demands_kind: *const c_int,
+    demands_rows: c_int,
+    demand: *const c_char,
+    demand_len: c_int,
+    values_length_in: *const f64,
+    values_fall_in_per_ft: *const f64,
+    values_elevation_ft: *const f64,
+    values_rows: c_int,
+    layout: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(demands_rows, &[(1, Input::Whole(demands_kind))])),
+        (6, Given::Text(TextIn::new("demand", demand, demand_len))),
+        (7, Given::Table(values_rows, &[(0, Input::Numbers(values_length_in)), (1, Input::Numbers(values_fall_in_per_ft)), (2, Input::Numbers(values_elevation_ft))])),
+        (3, Given::Record(Passed::new("layout", layout))),
+    ];
+    let request = Request::new(FINISH_SWEEP, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The least concrete for a range of one demand, all others as they are: what each inch, each fall costs.
+///
+/// Equation: as for the finish of least concrete, unrounded, for each value.
+/// Taken for granted: old slab plane over each triangle; the margin counts.
+///
+/// - `survey`: the old slab.
+/// - `demands_kind`: what is demanded; 0 least_thickness, 1 greatest_thickness, 2 least_fall, 3 greatest_fall, 4
+///   steepest, 5 cross_fall, 6 level, 7 at_most, 8 at_least, 9 exactly.
+/// - `demands_rows`: what the finish must keep: how many rows, each a demand on the finish; at least 1.
+/// - `demand`, `demand_len`: the name of the demand.
+/// - `values_length_mm` (mm): a thickness or a tolerance; at least 0 mm, at most 3048 mm; may be left out; NaN for
+///   an empty cell, may be null.
+/// - `values_fall_percent` (%): a fall; at least 0 %, at most 100 %; may be left out; NaN for an empty cell, may be
+///   null.
+/// - `values_elevation_m` (m): a height; at least -10000 m, at most 10000 m; may be left out; NaN for an empty
+///   cell, may be null.
+/// - `values_rows`: the values it takes in turn: how many rows, each a value of the demand, in the column that goes
+///   with it; at least 1.
+/// - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `name` of `demands`: what it is called in the answer: side door; required.
+///   - `thickness` of `demands` (mm): a least or greatest thickness; at least 0 mm, at most 3048 mm; may be left
+///     out.
+///   - `fall` of `demands` (%): a least or greatest fall; steepest: in any direction; cross_fall: along the line;
+///     at least 0 %, at most 100 %; may be left out.
+///   - `elevation` of `demands` (m): a height that is not passed, reached, or had exactly; at least -10000 m, at
+///     most 10000 m; may be left out.
+///   - `tolerance` of `demands` (mm): how far a level line may be out of level; none for dead level; at least 0 mm,
+///     at most 3048 mm; may be left out.
+///   - `edge` of `demands`: an edge of the outline: where a fall goes, or the line; may be left out.
+///   - `x` of `demands` (m): or a place: a drain, a point, the start of a line, from the left; at least -100000 m,
+///     at most 100000 m; may be left out.
+///   - `y` of `demands` (m): from the front; at least -100000 m, at most 100000 m; may be left out.
+///   - `x_to` of `demands` (m): the end of the line, from the left; at least -100000 m, at most 100000 m; may be
+///     left out.
+///   - `y_to` of `demands` (m): from the front; at least -100000 m, at most 100000 m; may be left out.
+///   - `facet` of `demands`: which facets a fall is of: their name, or what they fall to; all if it is left out;
+///     may be left out.
+///   - `zone` of `demands`: where a thickness is demanded: a name among the zones; everywhere if it is left out;
+///     may be left out.
+///   - `firm` of `demands`: whether it stands firm: no conflict blames it; 0 no, 1 yes; may be left out.
+///   - `weight` of `demands` (1): what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+///     usual; more than 0 1; may be left out.
+///   - `zones`: corners of the zones that demands name; may be left out.
+///   - `zone` of `zones`: name of the zone; required.
+///   - `x` of `zones` (m): from the left; at least -100000 m, at most 100000 m; required.
+///   - `y` of `zones` (m): from the front; at least -100000 m, at most 100000 m; required.
+///   - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be left
+///     out.
+///   - `margin` (mm): margin on every least thickness; at least 0 mm, at most 3048 mm; where left out 3/8 in,
+///     because reading, texture and strike-off.
+///   - `edges_bind`: whether thickness binds beyond the shots too, where the old slab is extended; 0 no, 1 yes; may
+///     be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_FINISH_SWEEP_CURVE: the concrete for each value.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_CONTRADICTION,
+/// OVS_NULL_POINTER, OVS_DEMAND_UNKNOWN.
+/// Basis: plane and solid geometry: derived.
+/// Basis: no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+/// contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
+/// simplex method, from memory: confirm.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"demands":{"name":["least","fall"],"kind":["least_thickness","least_fall"],"thickness":["3 in",null],"fall":[null,"1/8 in/ft"],"edge":[null,"front"]},"demand":"least","values":{"length":["1 1/2 in","2 in","2 1/2 in","3 in","3 1/2 in","4 in"]}}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_sweep_si(
+    survey: *const ovs_survey,
+    demands_kind: *const c_int,
+    demands_rows: c_int,
+    demand: *const c_char,
+    demand_len: c_int,
+    values_length_mm: *const f64,
+    values_fall_percent: *const f64,
+    values_elevation_m: *const f64,
+    values_rows: c_int,
+    layout: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(demands_rows, &[(1, Input::Whole(demands_kind))])),
+        (6, Given::Text(TextIn::new("demand", demand, demand_len))),
+        (7, Given::Table(values_rows, &[(0, Input::Numbers(values_length_mm)), (1, Input::Numbers(values_fall_percent)), (2, Input::Numbers(values_elevation_m))])),
+        (3, Given::Record(Passed::new("layout", layout))),
+    ];
+    let request = Request::new(FINISH_SWEEP, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_finish_sweep_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_sweep_us_why(
+    survey: *const ovs_survey,
+    demands_kind: *const c_int,
+    demands_rows: c_int,
+    demand: *const c_char,
+    demand_len: c_int,
+    values_length_in: *const f64,
+    values_fall_in_per_ft: *const f64,
+    values_elevation_ft: *const f64,
+    values_rows: c_int,
+    layout: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(demands_rows, &[(1, Input::Whole(demands_kind))])),
+        (6, Given::Text(TextIn::new("demand", demand, demand_len))),
+        (7, Given::Table(values_rows, &[(0, Input::Numbers(values_length_in)), (1, Input::Numbers(values_fall_in_per_ft)), (2, Input::Numbers(values_elevation_ft))])),
+        (3, Given::Record(Passed::new("layout", layout))),
+    ];
+    let request = Request::new(FINISH_SWEEP, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_finish_sweep_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_finish_sweep_si_why(
+    survey: *const ovs_survey,
+    demands_kind: *const c_int,
+    demands_rows: c_int,
+    demand: *const c_char,
+    demand_len: c_int,
+    values_length_mm: *const f64,
+    values_fall_percent: *const f64,
+    values_elevation_m: *const f64,
+    values_rows: c_int,
+    layout: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Table(demands_rows, &[(1, Input::Whole(demands_kind))])),
+        (6, Given::Text(TextIn::new("demand", demand, demand_len))),
+        (7, Given::Table(values_rows, &[(0, Input::Numbers(values_length_mm)), (1, Input::Numbers(values_fall_percent)), (2, Input::Numbers(values_elevation_m))])),
+        (3, Given::Record(Passed::new("layout", layout))),
+    ];
+    let request = Request::new(FINISH_SWEEP, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }
 

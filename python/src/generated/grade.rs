@@ -1442,6 +1442,661 @@ impl FinishFacets {
     }
 }
 
+static FINISH_SOLVED: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "finish_solved"),
+    class: "FinishSolved",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(FinishSolved))?.into_any()),
+};
+
+/// The finish that takes the least concrete under all demands, proved, with the price of each demand, and rounded to what can be set out.
+///
+/// Rule: least integral of finish less old slab, finish plane over each facet, facets meeting, all
+///     demands kept; with grinding at a price: concrete and ground volume at their prices.
+/// Takes for granted: old slab plane over each triangle; the finish nowhere dips below it, but for what
+///     may be ground; door lines level, falls square to their edge, a level perimeter about a drain,
+///     unless set_out is no.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     demands: what the finish must keep; a table of at least 1 row, each a demand on the finish, with
+///         the columns
+///         name: what it is called in the answer: side door; a text
+///         kind: what is demanded; one of "least_thickness", "greatest_thickness", "least_fall",
+///             "greatest_fall", "steepest", "cross_fall", "level", "at_most", "at_least", "exactly"
+///         thickness: a least or greatest thickness [in | mm]; at least 0 in, at most 120 in (at least
+///             0 mm, at most 3048 mm); may be left out
+///         fall: a least or greatest fall; steepest: in any direction; cross_fall: along the line
+///             [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least 0 %, at most 100 %); may be
+///             left out
+///         elevation: a height that is not passed, reached, or had exactly [ft | m]; at least
+///             -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); may be
+///             left out
+///         tolerance: how far a level line may be out of level; none for dead level [in | mm]; at least
+///             0 in, at most 120 in (at least 0 mm, at most 3048 mm); may be left out
+///         edge: an edge of the outline: where a fall goes, or the line; a text; may be left out
+///         x: or a place: a drain, a point, the start of a line, from the left [ft | m]; at least
+///             -328083.989501 ft, at most 328083.989501 ft (at least -100000 m, at most 100000 m); may
+///             be left out
+///         y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m); may be left out
+///         x_to: the end of the line, from the left [ft | m]; at least -328083.989501 ft, at most
+///             328083.989501 ft (at least -100000 m, at most 100000 m); may be left out
+///         y_to: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+///             least -100000 m, at most 100000 m); may be left out
+///         facet: which facets a fall is of: their name, or what they fall to; all if it is left out; a
+///             text; may be left out
+///         zone: where a thickness is demanded: a name among the zones; everywhere if it is left out; a
+///             text; may be left out
+///         firm: whether it stands firm: no conflict blames it; one of "no", "yes"; may be left out
+///         weight: what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+///             usual [1]; more than 0 1; may be left out
+///     zones: corners of the zones that demands name; a table of at least 1 row, each a corner of a
+///         zone, in order; the corners of one zone stand together, with the columns; may be left out
+///         zone: name of the zone; a text
+///         x: from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m)
+///         y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m)
+///     layout: the facets in plan: a finish whose heights do not count; one plane if it is left out; a
+///         Finish; may be left out
+///     margin: margin on every least thickness [in | mm]; at least 0 in, at most 120 in (at least 0 mm,
+///         at most 3048 mm); where it is not given 3/8 in is taken: reading, texture and strike-off
+///     edges_bind: whether thickness binds beyond the shots too, where the old slab is extended; one of
+///         "no", "yes"; may be left out
+///     concrete_price: price of concrete [/yd3 | /m3]; at least 0 /yd3, at most 7645548.57984 /yd3 (at
+///         least 0 /m3, at most 10000000 /m3); may be left out
+///     grind_at_most: how deep high spots may be ground [in | mm]; at least 0 in, at most 120 in (at
+///         least 0 mm, at most 3048 mm); may be left out
+///     grinding_price: price of what is ground off [/yd3 | /m3]; at least 0 /yd3, at most 7645548.57984
+///         /yd3 (at least 0 /m3, at most 10000000 /m3); may be left out
+///     round: heights are whole steps of this from the datum [in | mm]; at least 0 in, at most 12 in
+///         (at least 0 mm, at most 304.8 mm); where it is not given 1/8 in is taken: finer cannot be
+///         set out
+///     datum: the height the steps are counted from, usually the benchmark [ft | m]; at least
+///         -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); where it
+///         is not given 0 ft is taken: the job datum
+///     round_fall: falls are whole steps of this [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at
+///         least 0 %, at most 100 %); where it is not given 1/16 in/ft is taken: finer cannot be struck
+///         off
+///     set_out: no for the planned finish as it comes out, with nothing added or rounded; one of "no",
+///         "yes"; may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     FinishSolved, with the attributes
+///         finish: the finish to be built, in whole steps
+///         concrete_yd3, concrete_m3: its concrete [yd3 | m3]
+///         ground_yd3, ground_m3: what is ground off under it [yd3 | m3]
+///         cost_money: concrete and grinding at their prices [money]
+///         planned: the finish before rounding
+///         planned_concrete_yd3, planned_concrete_m3: its concrete [yd3 | m3]
+///         planned_cost_money: its cost [money]
+///         bare: the finish by the demands alone: no margin, nothing added or rounded
+///         bare_concrete_yd3, bare_concrete_m3: its concrete [yd3 | m3]
+///         bare_cost_money: its cost [money]
+///         bound_yd3, bound_m3: no finish planned so costs less than this, in volume of concrete [yd3 |
+///             m3]
+///         gap_ratio: how far the planned cost may be above the least, as a share [1]
+///         least_slack_in, least_slack_mm: how far the demand that is kept most narrowly is from being
+///             broken; less than none by rounding only [in | mm]
+///         rows: how many rows were looked at for that
+///         round_in, round_mm: the step of heights that could be kept; none where nothing is rounded
+///             [in | mm]
+///         round_fall_in_per_ft, round_fall_percent: the step of falls that could be kept [in/ft | %]
+///         kept: how each demand stands, and what it costs, a table of kept
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: the list is empty (EMPTY_LIST); a required value is missing (KEY_MISSING); the word
+///         is not one of the choices (WORD_UNKNOWN); two values say the same thing differently
+///         (CONTRADICTION)
+///     GradeError: no edge of the outline has this name (EDGE_UNKNOWN); the demands on the finish
+///         cannot all be kept (DEMANDS_CONFLICT); no zone has this name (ZONE_UNKNOWN)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+///         quantity (UNIT_WRONG)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///     no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+///         contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality;
+///         Farkas' lemma; dual simplex method, from memory: confirm
+///     3/8 in over the least thickness, from reading 1/8, texture 3/16 and strike-off 3/16 in: common
+///         practice, no source
+///
+/// Example:
+///     >>> from overslab.grade import finish_solved
+///     >>> answer = finish_solved(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     demands={
+///     ...         "name": ["least 3 in", "fall", "side door"],
+///     ...         "kind": ["least_thickness", "least_fall", "at_most"],
+///     ...         "thickness": ["3 in", None, None],
+///     ...         "fall": [None, "1/8 in/ft", None],
+///     ...         "elevation": [None, None, "100.2 ft"],
+///     ...         "edge": [None, "front", None],
+///     ...         "x": [None, None, "0 ft"],
+///     ...         "y": [None, None, "27 ft"],
+///     ...     },
+///     ...     concrete_price="165 /yd3",
+///     ... )
+///     >>> round(answer.concrete_yd3, 4)
+///     9.5596
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, demands, *, zones=None, layout=None, margin=None, edges_bind=None, concrete_price=None, grind_at_most=None, grinding_price=None, round=None, datum=None, round_fall=None, set_out=None, units=crate::units::Units(None)), text_signature = "(survey, demands, *, zones=None, layout=None, margin=None, edges_bind=None, concrete_price=None, grind_at_most=None, grinding_price=None, round=None, datum=None, round_fall=None, set_out=None, units=None)")]
+fn finish_solved(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    demands: &Bound<'_, PyAny>,
+    zones: Option<&Bound<'_, PyAny>>,
+    layout: Option<&Bound<'_, PyAny>>,
+    margin: Option<&Bound<'_, PyAny>>,
+    edges_bind: Option<&Bound<'_, PyAny>>,
+    concrete_price: Option<&Bound<'_, PyAny>>,
+    grind_at_most: Option<&Bound<'_, PyAny>>,
+    grinding_price: Option<&Bound<'_, PyAny>>,
+    round: Option<&Bound<'_, PyAny>>,
+    datum: Option<&Bound<'_, PyAny>>,
+    round_fall: Option<&Bound<'_, PyAny>>,
+    set_out: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FINISH_SOLVED, &[Some(survey), Some(demands), zones, layout, margin, edges_bind, concrete_price, grind_at_most, grinding_price, round, datum, round_fall, set_out], units)
+}
+
+/// What `finish_solved` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct FinishSolved;
+
+#[pymethods]
+impl FinishSolved {
+    /// The finish to be built, in whole steps.
+    #[getter]
+    fn get_finish<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Its concrete [yd3].
+    #[getter]
+    fn get_concrete_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Its concrete [m3].
+    #[getter]
+    fn get_concrete_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// What is ground off under it [yd3].
+    #[getter]
+    fn get_ground_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// What is ground off under it [m3].
+    #[getter]
+    fn get_ground_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// Concrete and grinding at their prices [money].
+    #[getter]
+    fn get_cost_money<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// The finish before rounding.
+    #[getter]
+    fn get_planned<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// Its concrete [yd3].
+    #[getter]
+    fn get_planned_concrete_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// Its concrete [m3].
+    #[getter]
+    fn get_planned_concrete_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Si)
+    }
+    /// Its cost [money].
+    #[getter]
+    fn get_planned_cost_money<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Us)
+    }
+    /// The finish by the demands alone: no margin, nothing added or rounded.
+    #[getter]
+    fn get_bare<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 7, overslab::quantity::System::Us)
+    }
+    /// Its concrete [yd3].
+    #[getter]
+    fn get_bare_concrete_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 8, overslab::quantity::System::Us)
+    }
+    /// Its concrete [m3].
+    #[getter]
+    fn get_bare_concrete_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 8, overslab::quantity::System::Si)
+    }
+    /// Its cost [money].
+    #[getter]
+    fn get_bare_cost_money<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 9, overslab::quantity::System::Us)
+    }
+    /// No finish planned so costs less than this, in volume of concrete [yd3].
+    #[getter]
+    fn get_bound_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 10, overslab::quantity::System::Us)
+    }
+    /// No finish planned so costs less than this, in volume of concrete [m3].
+    #[getter]
+    fn get_bound_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 10, overslab::quantity::System::Si)
+    }
+    /// How far the planned cost may be above the least, as a share [1].
+    #[getter]
+    fn get_gap_ratio<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 11, overslab::quantity::System::Us)
+    }
+    /// How far the demand that is kept most narrowly is from being broken; less than none by rounding only [in].
+    #[getter]
+    fn get_least_slack_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 12, overslab::quantity::System::Us)
+    }
+    /// How far the demand that is kept most narrowly is from being broken; less than none by rounding only [mm].
+    #[getter]
+    fn get_least_slack_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 12, overslab::quantity::System::Si)
+    }
+    /// How many rows were looked at for that.
+    #[getter]
+    fn get_rows<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 13, overslab::quantity::System::Us)
+    }
+    /// The step of heights that could be kept; none where nothing is rounded [in].
+    #[getter]
+    fn get_round_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 14, overslab::quantity::System::Us)
+    }
+    /// The step of heights that could be kept; none where nothing is rounded [mm].
+    #[getter]
+    fn get_round_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 14, overslab::quantity::System::Si)
+    }
+    /// The step of falls that could be kept [in/ft].
+    #[getter]
+    fn get_round_fall_in_per_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 15, overslab::quantity::System::Us)
+    }
+    /// The step of falls that could be kept [%].
+    #[getter]
+    fn get_round_fall_percent<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 15, overslab::quantity::System::Si)
+    }
+    /// How each demand stands, and what it costs, a table of kept.
+    #[getter]
+    fn get_kept<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 16, overslab::quantity::System::Us)
+    }
+}
+
+static FINISH_CONFLICTS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "finish_conflicts"),
+    class: "FinishConflicts",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(FinishConflicts))?.into_any()),
+};
+
+/// Which demands on the finish cannot be kept together: every smallest set, and by how much each of its demands would have to give way.
+///
+/// Rule: a set is told when its rows have weights w >= 0 with w A = 0 and w b > 0, and no part of it
+///     has; gives way by the least t with A u + share t >= b.
+/// Takes for granted: heights and falls unrounded; the margin counts; demands that stand firm are kept
+///     and not blamed.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     demands: what the finish must keep; a table of at least 1 row, each a demand on the finish, with
+///         the columns
+///         name: what it is called in the answer: side door; a text
+///         kind: what is demanded; one of "least_thickness", "greatest_thickness", "least_fall",
+///             "greatest_fall", "steepest", "cross_fall", "level", "at_most", "at_least", "exactly"
+///         thickness: a least or greatest thickness [in | mm]; at least 0 in, at most 120 in (at least
+///             0 mm, at most 3048 mm); may be left out
+///         fall: a least or greatest fall; steepest: in any direction; cross_fall: along the line
+///             [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least 0 %, at most 100 %); may be
+///             left out
+///         elevation: a height that is not passed, reached, or had exactly [ft | m]; at least
+///             -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); may be
+///             left out
+///         tolerance: how far a level line may be out of level; none for dead level [in | mm]; at least
+///             0 in, at most 120 in (at least 0 mm, at most 3048 mm); may be left out
+///         edge: an edge of the outline: where a fall goes, or the line; a text; may be left out
+///         x: or a place: a drain, a point, the start of a line, from the left [ft | m]; at least
+///             -328083.989501 ft, at most 328083.989501 ft (at least -100000 m, at most 100000 m); may
+///             be left out
+///         y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m); may be left out
+///         x_to: the end of the line, from the left [ft | m]; at least -328083.989501 ft, at most
+///             328083.989501 ft (at least -100000 m, at most 100000 m); may be left out
+///         y_to: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+///             least -100000 m, at most 100000 m); may be left out
+///         facet: which facets a fall is of: their name, or what they fall to; all if it is left out; a
+///             text; may be left out
+///         zone: where a thickness is demanded: a name among the zones; everywhere if it is left out; a
+///             text; may be left out
+///         firm: whether it stands firm: no conflict blames it; one of "no", "yes"; may be left out
+///         weight: what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+///             usual [1]; more than 0 1; may be left out
+///     zones: corners of the zones that demands name; a table of at least 1 row, each a corner of a
+///         zone, in order; the corners of one zone stand together, with the columns; may be left out
+///         zone: name of the zone; a text
+///         x: from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m)
+///         y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m)
+///     layout: the facets in plan: a finish whose heights do not count; one plane if it is left out; a
+///         Finish; may be left out
+///     margin: margin on every least thickness [in | mm]; at least 0 in, at most 120 in (at least 0 mm,
+///         at most 3048 mm); where it is not given 3/8 in is taken: reading, texture and strike-off
+///     edges_bind: whether thickness binds beyond the shots too, where the old slab is extended; one of
+///         "no", "yes"; may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     FinishConflicts, with the attributes
+///         kept: whether all can be kept: no, yes
+///         complete: whether these are all the sets; at most ten are told: no, yes
+///         sets: the sets, a table of sets
+///         alone: what mends everything alone, a table of alone
+///         together: what mends everything with the least weighted sum, a table of together
+///         said: all of it in sentences
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: the list is empty (EMPTY_LIST); a name is given twice (KEY_REPEATED); a required
+///         value is missing (KEY_MISSING)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///     no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+///         contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality;
+///         Farkas' lemma; dual simplex method, from memory: confirm
+///
+/// Example:
+///     >>> from overslab.grade import finish_conflicts
+///     >>> answer = finish_conflicts(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     margin="0 in",
+///     ...     demands={
+///     ...         "name": ["least 3 in", "fall", "side door"],
+///     ...         "kind": ["least_thickness", "least_fall", "at_most"],
+///     ...         "thickness": ["3 in", None, None],
+///     ...         "fall": [None, "1/4 in/ft", None],
+///     ...         "elevation": [None, None, "99.7 ft"],
+///     ...         "edge": [None, "front", None],
+///     ...         "x": [None, None, "0 ft"],
+///     ...         "y": [None, None, "27 ft"],
+///     ...     },
+///     ... )
+///     >>> answer.kept
+///     'yes'
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, demands, *, zones=None, layout=None, margin=None, edges_bind=None, units=crate::units::Units(None)), text_signature = "(survey, demands, *, zones=None, layout=None, margin=None, edges_bind=None, units=None)")]
+fn finish_conflicts(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    demands: &Bound<'_, PyAny>,
+    zones: Option<&Bound<'_, PyAny>>,
+    layout: Option<&Bound<'_, PyAny>>,
+    margin: Option<&Bound<'_, PyAny>>,
+    edges_bind: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FINISH_CONFLICTS, &[Some(survey), Some(demands), zones, layout, margin, edges_bind], units)
+}
+
+/// What `finish_conflicts` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct FinishConflicts;
+
+#[pymethods]
+impl FinishConflicts {
+    /// Whether all can be kept: no, yes.
+    #[getter]
+    fn get_kept<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Whether these are all the sets; at most ten are told: no, yes.
+    #[getter]
+    fn get_complete<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// The sets, a table of sets.
+    #[getter]
+    fn get_sets<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// What mends everything alone, a table of alone.
+    #[getter]
+    fn get_alone<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// What mends everything with the least weighted sum, a table of together.
+    #[getter]
+    fn get_together<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// All of it in sentences.
+    #[getter]
+    fn get_said<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+}
+
+static FINISH_SWEEP: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "finish_sweep"),
+    class: "FinishSweep",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(FinishSweep))?.into_any()),
+};
+
+/// The least concrete for a range of one demand, all others as they are: what each inch, each fall costs.
+///
+/// Rule: as for the finish of least concrete, unrounded, for each value.
+/// Takes for granted: old slab plane over each triangle; the margin counts.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     demands: what the finish must keep; a table of at least 1 row, each a demand on the finish, with
+///         the columns
+///         name: what it is called in the answer: side door; a text
+///         kind: what is demanded; one of "least_thickness", "greatest_thickness", "least_fall",
+///             "greatest_fall", "steepest", "cross_fall", "level", "at_most", "at_least", "exactly"
+///         thickness: a least or greatest thickness [in | mm]; at least 0 in, at most 120 in (at least
+///             0 mm, at most 3048 mm); may be left out
+///         fall: a least or greatest fall; steepest: in any direction; cross_fall: along the line
+///             [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least 0 %, at most 100 %); may be
+///             left out
+///         elevation: a height that is not passed, reached, or had exactly [ft | m]; at least
+///             -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); may be
+///             left out
+///         tolerance: how far a level line may be out of level; none for dead level [in | mm]; at least
+///             0 in, at most 120 in (at least 0 mm, at most 3048 mm); may be left out
+///         edge: an edge of the outline: where a fall goes, or the line; a text; may be left out
+///         x: or a place: a drain, a point, the start of a line, from the left [ft | m]; at least
+///             -328083.989501 ft, at most 328083.989501 ft (at least -100000 m, at most 100000 m); may
+///             be left out
+///         y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m); may be left out
+///         x_to: the end of the line, from the left [ft | m]; at least -328083.989501 ft, at most
+///             328083.989501 ft (at least -100000 m, at most 100000 m); may be left out
+///         y_to: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+///             least -100000 m, at most 100000 m); may be left out
+///         facet: which facets a fall is of: their name, or what they fall to; all if it is left out; a
+///             text; may be left out
+///         zone: where a thickness is demanded: a name among the zones; everywhere if it is left out; a
+///             text; may be left out
+///         firm: whether it stands firm: no conflict blames it; one of "no", "yes"; may be left out
+///         weight: what breaking it by 1/4 in, or by 0.1 % of fall, weighs against the others; 1 is
+///             usual [1]; more than 0 1; may be left out
+///     demand: the name of the demand; a text
+///     values: the values it takes in turn; a table of at least 1 row, each a value of the demand, in
+///         the column that goes with it, with the columns
+///         length: a thickness or a tolerance [in | mm]; at least 0 in, at most 120 in (at least 0 mm,
+///             at most 3048 mm); may be left out
+///         fall: a fall [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least 0 %, at most 100 %);
+///             may be left out
+///         elevation: a height [ft | m]; at least -32808.3989501 ft, at most 32808.3989501 ft (at least
+///             -10000 m, at most 10000 m); may be left out
+///     zones: corners of the zones that demands name; a table of at least 1 row, each a corner of a
+///         zone, in order; the corners of one zone stand together, with the columns; may be left out
+///         zone: name of the zone; a text
+///         x: from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m)
+///         y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m)
+///     layout: the facets in plan: a finish whose heights do not count; one plane if it is left out; a
+///         Finish; may be left out
+///     margin: margin on every least thickness [in | mm]; at least 0 in, at most 120 in (at least 0 mm,
+///         at most 3048 mm); where it is not given 3/8 in is taken: reading, texture and strike-off
+///     edges_bind: whether thickness binds beyond the shots too, where the old slab is extended; one of
+///         "no", "yes"; may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     FinishSweep, with the attributes
+///         curve: the concrete for each value, a table of curve
+///     and notes, basis and taken.
+///
+/// Raises:
+///     GradeError: no demand has this name (DEMAND_UNKNOWN)
+///     FormError: the list is empty (EMPTY_LIST); two values say the same thing differently
+///         (CONTRADICTION)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///     no answer costs less than the weighted bounds of the rows; rows without an answer add up to a
+///         contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality;
+///         Farkas' lemma; dual simplex method, from memory: confirm
+///
+/// Example:
+///     >>> from overslab.grade import finish_sweep
+///     >>> answer = finish_sweep(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     demands={
+///     ...         "name": ["least", "fall"],
+///     ...         "kind": ["least_thickness", "least_fall"],
+///     ...         "thickness": ["3 in", None],
+///     ...         "fall": [None, "1/8 in/ft"],
+///     ...         "edge": [None, "front"],
+///     ...     },
+///     ...     demand="least",
+///     ...     values={"length": ["1 1/2 in", "2 in", "2 1/2 in", "3 in", "3 1/2 in", "4 in"]},
+///     ... )
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, demands, demand, values, *, zones=None, layout=None, margin=None, edges_bind=None, units=crate::units::Units(None)), text_signature = "(survey, demands, demand, values, *, zones=None, layout=None, margin=None, edges_bind=None, units=None)")]
+fn finish_sweep(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    demands: &Bound<'_, PyAny>,
+    demand: &Bound<'_, PyAny>,
+    values: &Bound<'_, PyAny>,
+    zones: Option<&Bound<'_, PyAny>>,
+    layout: Option<&Bound<'_, PyAny>>,
+    margin: Option<&Bound<'_, PyAny>>,
+    edges_bind: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &FINISH_SWEEP, &[Some(survey), Some(demands), zones, layout, margin, edges_bind, Some(demand), Some(values)], units)
+}
+
+/// What `finish_sweep` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct FinishSweep;
+
+#[pymethods]
+impl FinishSweep {
+    /// The concrete for each value, a table of curve.
+    #[getter]
+    fn get_curve<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+}
+
 static THICKNESS: crate::answers::RecordRow = crate::answers::RecordRow {
     operation: crate::rows::operation(overslab::operations::OPERATIONS, "thickness"),
     class: "Thickness",
@@ -3774,7 +4429,7 @@ impl Finish {
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&FALL, &DROP, &TRIANGULAR_PRISM];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&FINISH_LEVEL, &FINISH_FROM_POINTS, &FINISH_TO_EDGE, &FINISH_AT_LEAST, &FINISH_FROM_FACETS, &FINISH_FROM_PLANES, &FINISH_TO_VALLEY, &FINISH_CROWN, &FINISH_TO_TRENCH, &FINISH_TO_DRAIN, &FINISH_WITH_STRIP, &FINISH_RAISED, &FINISH_FACETS, &THICKNESS, &SECOND_LOOK, &FINISH_STANDING_WATER, &GRIND_HIGH_SPOTS, &FILL_LOW_SPOTS, &FILL_PONDS, &THICKNESS_AREAS, &THICKNESS_CONTOURS, &SURVEY_CONTOURS, &FINISH_CONTOURS, &THICKNESS_BANDS, &THICKNESS_HISTOGRAM, &THICKNESS_ZONES, &THIN_ZONES, &SECTION];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&FINISH_LEVEL, &FINISH_FROM_POINTS, &FINISH_TO_EDGE, &FINISH_AT_LEAST, &FINISH_FROM_FACETS, &FINISH_FROM_PLANES, &FINISH_TO_VALLEY, &FINISH_CROWN, &FINISH_TO_TRENCH, &FINISH_TO_DRAIN, &FINISH_WITH_STRIP, &FINISH_RAISED, &FINISH_FACETS, &FINISH_SOLVED, &FINISH_CONFLICTS, &FINISH_SWEEP, &THICKNESS, &SECOND_LOOK, &FINISH_STANDING_WATER, &GRIND_HIGH_SPOTS, &FILL_LOW_SPOTS, &FILL_PONDS, &THICKNESS_AREAS, &THICKNESS_CONTOURS, &SURVEY_CONTOURS, &FINISH_CONTOURS, &THICKNESS_BANDS, &THICKNESS_HISTOGRAM, &THICKNESS_ZONES, &THIN_ZONES, &SECTION];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "finish", class: |py| py.get_type::<Finish>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Finish))?.into_any()) }];
@@ -3805,6 +4460,12 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<FinishRaised>()?;
     module.add_function(wrap_pyfunction!(self::finish_facets, module)?)?;
     module.add_class::<FinishFacets>()?;
+    module.add_function(wrap_pyfunction!(self::finish_solved, module)?)?;
+    module.add_class::<FinishSolved>()?;
+    module.add_function(wrap_pyfunction!(self::finish_conflicts, module)?)?;
+    module.add_class::<FinishConflicts>()?;
+    module.add_function(wrap_pyfunction!(self::finish_sweep, module)?)?;
+    module.add_class::<FinishSweep>()?;
     module.add_function(wrap_pyfunction!(self::thickness, module)?)?;
     module.add_class::<Thickness>()?;
     module.add_function(wrap_pyfunction!(self::second_look, module)?)?;

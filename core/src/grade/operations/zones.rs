@@ -15,7 +15,7 @@ use crate::survey::outline::{Corner, Outline};
 use crate::{number, port};
 
 /// Corners of zones.
-static ZONES: TableType = TableType {
+pub(super) static ZONES: TableType = TableType {
     name: "zones",
     meaning: "a corner of a zone, in order; the corners of one zone stand together",
     columns: &[
@@ -144,7 +144,7 @@ fn figures(rows: &[&Thickness]) -> [Column; 12] {
 }
 
 /// Rows of one name that stand together are the corners of one zone.
-fn read_zones(table: &Columns) -> Result<Vec<Zone>> {
+pub(super) fn read_zones(table: &Columns) -> Result<Vec<Zone>> {
     let mut zones: Vec<(usize, String, Vec<Corner>)> = Vec::new();
     for row in 0..table.rows {
         let name = table.text(0, row).unwrap_or_default().trim();

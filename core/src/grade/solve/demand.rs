@@ -176,7 +176,8 @@ impl Wants {
     }
 
     /// Whether its figure is a height, which may be less than none.
-    pub(super) const fn is_height(&self) -> bool {
+    #[must_use]
+    pub const fn is_height(&self) -> bool {
         matches!(self, Self::AtMost(_) | Self::AtLeast(_) | Self::Exactly(_))
     }
 

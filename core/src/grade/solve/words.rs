@@ -20,6 +20,29 @@ pub(super) fn refusal(demands: &[Demand], conflicts: &Conflicts) -> Box<Failure>
         .remedy(first.mends(demands))
 }
 
+impl Conflicts {
+    /// All of it in sentences.
+    #[must_use]
+    pub fn said(&self, demands: &[Demand]) -> String {
+        let mut said: Vec<String> = self.sets.iter().map(|set| set.said(demands)).collect();
+        if !self.complete {
+            said.push("There are more such sets.".to_owned());
+        }
+        let each = |list: &[Relaxed]| -> Vec<String> {
+            list.iter().filter_map(|relaxed| relaxed.said(demands)).collect()
+        };
+        said.push(match each(&self.alone).as_slice() {
+            [] => "No single change mends it all.".to_owned(),
+            alone => format!("Alone mends it all: {}.", alone.join("; or ")),
+        });
+        let together = each(&self.together);
+        if together.len() > 1 {
+            said.push(format!("Least change of all together: {}.", together.join("; and ")));
+        }
+        said.join(" ")
+    }
+}
+
 impl ConflictSet {
     /// Its demands by name.
     #[must_use]
