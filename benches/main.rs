@@ -5,8 +5,9 @@
 mod floor;
 mod scalar;
 mod scan;
+mod solve;
 
 use criterion::{criterion_group, criterion_main};
 
-criterion_group!(benches, scalar::benches, floor::benches, scan::benches);
+criterion_group!(benches, scalar::benches, floor::benches, scan::benches, solve::benches);
 criterion_main!(benches);

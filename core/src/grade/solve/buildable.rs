@@ -52,6 +52,16 @@ pub(super) fn habits(layout: &Layout<'_>, demands: &[Demand]) -> Vec<Demand> {
         let wants = Wants::Level { along, tolerance: Length::from_base(0.0) };
         habits.push(Demand::new("level perimeter", wants).firmly());
     }
+    for (outlet, _) in falls() {
+        let Outlet::Place(drain) = outlet else { continue };
+        let Some(rim) = layout.rim_about(*drain) else { continue };
+        let name = format!("level {}", layout.template.facet_name(rim));
+        if habits.iter().all(|habit| habit.name != name) {
+            let along = Line::Places(layout.corners(rim));
+            let wants = Wants::Level { along, tolerance: Length::from_base(0.0) };
+            habits.push(Demand::new(name, wants).firmly());
+        }
+    }
     habits
 }
 

@@ -149,6 +149,15 @@ impl<'a> Layout<'a> {
         corners
     }
 
+    /// The facet that a drain lies well within: its rim.
+    pub(super) fn rim_about(&self, drain: Point) -> Option<usize> {
+        let facets = self.template.facets();
+        facets.iter().position(|facet| {
+            let region = facet.region();
+            region.contains(drain) && region.nearest_run(drain).distance > 1e-3
+        })
+    }
+
     /// The facets of a name: their own, or what they fall to.
     pub(super) fn facets_of(&self, name: Option<&str>) -> Result<Vec<usize>> {
         let Some(name) = name else { return Ok((0..self.facets()).collect()) };

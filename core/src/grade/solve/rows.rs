@@ -254,16 +254,21 @@ impl<'l, 'a> Writer<'l, 'a> {
         Ok(())
     }
 
-    /// The fall from every corner of a facet to a drain. Toward the drain a plane falls the less the farther a place is aside, so
+    /// The fall from every corner of a facet to a drain, but for the rim of the drain. Toward the drain a plane falls the less the farther a place is aside, so
     /// that the corners decide for a least fall; for a greatest one they are what a straightedge to the drain shows.
     fn falls_to(&mut self, drain: Point, facet: usize, fall: f64, sense: f64) -> Result<()> {
         let layout = self.layout;
+        let rim = layout.rim_about(drain);
+        if rim == Some(facet) {
+            return Ok(());
+        }
+        let of_rim = rim.map(|rim| layout.corners(rim)).unwrap_or_default();
         let low = lines::places(layout, &Line::Places(vec![drain]))?;
         let low = low.first().map_or(facet, |on| on.facet);
         let low = layout.height(low, drain);
         for corner in layout.corners(facet) {
             let run = corner.distance(drain);
-            if run > 1e-3 {
+            if run > 1e-3 && of_rim.iter().all(|at| at.distance(corner) > 1e-6) {
                 let row: Vec<f64> =
                     layout.height(facet, corner).iter().zip(&low).map(|(a, b)| sense * (a - b)).collect();
                 self.push(&row, sense * fall * run, corner, run);

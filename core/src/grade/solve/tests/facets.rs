@@ -85,6 +85,29 @@ fn a_drain_has_a_level_perimeter_first() {
 }
 
 #[test]
+fn a_drain_with_a_rim_keeps_it_level() {
+    let survey = rough(4, 20.0, 16.0, 0.5);
+    let drain = ToDrain {
+        x: feet(8.0),
+        y: feet(6.0),
+        elevation: elevation(100.0),
+        set: DrainSet::At(elevation(99.8)),
+        rim: Some([feet(1.0), feet(1.0)]),
+    };
+    let layout = Finish::to_drain(survey.outline(), &drain).unwrap();
+    let toward = Outlet::Place(at(8.0, 6.0));
+    let fall = Demand::new("fall", Wants::LeastFall { fall: slope(0.125), toward, on: None });
+    let demands = [least("least", 3.0), fall];
+    let found =
+        solve(&survey, &Asked { layout: Some(&layout), steps: Some(steps()), ..asked(&demands) }).unwrap();
+    assert_eq!(found.habits, ["level perimeter", "level drain"]);
+    let rim = found.built.finish.facets().iter().find(|facet| facet.name() == Some("drain")).unwrap();
+    close(rim.fall().base(), 0.0, 1e-9);
+    let height = |x: f64, y: f64| found.built.finish.height_at(feet(x), feet(y)).unwrap().base() / 0.3048;
+    assert!((height(20.0, 16.0) - height(8.0, 6.0)) / (144.0_f64 + 100.0).sqrt() >= 0.125 / 12.0 - 1e-9);
+}
+
+#[test]
 fn no_direction_falls_more_than_the_steepest_allowed() {
     // The back must be 12 in up and the left side 6 in: too steep together unless the floor is raised elsewhere.
     let survey = rough(5, 20.0, 16.0, 0.5);
