@@ -63,6 +63,7 @@ pub static OPERATIONS: &[&Operation] = &[
     &grade::operations::THICKNESS_ZONES,
     &grade::operations::THIN_ZONES,
     &grade::operations::SECTION,
+    &grade::operations::DRAIN_PLACE,
     &order::operations::BLOCK,
     &order::operations::PRISMOID,
     &order::operations::TRUCKS,

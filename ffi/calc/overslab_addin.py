@@ -89,9 +89,7 @@ OPERATIONS = (
     ("ovsSection", "section"),
     ("ovsSurveyFromTin", "survey_from_tin"),
     ("ovsThinZones", "thin_zones"),
-    ("ovsFinishSolved", "finish_solved"),
-    ("ovsFinishConflicts", "finish_conflicts"),
-    ("ovsFinishSweep", "finish_sweep"),
+    ("ovsDrainPlace", "drain_place"),
 )
 SYSTEMS = ("us", "si")
 

@@ -2626,6 +2626,62 @@ Public Function OVS_SECTION_SI_GET(ByVal result As Variant, ByVal survey As Vari
     OVS_SECTION_SI_GET = Called("section", "si", "get", result, Array(survey, finish, line_value, spacing_m))
 End Function
 
+' Where an area drain goes inside a rectangle so that a floor that falls to it from a level perimeter takes the least concrete, with a bound that no place goes under.
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
+' x_from_ft: the drain is no farther left than this, from the left (ft); at least -328083.989501 ft, at most 328083.989501 ft
+' x_to_ft: and no farther right; the same as x_from leaves one line of places (ft); at least -328083.989501 ft, at most 328083.989501 ft
+' y_from_ft: no farther to the front, from the front (ft); at least -328083.989501 ft, at most 328083.989501 ft
+' y_to_ft: and no farther back (ft); at least -328083.989501 ft, at most 328083.989501 ft
+' least_in: least thickness (in); at least 0 in, at most 120 in
+' margin_in: margin on the least thickness (in); at least 0 in, at most 120 in; left out: 3/8 in, because reading, texture and strike-off
+' fall_in_per_ft: least fall to the drain from every corner of the perimeter (in/ft); at least 0 in/ft, at most 12 in/ft; left out: 1/8 in/ft, because the least for a well-finished floor
+' greatest_fall_in_per_ft: greatest fall, in whatever direction (in/ft); at least 0 in/ft, at most 12 in/ft; may be left out
+' concrete_price_per_yd3: price of concrete (/yd3); at least 0 /yd3, at most 7645548.57984 /yd3; may be left out
+' close_percent: the search ends when the concrete is above the bound by no more than this share of it (%); at least 0.0001 %, at most 100 %; left out: 0.01 %, because less than a shovel to a truck
+' most_places: the search ends too when so many places were tried; 5000 if not given; a whole number from 1 to 1000000; may be left out
+' round_in: the heights of perimeter and drain are rounded to whole steps of this that keep the demands (in); at least 0 in, at most 12 in; may be left out
+' datum_ft: the height the steps are counted from, usually the benchmark (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; left out: 0 ft, because the job datum
+' Gives finish (the finish there, rounded if that was asked), x_ft (middle of the drain, from the left), y_ft (middle of the drain, from the front), perimeter_ft (height of that finish all along the outer edges), drain_elevation_ft (its height at the drain), concrete_yd3 (concrete of the unrounded finish, margin with it), bound_yd3 (no place in the rectangle takes less), gap_percent (how far the concrete may be above the best, as a share of it), places (places at which the finish was solved), ended (why the search ended: as close as asked, or the cap on places), built_concrete_yd3 (concrete of the finish as rounded), cost_money (what that costs; none without a price).
+Public Function OVS_DRAIN_PLACE_US(ByVal survey As Variant, ByVal x_from_ft As Variant, ByVal x_to_ft As Variant, ByVal y_from_ft As Variant, ByVal y_to_ft As Variant, ByVal least_in As Variant, Optional ByVal margin_in As Variant, Optional ByVal fall_in_per_ft As Variant, Optional ByVal greatest_fall_in_per_ft As Variant, Optional ByVal concrete_price_per_yd3 As Variant, Optional ByVal close_percent As Variant, Optional ByVal most_places As Variant, Optional ByVal round_in As Variant, Optional ByVal datum_ft As Variant) As Variant
+    OVS_DRAIN_PLACE_US = Called("drain_place", "us", "value", "", Array(survey, x_from_ft, x_to_ft, y_from_ft, y_to_ft, least_in, margin_in, fall_in_per_ft, greatest_fall_in_per_ft, concrete_price_per_yd3, close_percent, most_places, round_in, datum_ft))
+End Function
+
+Public Function OVS_DRAIN_PLACE_US_WHY(ByVal survey As Variant, ByVal x_from_ft As Variant, ByVal x_to_ft As Variant, ByVal y_from_ft As Variant, ByVal y_to_ft As Variant, ByVal least_in As Variant, Optional ByVal margin_in As Variant, Optional ByVal fall_in_per_ft As Variant, Optional ByVal greatest_fall_in_per_ft As Variant, Optional ByVal concrete_price_per_yd3 As Variant, Optional ByVal close_percent As Variant, Optional ByVal most_places As Variant, Optional ByVal round_in As Variant, Optional ByVal datum_ft As Variant) As Variant
+    OVS_DRAIN_PLACE_US_WHY = Called("drain_place", "us", "why", "", Array(survey, x_from_ft, x_to_ft, y_from_ft, y_to_ft, least_in, margin_in, fall_in_per_ft, greatest_fall_in_per_ft, concrete_price_per_yd3, close_percent, most_places, round_in, datum_ft))
+End Function
+
+Public Function OVS_DRAIN_PLACE_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal x_from_ft As Variant, ByVal x_to_ft As Variant, ByVal y_from_ft As Variant, ByVal y_to_ft As Variant, ByVal least_in As Variant, Optional ByVal margin_in As Variant, Optional ByVal fall_in_per_ft As Variant, Optional ByVal greatest_fall_in_per_ft As Variant, Optional ByVal concrete_price_per_yd3 As Variant, Optional ByVal close_percent As Variant, Optional ByVal most_places As Variant, Optional ByVal round_in As Variant, Optional ByVal datum_ft As Variant) As Variant
+    OVS_DRAIN_PLACE_US_GET = Called("drain_place", "us", "get", result, Array(survey, x_from_ft, x_to_ft, y_from_ft, y_to_ft, least_in, margin_in, fall_in_per_ft, greatest_fall_in_per_ft, concrete_price_per_yd3, close_percent, most_places, round_in, datum_ft))
+End Function
+
+' Where an area drain goes inside a rectangle so that a floor that falls to it from a level perimeter takes the least concrete, with a bound that no place goes under.
+' survey: the old slab with its outline; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
+' x_from_m: the drain is no farther left than this, from the left (m); at least -100000 m, at most 100000 m
+' x_to_m: and no farther right; the same as x_from leaves one line of places (m); at least -100000 m, at most 100000 m
+' y_from_m: no farther to the front, from the front (m); at least -100000 m, at most 100000 m
+' y_to_m: and no farther back (m); at least -100000 m, at most 100000 m
+' least_mm: least thickness (mm); at least 0 mm, at most 3048 mm
+' margin_mm: margin on the least thickness (mm); at least 0 mm, at most 3048 mm; left out: 3/8 in, because reading, texture and strike-off
+' fall_percent: least fall to the drain from every corner of the perimeter (%); at least 0 %, at most 100 %; left out: 1/8 in/ft, because the least for a well-finished floor
+' greatest_fall_percent: greatest fall, in whatever direction (%); at least 0 %, at most 100 %; may be left out
+' concrete_price_per_m3: price of concrete (/m3); at least 0 /m3, at most 10000000 /m3; may be left out
+' close_percent: the search ends when the concrete is above the bound by no more than this share of it (%); at least 0.0001 %, at most 100 %; left out: 0.01 %, because less than a shovel to a truck
+' most_places: the search ends too when so many places were tried; 5000 if not given; a whole number from 1 to 1000000; may be left out
+' round_mm: the heights of perimeter and drain are rounded to whole steps of this that keep the demands (mm); at least 0 mm, at most 304.8 mm; may be left out
+' datum_m: the height the steps are counted from, usually the benchmark (m); at least -10000 m, at most 10000 m; left out: 0 ft, because the job datum
+' Gives finish (the finish there, rounded if that was asked), x_m (middle of the drain, from the left), y_m (middle of the drain, from the front), perimeter_m (height of that finish all along the outer edges), drain_elevation_m (its height at the drain), concrete_m3 (concrete of the unrounded finish, margin with it), bound_m3 (no place in the rectangle takes less), gap_percent (how far the concrete may be above the best, as a share of it), places (places at which the finish was solved), ended (why the search ended: as close as asked, or the cap on places), built_concrete_m3 (concrete of the finish as rounded), cost_money (what that costs; none without a price).
+Public Function OVS_DRAIN_PLACE_SI(ByVal survey As Variant, ByVal x_from_m As Variant, ByVal x_to_m As Variant, ByVal y_from_m As Variant, ByVal y_to_m As Variant, ByVal least_mm As Variant, Optional ByVal margin_mm As Variant, Optional ByVal fall_percent As Variant, Optional ByVal greatest_fall_percent As Variant, Optional ByVal concrete_price_per_m3 As Variant, Optional ByVal close_percent As Variant, Optional ByVal most_places As Variant, Optional ByVal round_mm As Variant, Optional ByVal datum_m As Variant) As Variant
+    OVS_DRAIN_PLACE_SI = Called("drain_place", "si", "value", "", Array(survey, x_from_m, x_to_m, y_from_m, y_to_m, least_mm, margin_mm, fall_percent, greatest_fall_percent, concrete_price_per_m3, close_percent, most_places, round_mm, datum_m))
+End Function
+
+Public Function OVS_DRAIN_PLACE_SI_WHY(ByVal survey As Variant, ByVal x_from_m As Variant, ByVal x_to_m As Variant, ByVal y_from_m As Variant, ByVal y_to_m As Variant, ByVal least_mm As Variant, Optional ByVal margin_mm As Variant, Optional ByVal fall_percent As Variant, Optional ByVal greatest_fall_percent As Variant, Optional ByVal concrete_price_per_m3 As Variant, Optional ByVal close_percent As Variant, Optional ByVal most_places As Variant, Optional ByVal round_mm As Variant, Optional ByVal datum_m As Variant) As Variant
+    OVS_DRAIN_PLACE_SI_WHY = Called("drain_place", "si", "why", "", Array(survey, x_from_m, x_to_m, y_from_m, y_to_m, least_mm, margin_mm, fall_percent, greatest_fall_percent, concrete_price_per_m3, close_percent, most_places, round_mm, datum_m))
+End Function
+
+Public Function OVS_DRAIN_PLACE_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal x_from_m As Variant, ByVal x_to_m As Variant, ByVal y_from_m As Variant, ByVal y_to_m As Variant, ByVal least_mm As Variant, Optional ByVal margin_mm As Variant, Optional ByVal fall_percent As Variant, Optional ByVal greatest_fall_percent As Variant, Optional ByVal concrete_price_per_m3 As Variant, Optional ByVal close_percent As Variant, Optional ByVal most_places As Variant, Optional ByVal round_mm As Variant, Optional ByVal datum_m As Variant) As Variant
+    OVS_DRAIN_PLACE_SI_GET = Called("drain_place", "si", "get", result, Array(survey, x_from_m, x_to_m, y_from_m, y_to_m, least_mm, margin_mm, fall_percent, greatest_fall_percent, concrete_price_per_m3, close_percent, most_places, round_mm, datum_m))
+End Function
+
 ' The volume of a slab, a ramp or a step from its length, width and mean depth.
 ' length_ft: length (ft); more than 0 ft, at most 32808.3989501 ft
 ' width_ft: width (ft); more than 0 ft, at most 32808.3989501 ft

@@ -115,6 +115,8 @@ from overslab.grade import thin_zones as thin_zones
 from overslab.grade import ThinZones as ThinZones
 from overslab.grade import section as section
 from overslab.grade import Section as Section
+from overslab.grade import drain_place as drain_place
+from overslab.grade import DrainPlace as DrainPlace
 from overslab.order import block as block
 from overslab.order import Block as Block
 from overslab.order import BlockArray as BlockArray

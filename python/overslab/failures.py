@@ -111,7 +111,9 @@ class GradeError(OverslabError, ValueError):
     181 PROOF_FAILED: an answer was refused by its own check.
     182 FACET_UNKNOWN: no facet has this name, and none falls to it.
     183 DEMAND_UNKNOWN: no demand has this name.
-    187 ZONE_UNKNOWN: no zone has this name.
+    184 DRAIN_UNPLACED: no place where the drain may be sees every corner of the outline.
+    185 DRAIN_NOWHERE: the demands can be kept with the drain at no place where it may be.
+    186 DRAIN_NOT_FOUND: the search ended before it found a place where the demands can be kept.
     """
 
 

@@ -62,6 +62,8 @@ from overslab._overslab import (
     ThinZones,
     section,
     Section,
+    drain_place,
+    DrainPlace,
 )
 
 __all__ = [
@@ -126,4 +128,6 @@ __all__ = [
     "ThinZones",
     "section",
     "Section",
+    "drain_place",
+    "DrainPlace",
 ]

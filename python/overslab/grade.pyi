@@ -7,7 +7,7 @@ import numpy.typing as npt
 
 from overslab.results import AnswerResult, ArrayResult, Record, ScalarResult
 
-from overslab.typing import Column, Errors, Quantities, Quantity, RecordLike, Table, Units
+from overslab.typing import Column, Count, Errors, Quantities, Quantity, RecordLike, Table, Units
 from overslab.survey import Survey
 from overslab.survey import Outline
 
@@ -73,6 +73,8 @@ __all__ = [
     "ThinZones",
     "section",
     "Section",
+    "drain_place",
+    "DrainPlace",
 ]
 
 @final
@@ -3879,3 +3881,214 @@ class Section(AnswerResult):
     @property
     def gaps(self) -> dict[str, Column]:
         r"""the stretches outside the work."""
+
+def drain_place(
+    survey: Survey | RecordLike,
+    x_from: Quantity,
+    x_to: Quantity,
+    y_from: Quantity,
+    y_to: Quantity,
+    least: Quantity,
+    *,
+    margin: Quantity | None = None,
+    fall: Quantity | None = None,
+    greatest_fall: Quantity | None = None,
+    concrete_price: Quantity | None = None,
+    close: Quantity | None = None,
+    most_places: Count | None = None,
+    round: Quantity | None = None,
+    datum: Quantity | None = None,
+    units: Units | None = None,
+) -> DrainPlace:
+    r"""Where an area drain goes inside a rectangle so that a floor that falls to it from a level perimeter takes the least concrete, with a bound that no place goes under.
+
+    Rule: z = perimeter - drop x (distance from the run's line / distance of the drain from it);
+        concrete = integral of z - old slab, least over perimeter, drop and place; gap = (concrete -
+        bound) / concrete.
+    Takes for granted: every corner of the outline is seen from the drain, at least 1/2 in inside the
+        line of every run; the search and its bound are over unrounded finishes, and rounding comes
+        after; ground beyond the shots does not bind.
+
+    Args:
+        survey: the old slab with its outline; a Survey
+        x_from: the drain is no farther left than this, from the left [ft | m]; at least -328083.989501
+            ft, at most 328083.989501 ft (at least -100000 m, at most 100000 m)
+        x_to: and no farther right; the same as x_from leaves one line of places [ft | m]; at least
+            -328083.989501 ft, at most 328083.989501 ft (at least -100000 m, at most 100000 m)
+        y_from: no farther to the front, from the front [ft | m]; at least -328083.989501 ft, at most
+            328083.989501 ft (at least -100000 m, at most 100000 m)
+        y_to: and no farther back [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+            least -100000 m, at most 100000 m)
+        least: least thickness [in | mm]; at least 0 in, at most 120 in (at least 0 mm, at most 3048 mm)
+        margin: margin on the least thickness [in | mm]; at least 0 in, at most 120 in (at least 0 mm,
+            at most 3048 mm); where it is not given 3/8 in is taken: reading, texture and strike-off
+        fall: least fall to the drain from every corner of the perimeter [in/ft | %]; at least 0 in/ft,
+            at most 12 in/ft (at least 0 %, at most 100 %); where it is not given 1/8 in/ft is taken:
+            the least for a well-finished floor
+        greatest_fall: greatest fall, in whatever direction [in/ft | %]; at least 0 in/ft, at most 12
+            in/ft (at least 0 %, at most 100 %); may be left out
+        concrete_price: price of concrete [/yd3 | /m3]; at least 0 /yd3, at most 7645548.57984 /yd3 (at
+            least 0 /m3, at most 10000000 /m3); may be left out
+        close: the search ends when the concrete is above the bound by no more than this share of it
+            [%]; at least 0.0001 %, at most 100 %; where it is not given 0.01 % is taken: less than a
+            shovel to a truck
+        most_places: the search ends too when so many places were tried; 5000 if not given; a whole
+            number from 1 to 1000000; may be left out
+        round: the heights of perimeter and drain are rounded to whole steps of this that keep the
+            demands [in | mm]; at least 0 in, at most 12 in (at least 0 mm, at most 304.8 mm); may be
+            left out
+        datum: the height the steps are counted from, usually the benchmark [ft | m]; at least
+            -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); where it
+            is not given 0 ft is taken: the job datum
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        DrainPlace, with the attributes
+            finish: the finish there, rounded if that was asked
+            x_ft, x_m: middle of the drain, from the left [ft | m]
+            y_ft, y_m: middle of the drain, from the front [ft | m]
+            perimeter_ft, perimeter_m: height of that finish all along the outer edges [ft | m]
+            drain_elevation_ft, drain_elevation_m: its height at the drain [ft | m]
+            concrete_yd3, concrete_m3: concrete of the unrounded finish, margin with it [yd3 | m3]
+            bound_yd3, bound_m3: no place in the rectangle takes less [yd3 | m3]
+            gap_percent: how far the concrete may be above the best, as a share of it [%]
+            places: places at which the finish was solved
+            ended: why the search ended: as close as asked, or the cap on places: close, cap
+            built_concrete_yd3, built_concrete_m3: concrete of the finish as rounded [yd3 | m3]
+            cost_money: what that costs; none without a price [money]
+        and notes, basis and taken.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+            quantity (UNIT_WRONG)
+        GradeError: no place where the drain may be sees every corner of the outline (DRAIN_UNPLACED);
+            the demands can be kept with the drain at no place where it may be (DRAIN_NOWHERE)
+
+    Basis:
+        plane and solid geometry: derived
+        at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums
+            (several), finished floors, from memory: confirm
+
+    Example:
+        >>> from overslab.grade import drain_place
+        >>> answer = drain_place(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     x_from="4 ft",
+        ...     x_to="16 ft",
+        ...     y_from="6 ft",
+        ...     y_to="20 ft",
+        ...     least="3 in",
+        ...     fall="1/8 in/ft",
+        ...     concrete_price="162 /yd3",
+        ...     close="0.1 %",
+        ...     round="1/8 in",
+        ... )
+        >>> round(answer.x_ft, 4)
+        10.0117
+
+    Since 0.1.0.
+    """
+
+@final
+class DrainPlace(AnswerResult):
+    r"""What `drain_place` gives."""
+
+    @property
+    def finish(self) -> Finish:
+        r"""the finish there, rounded if that was asked."""
+
+    @property
+    def x_ft(self) -> float:
+        r"""middle of the drain, from the left [ft]."""
+
+    @property
+    def x_m(self) -> float:
+        r"""middle of the drain, from the left [m]."""
+
+    @property
+    def y_ft(self) -> float:
+        r"""middle of the drain, from the front [ft]."""
+
+    @property
+    def y_m(self) -> float:
+        r"""middle of the drain, from the front [m]."""
+
+    @property
+    def perimeter_ft(self) -> float:
+        r"""height of that finish all along the outer edges [ft]."""
+
+    @property
+    def perimeter_m(self) -> float:
+        r"""height of that finish all along the outer edges [m]."""
+
+    @property
+    def drain_elevation_ft(self) -> float:
+        r"""its height at the drain [ft]."""
+
+    @property
+    def drain_elevation_m(self) -> float:
+        r"""its height at the drain [m]."""
+
+    @property
+    def concrete_yd3(self) -> float:
+        r"""concrete of the unrounded finish, margin with it [yd3]."""
+
+    @property
+    def concrete_m3(self) -> float:
+        r"""concrete of the unrounded finish, margin with it [m3]."""
+
+    @property
+    def bound_yd3(self) -> float:
+        r"""no place in the rectangle takes less [yd3]."""
+
+    @property
+    def bound_m3(self) -> float:
+        r"""no place in the rectangle takes less [m3]."""
+
+    @property
+    def gap_percent(self) -> float:
+        r"""how far the concrete may be above the best, as a share of it [%]."""
+
+    @property
+    def places(self) -> int:
+        r"""places at which the finish was solved."""
+
+    @property
+    def ended(self) -> Literal["close", "cap"]:
+        r"""why the search ended: as close as asked, or the cap on places."""
+
+    @property
+    def built_concrete_yd3(self) -> float:
+        r"""concrete of the finish as rounded [yd3]."""
+
+    @property
+    def built_concrete_m3(self) -> float:
+        r"""concrete of the finish as rounded [m3]."""
+
+    @property
+    def cost_money(self) -> float | None:
+        r"""what that costs; none without a price [money]."""

@@ -25,6 +25,8 @@ super::c_library::signatures! {
     "dpippipi>p": d p i p p i p i > p;
     "ipi>i": i p i > i;
     "p>v": p > v;
+    "pdddddpipip>i": p d d d d d p i p i p > i;
+    "pdddddpippipi>p": p d d d d d p i p p i p i > p;
     "pddddpipip>i": p d d d d p i p i p > i;
     "pddddpippipi>p": p d d d d p i p p i p i > p;
     "pdddpipip>i": p d d d p i p i p > i;

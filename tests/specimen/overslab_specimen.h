@@ -485,9 +485,19 @@
 #define OVS_DEMAND_UNKNOWN 183
 
 /**
- * Status: no zone has this name.
+ * Status: no place where the drain may be sees every corner of the outline.
  */
-#define OVS_ZONE_UNKNOWN 187
+#define OVS_DRAIN_UNPLACED 184
+
+/**
+ * Status: the demands can be kept with the drain at no place where it may be.
+ */
+#define OVS_DRAIN_NOWHERE 185
+
+/**
+ * Status: the search ended before it found a place where the demands can be kept.
+ */
+#define OVS_DRAIN_NOT_FOUND 186
 
 /**
  * Note: the result lies outside the range the formula is stated for.
@@ -680,19 +690,14 @@
 #define OVS_NOTE_CRUMBS_LEFT_OUT 62
 
 /**
- * Note: the demands leave no room for a level line or a square fall that would be set out.
+ * Note: a search ended at its cap: the answer may be farther from the best than was asked.
  */
-#define OVS_NOTE_HABIT_DROPPED 67
+#define OVS_NOTE_SEARCH_CUT 65
 
 /**
- * Note: the finish could not be rounded to the step asked for.
+ * Note: places were left out of a search because the drain cannot be there.
  */
-#define OVS_NOTE_STEPS_FINER 68
-
-/**
- * Note: the search for a rounded finish ended before it was proved to be the best.
- */
-#define OVS_NOTE_STEPS_NOT_PROVED 69
+#define OVS_NOTE_PLACES_LEFT_OUT 66
 
 /**
  * The field `area` (ft2 or m2): area of the work.
@@ -4989,6 +4994,81 @@
  * The word `beyond`.
  */
 #define OVS_SECTION_STATIONS_GROUND_BEYOND 2
+
+/**
+ * The result `finish`: the finish there, rounded if that was asked.
+ */
+#define OVS_DRAIN_PLACE_FINISH 0
+
+/**
+ * The result `x` (ft or m): middle of the drain, from the left.
+ */
+#define OVS_DRAIN_PLACE_X 1
+
+/**
+ * The result `y` (ft or m): middle of the drain, from the front.
+ */
+#define OVS_DRAIN_PLACE_Y 2
+
+/**
+ * The result `perimeter` (ft or m): height of that finish all along the outer edges.
+ */
+#define OVS_DRAIN_PLACE_PERIMETER 3
+
+/**
+ * The result `drain_elevation` (ft or m): its height at the drain.
+ */
+#define OVS_DRAIN_PLACE_DRAIN_ELEVATION 4
+
+/**
+ * The result `concrete` (yd3 or m3): concrete of the unrounded finish, margin with it.
+ */
+#define OVS_DRAIN_PLACE_CONCRETE 5
+
+/**
+ * The result `bound` (yd3 or m3): no place in the rectangle takes less.
+ */
+#define OVS_DRAIN_PLACE_BOUND 6
+
+/**
+ * The result `gap` (%): how far the concrete may be above the best, as a share of it.
+ */
+#define OVS_DRAIN_PLACE_GAP 7
+
+/**
+ * The result `places`: places at which the finish was solved.
+ */
+#define OVS_DRAIN_PLACE_PLACES 8
+
+/**
+ * The result `ended`: why the search ended: as close as asked, or the cap on places.
+ */
+#define OVS_DRAIN_PLACE_ENDED 9
+
+/**
+ * The result `built_concrete` (yd3 or m3): concrete of the finish as rounded.
+ */
+#define OVS_DRAIN_PLACE_BUILT_CONCRETE 10
+
+/**
+ * The result `cost` (money): what that costs; none without a price.
+ */
+#define OVS_DRAIN_PLACE_COST 11
+
+/**
+ * How many results there are.
+ */
+#define OVS_DRAIN_PLACE_RESULTS 12
+
+/**
+ * The word `close`.
+ */
+#define OVS_DRAIN_PLACE_ENDED_CLOSE 0
+
+/**
+ * The word `cap`.
+ */
+#define OVS_DRAIN_PLACE_ENDED_CAP 1
 
 /**
  * The result `net` (yd3 or m3): sum of what is poured.
@@ -13315,6 +13395,189 @@ int ovs_section_si_why(const ovs_survey *survey,
                        char *text,
                        int text_len,
                        int *needed);
+
+/**
+ * Where an area drain goes inside a rectangle so that a floor that falls to it from a level perimeter takes the
+ * least concrete, with a bound that no place goes under.
+ *
+ * Equation: z = perimeter - drop x (distance from the run's line / distance of the drain from it); concrete =
+ * integral of z - old slab, least over perimeter, drop and place; gap = (concrete - bound) / concrete.
+ * Taken for granted: every corner of the outline is seen from the drain, at least 1/2 in inside the line of every
+ * run; the search and its bound are over unrounded finishes, and rounding comes after; ground beyond the shots
+ * does not bind.
+ *
+ * - `survey`: the old slab with its outline.
+ * - `x_from_ft` (ft): the drain is no farther left than this, from the left; at least -328083.989501 ft, at most
+ *   328083.989501 ft.
+ * - `x_to_ft` (ft): and no farther right; the same as x_from leaves one line of places; at least -328083.989501
+ *   ft, at most 328083.989501 ft.
+ * - `y_from_ft` (ft): no farther to the front, from the front; at least -328083.989501 ft, at most 328083.989501
+ *   ft.
+ * - `y_to_ft` (ft): and no farther back; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `least_in` (in): least thickness; at least 0 in, at most 120 in.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `margin` (in): margin on the least thickness; at least 0 in, at most 120 in; where left out 3/8 in, because
+ *     reading, texture and strike-off.
+ *   - `fall` (in/ft): least fall to the drain from every corner of the perimeter; at least 0 in/ft, at most 12
+ *     in/ft; where left out 1/8 in/ft, because the least for a well-finished floor.
+ *   - `greatest_fall` (in/ft): greatest fall, in whatever direction; at least 0 in/ft, at most 12 in/ft; may be
+ *     left out.
+ *   - `concrete_price` (/yd3): price of concrete; at least 0 /yd3, at most 7645548.57984 /yd3; may be left out.
+ *   - `close` (%): the search ends when the concrete is above the bound by no more than this share of it; at least
+ *     0.0001 %, at most 100 %; where left out 0.01 %, because less than a shovel to a truck.
+ *   - `most_places`: the search ends too when so many places were tried; 5000 if not given; from 1 to 1000000; may
+ *     be left out.
+ *   - `round` (in): the heights of perimeter and drain are rounded to whole steps of this that keep the demands;
+ *     at least 0 in, at most 12 in; may be left out.
+ *   - `datum` (ft): the height the steps are counted from, usually the benchmark; at least -32808.3989501 ft, at
+ *     most 32808.3989501 ft; where left out 0 ft, because the job datum.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_DRAIN_PLACE_FINISH: the finish there, rounded if that was asked.
+ *   - OVS_DRAIN_PLACE_X (ft): middle of the drain, from the left.
+ *   - OVS_DRAIN_PLACE_Y (ft): middle of the drain, from the front.
+ *   - OVS_DRAIN_PLACE_PERIMETER (ft): height of that finish all along the outer edges.
+ *   - OVS_DRAIN_PLACE_DRAIN_ELEVATION (ft): its height at the drain.
+ *   - OVS_DRAIN_PLACE_CONCRETE (yd3): concrete of the unrounded finish, margin with it.
+ *   - OVS_DRAIN_PLACE_BOUND (yd3): no place in the rectangle takes less.
+ *   - OVS_DRAIN_PLACE_GAP (%): how far the concrete may be above the best, as a share of it.
+ *   - OVS_DRAIN_PLACE_PLACES: places at which the finish was solved.
+ *   - OVS_DRAIN_PLACE_ENDED: why the search ended: as close as asked, or the cap on places; 0 close, 1 cap.
+ *   - OVS_DRAIN_PLACE_BUILT_CONCRETE (yd3): concrete of the finish as rounded.
+ *   - OVS_DRAIN_PLACE_COST (money): what that costs; none without a price.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_NULL_POINTER,
+ * OVS_DRAIN_UNPLACED, OVS_DRAIN_NOWHERE.
+ * Basis: plane and solid geometry: derived.
+ * Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+ * finished floors, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"x_from":"4 ft","x_to":"16 ft","y_from":"6 ft","y_to":"20 ft","least":"3 in","fall":"1/8 in/ft","concrete_price":"162 /yd3","close":"0.1 %","round":"1/8 in"}
+ */
+ovs_answer *ovs_drain_place_us(const ovs_survey *survey,
+                               double x_from_ft,
+                               double x_to_ft,
+                               double y_from_ft,
+                               double y_to_ft,
+                               double least_in,
+                               const char *options_json,
+                               int options_len,
+                               int *status,
+                               int *notes,
+                               int notes_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * Where an area drain goes inside a rectangle so that a floor that falls to it from a level perimeter takes the
+ * least concrete, with a bound that no place goes under.
+ *
+ * Equation: z = perimeter - drop x (distance from the run's line / distance of the drain from it); concrete =
+ * integral of z - old slab, least over perimeter, drop and place; gap = (concrete - bound) / concrete.
+ * Taken for granted: every corner of the outline is seen from the drain, at least 1/2 in inside the line of every
+ * run; the search and its bound are over unrounded finishes, and rounding comes after; ground beyond the shots
+ * does not bind.
+ *
+ * - `survey`: the old slab with its outline.
+ * - `x_from_m` (m): the drain is no farther left than this, from the left; at least -100000 m, at most 100000 m.
+ * - `x_to_m` (m): and no farther right; the same as x_from leaves one line of places; at least -100000 m, at most
+ *   100000 m.
+ * - `y_from_m` (m): no farther to the front, from the front; at least -100000 m, at most 100000 m.
+ * - `y_to_m` (m): and no farther back; at least -100000 m, at most 100000 m.
+ * - `least_mm` (mm): least thickness; at least 0 mm, at most 3048 mm.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `margin` (mm): margin on the least thickness; at least 0 mm, at most 3048 mm; where left out 3/8 in, because
+ *     reading, texture and strike-off.
+ *   - `fall` (%): least fall to the drain from every corner of the perimeter; at least 0 %, at most 100 %; where
+ *     left out 1/8 in/ft, because the least for a well-finished floor.
+ *   - `greatest_fall` (%): greatest fall, in whatever direction; at least 0 %, at most 100 %; may be left out.
+ *   - `concrete_price` (/m3): price of concrete; at least 0 /m3, at most 10000000 /m3; may be left out.
+ *   - `close` (%): the search ends when the concrete is above the bound by no more than this share of it; at least
+ *     0.0001 %, at most 100 %; where left out 0.01 %, because less than a shovel to a truck.
+ *   - `most_places`: the search ends too when so many places were tried; 5000 if not given; from 1 to 1000000; may
+ *     be left out.
+ *   - `round` (mm): the heights of perimeter and drain are rounded to whole steps of this that keep the demands;
+ *     at least 0 mm, at most 304.8 mm; may be left out.
+ *   - `datum` (m): the height the steps are counted from, usually the benchmark; at least -10000 m, at most 10000
+ *     m; where left out 0 ft, because the job datum.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_DRAIN_PLACE_FINISH: the finish there, rounded if that was asked.
+ *   - OVS_DRAIN_PLACE_X (m): middle of the drain, from the left.
+ *   - OVS_DRAIN_PLACE_Y (m): middle of the drain, from the front.
+ *   - OVS_DRAIN_PLACE_PERIMETER (m): height of that finish all along the outer edges.
+ *   - OVS_DRAIN_PLACE_DRAIN_ELEVATION (m): its height at the drain.
+ *   - OVS_DRAIN_PLACE_CONCRETE (m3): concrete of the unrounded finish, margin with it.
+ *   - OVS_DRAIN_PLACE_BOUND (m3): no place in the rectangle takes less.
+ *   - OVS_DRAIN_PLACE_GAP (%): how far the concrete may be above the best, as a share of it.
+ *   - OVS_DRAIN_PLACE_PLACES: places at which the finish was solved.
+ *   - OVS_DRAIN_PLACE_ENDED: why the search ended: as close as asked, or the cap on places; 0 close, 1 cap.
+ *   - OVS_DRAIN_PLACE_BUILT_CONCRETE (m3): concrete of the finish as rounded.
+ *   - OVS_DRAIN_PLACE_COST (money): what that costs; none without a price.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_NULL_POINTER,
+ * OVS_DRAIN_UNPLACED, OVS_DRAIN_NOWHERE.
+ * Basis: plane and solid geometry: derived.
+ * Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+ * finished floors, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"x_from":"4 ft","x_to":"16 ft","y_from":"6 ft","y_to":"20 ft","least":"3 in","fall":"1/8 in/ft","concrete_price":"162 /yd3","close":"0.1 %","round":"1/8 in"}
+ */
+ovs_answer *ovs_drain_place_si(const ovs_survey *survey,
+                               double x_from_m,
+                               double x_to_m,
+                               double y_from_m,
+                               double y_to_m,
+                               double least_mm,
+                               const char *options_json,
+                               int options_len,
+                               int *status,
+                               int *notes,
+                               int notes_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * Why ovs_drain_place_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_drain_place_us_why(const ovs_survey *survey,
+                           double x_from_ft,
+                           double x_to_ft,
+                           double y_from_ft,
+                           double y_to_ft,
+                           double least_in,
+                           const char *options_json,
+                           int options_len,
+                           char *text,
+                           int text_len,
+                           int *needed);
+
+/**
+ * Why ovs_drain_place_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_drain_place_si_why(const ovs_survey *survey,
+                           double x_from_m,
+                           double x_to_m,
+                           double y_from_m,
+                           double y_to_m,
+                           double least_mm,
+                           const char *options_json,
+                           int options_len,
+                           char *text,
+                           int text_len,
+                           int *needed);
 
 /**
  * The volume of a slab, a ramp or a step from its length, width and mean depth.

@@ -163,7 +163,9 @@ codes! {
     ProofFailed = 181, "PROOF_FAILED", Grade, "an answer was refused by its own check";
     FacetUnknown = 182, "FACET_UNKNOWN", Grade, "no facet has this name, and none falls to it";
     DemandUnknown = 183, "DEMAND_UNKNOWN", Grade, "no demand has this name";
-    ZoneUnknown = 187, "ZONE_UNKNOWN", Grade, "no zone has this name";
+    DrainUnplaced = 184, "DRAIN_UNPLACED", Grade, "no place where the drain may be sees every corner of the outline";
+    DrainNowhere = 185, "DRAIN_NOWHERE", Grade, "the demands can be kept with the drain at no place where it may be";
+    DrainNotFound = 186, "DRAIN_NOT_FOUND", Grade, "the search ended before it found a place where the demands can be kept";
 }
 
 impl Code {

@@ -256,8 +256,14 @@ pub const OVS_FACET_UNKNOWN: c_int = 182;
 /// Status: no demand has this name.
 pub const OVS_DEMAND_UNKNOWN: c_int = 183;
 
-/// Status: no zone has this name.
-pub const OVS_ZONE_UNKNOWN: c_int = 187;
+/// Status: no place where the drain may be sees every corner of the outline.
+pub const OVS_DRAIN_UNPLACED: c_int = 184;
+
+/// Status: the demands can be kept with the drain at no place where it may be.
+pub const OVS_DRAIN_NOWHERE: c_int = 185;
+
+/// Status: the search ended before it found a place where the demands can be kept.
+pub const OVS_DRAIN_NOT_FOUND: c_int = 186;
 
 /// Note: the result lies outside the range the formula is stated for.
 pub const OVS_NOTE_OUTSIDE_FORMULA: c_int = 1;
@@ -373,11 +379,8 @@ pub const OVS_NOTE_BOXES_OVERLAP: c_int = 61;
 /// Note: thin zones too small to be marked are not listed.
 pub const OVS_NOTE_CRUMBS_LEFT_OUT: c_int = 62;
 
-/// Note: the demands leave no room for a level line or a square fall that would be set out.
-pub const OVS_NOTE_HABIT_DROPPED: c_int = 67;
+/// Note: a search ended at its cap: the answer may be farther from the best than was asked.
+pub const OVS_NOTE_SEARCH_CUT: c_int = 65;
 
-/// Note: the finish could not be rounded to the step asked for.
-pub const OVS_NOTE_STEPS_FINER: c_int = 68;
-
-/// Note: the search for a rounded finish ended before it was proved to be the best.
-pub const OVS_NOTE_STEPS_NOT_PROVED: c_int = 69;
+/// Note: places were left out of a search because the drain cannot be there.
+pub const OVS_NOTE_PLACES_LEFT_OUT: c_int = 66;

@@ -1343,6 +1343,51 @@ pub const OVS_SECTION_STATIONS_GROUND_SPANNING: c_int = 1;
 /// The word `beyond`.
 pub const OVS_SECTION_STATIONS_GROUND_BEYOND: c_int = 2;
 
+/// The result `finish`: the finish there, rounded if that was asked.
+pub const OVS_DRAIN_PLACE_FINISH: c_int = 0;
+
+/// The result `x` (ft or m): middle of the drain, from the left.
+pub const OVS_DRAIN_PLACE_X: c_int = 1;
+
+/// The result `y` (ft or m): middle of the drain, from the front.
+pub const OVS_DRAIN_PLACE_Y: c_int = 2;
+
+/// The result `perimeter` (ft or m): height of that finish all along the outer edges.
+pub const OVS_DRAIN_PLACE_PERIMETER: c_int = 3;
+
+/// The result `drain_elevation` (ft or m): its height at the drain.
+pub const OVS_DRAIN_PLACE_DRAIN_ELEVATION: c_int = 4;
+
+/// The result `concrete` (yd3 or m3): concrete of the unrounded finish, margin with it.
+pub const OVS_DRAIN_PLACE_CONCRETE: c_int = 5;
+
+/// The result `bound` (yd3 or m3): no place in the rectangle takes less.
+pub const OVS_DRAIN_PLACE_BOUND: c_int = 6;
+
+/// The result `gap` (%): how far the concrete may be above the best, as a share of it.
+pub const OVS_DRAIN_PLACE_GAP: c_int = 7;
+
+/// The result `places`: places at which the finish was solved.
+pub const OVS_DRAIN_PLACE_PLACES: c_int = 8;
+
+/// The result `ended`: why the search ended: as close as asked, or the cap on places.
+pub const OVS_DRAIN_PLACE_ENDED: c_int = 9;
+
+/// The result `built_concrete` (yd3 or m3): concrete of the finish as rounded.
+pub const OVS_DRAIN_PLACE_BUILT_CONCRETE: c_int = 10;
+
+/// The result `cost` (money): what that costs; none without a price.
+pub const OVS_DRAIN_PLACE_COST: c_int = 11;
+
+/// How many results there are.
+pub const OVS_DRAIN_PLACE_RESULTS: c_int = 12;
+
+/// The word `close`.
+pub const OVS_DRAIN_PLACE_ENDED_CLOSE: c_int = 0;
+
+/// The word `cap`.
+pub const OVS_DRAIN_PLACE_ENDED_CAP: c_int = 1;
+
 static FALL: &Operation = row(OPERATIONS, "fall");
 
 /// The fall of a surface that loses a height over a run.
@@ -6750,5 +6795,238 @@ pub unsafe extern "C" fn ovs_section_si_why(
         (2, Given::Table(line_rows, &[(0, Input::Numbers(line_x_m)), (1, Input::Numbers(line_y_m))])),
     ];
     let request = Request::new(SECTION, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static DRAIN_PLACE: &Operation = row(OPERATIONS, "drain_place");
+
+/// Where an area drain goes inside a rectangle so that a floor that falls to it from a level perimeter takes the
+/// least concrete, with a bound that no place goes under.
+///
+/// Equation: z = perimeter - drop x (distance from the run's line / distance of the drain from it); concrete =
+/// integral of z - old slab, least over perimeter, drop and place; gap = (concrete - bound) / concrete.
+/// Taken for granted: every corner of the outline is seen from the drain, at least 1/2 in inside the line of every
+/// run; the search and its bound are over unrounded finishes, and rounding comes after; ground beyond the shots
+/// does not bind.
+///
+/// - `survey`: the old slab with its outline.
+/// - `x_from_ft` (ft): the drain is no farther left than this, from the left; at least -328083.989501 ft, at most
+///   328083.989501 ft.
+/// - `x_to_ft` (ft): and no farther right; the same as x_from leaves one line of places; at least -328083.989501
+///   ft, at most 328083.989501 ft.
+/// - `y_from_ft` (ft): no farther to the front, from the front; at least -328083.989501 ft, at most 328083.989501
+///   ft.
+/// - `y_to_ft` (ft): and no farther back; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `least_in` (in): least thickness; at least 0 in, at most 120 in.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `margin` (in): margin on the least thickness; at least 0 in, at most 120 in; where left out 3/8 in, because
+///     reading, texture and strike-off.
+///   - `fall` (in/ft): least fall to the drain from every corner of the perimeter; at least 0 in/ft, at most 12
+///     in/ft; where left out 1/8 in/ft, because the least for a well-finished floor.
+///   - `greatest_fall` (in/ft): greatest fall, in whatever direction; at least 0 in/ft, at most 12 in/ft; may be
+///     left out.
+///   - `concrete_price` (/yd3): price of concrete; at least 0 /yd3, at most 7645548.57984 /yd3; may be left out.
+///   - `close` (%): the search ends when the concrete is above the bound by no more than this share of it; at least
+///     0.0001 %, at most 100 %; where left out 0.01 %, because less than a shovel to a truck.
+///   - `most_places`: the search ends too when so many places were tried; 5000 if not given; from 1 to 1000000; may
+///     be left out.
+///   - `round` (in): the heights of perimeter and drain are rounded to whole steps of this that keep the demands;
+///     at least 0 in, at most 12 in; may be left out.
+///   - `datum` (ft): the height the steps are counted from, usually the benchmark; at least -32808.3989501 ft, at
+///     most 32808.3989501 ft; where left out 0 ft, because the job datum.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_DRAIN_PLACE_FINISH: the finish there, rounded if that was asked.
+///   - OVS_DRAIN_PLACE_X (ft): middle of the drain, from the left.
+///   - OVS_DRAIN_PLACE_Y (ft): middle of the drain, from the front.
+///   - OVS_DRAIN_PLACE_PERIMETER (ft): height of that finish all along the outer edges.
+///   - OVS_DRAIN_PLACE_DRAIN_ELEVATION (ft): its height at the drain.
+///   - OVS_DRAIN_PLACE_CONCRETE (yd3): concrete of the unrounded finish, margin with it.
+///   - OVS_DRAIN_PLACE_BOUND (yd3): no place in the rectangle takes less.
+///   - OVS_DRAIN_PLACE_GAP (%): how far the concrete may be above the best, as a share of it.
+///   - OVS_DRAIN_PLACE_PLACES: places at which the finish was solved.
+///   - OVS_DRAIN_PLACE_ENDED: why the search ended: as close as asked, or the cap on places; 0 close, 1 cap.
+///   - OVS_DRAIN_PLACE_BUILT_CONCRETE (yd3): concrete of the finish as rounded.
+///   - OVS_DRAIN_PLACE_COST (money): what that costs; none without a price.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_NULL_POINTER,
+/// OVS_DRAIN_UNPLACED, OVS_DRAIN_NOWHERE.
+/// Basis: plane and solid geometry: derived.
+/// Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+/// finished floors, from memory: confirm.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"x_from":"4 ft","x_to":"16 ft","y_from":"6 ft","y_to":"20 ft","least":"3 in","fall":"1/8 in/ft","concrete_price":"162 /yd3","close":"0.1 %","round":"1/8 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drain_place_us(
+    survey: *const ovs_survey,
+    x_from_ft: f64,
+    x_to_ft: f64,
+    y_from_ft: f64,
+    y_to_ft: f64,
+    least_in: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Number(x_from_ft)),
+        (2, Given::Number(x_to_ft)),
+        (3, Given::Number(y_from_ft)),
+        (4, Given::Number(y_to_ft)),
+        (5, Given::Number(least_in)),
+    ];
+    let request = Request::new(DRAIN_PLACE, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Where an area drain goes inside a rectangle so that a floor that falls to it from a level perimeter takes the
+/// least concrete, with a bound that no place goes under.
+///
+/// Equation: z = perimeter - drop x (distance from the run's line / distance of the drain from it); concrete =
+/// integral of z - old slab, least over perimeter, drop and place; gap = (concrete - bound) / concrete.
+/// Taken for granted: every corner of the outline is seen from the drain, at least 1/2 in inside the line of every
+/// run; the search and its bound are over unrounded finishes, and rounding comes after; ground beyond the shots
+/// does not bind.
+///
+/// - `survey`: the old slab with its outline.
+/// - `x_from_m` (m): the drain is no farther left than this, from the left; at least -100000 m, at most 100000 m.
+/// - `x_to_m` (m): and no farther right; the same as x_from leaves one line of places; at least -100000 m, at most
+///   100000 m.
+/// - `y_from_m` (m): no farther to the front, from the front; at least -100000 m, at most 100000 m.
+/// - `y_to_m` (m): and no farther back; at least -100000 m, at most 100000 m.
+/// - `least_mm` (mm): least thickness; at least 0 mm, at most 3048 mm.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `margin` (mm): margin on the least thickness; at least 0 mm, at most 3048 mm; where left out 3/8 in, because
+///     reading, texture and strike-off.
+///   - `fall` (%): least fall to the drain from every corner of the perimeter; at least 0 %, at most 100 %; where
+///     left out 1/8 in/ft, because the least for a well-finished floor.
+///   - `greatest_fall` (%): greatest fall, in whatever direction; at least 0 %, at most 100 %; may be left out.
+///   - `concrete_price` (/m3): price of concrete; at least 0 /m3, at most 10000000 /m3; may be left out.
+///   - `close` (%): the search ends when the concrete is above the bound by no more than this share of it; at least
+///     0.0001 %, at most 100 %; where left out 0.01 %, because less than a shovel to a truck.
+///   - `most_places`: the search ends too when so many places were tried; 5000 if not given; from 1 to 1000000; may
+///     be left out.
+///   - `round` (mm): the heights of perimeter and drain are rounded to whole steps of this that keep the demands;
+///     at least 0 mm, at most 304.8 mm; may be left out.
+///   - `datum` (m): the height the steps are counted from, usually the benchmark; at least -10000 m, at most 10000
+///     m; where left out 0 ft, because the job datum.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_DRAIN_PLACE_FINISH: the finish there, rounded if that was asked.
+///   - OVS_DRAIN_PLACE_X (m): middle of the drain, from the left.
+///   - OVS_DRAIN_PLACE_Y (m): middle of the drain, from the front.
+///   - OVS_DRAIN_PLACE_PERIMETER (m): height of that finish all along the outer edges.
+///   - OVS_DRAIN_PLACE_DRAIN_ELEVATION (m): its height at the drain.
+///   - OVS_DRAIN_PLACE_CONCRETE (m3): concrete of the unrounded finish, margin with it.
+///   - OVS_DRAIN_PLACE_BOUND (m3): no place in the rectangle takes less.
+///   - OVS_DRAIN_PLACE_GAP (%): how far the concrete may be above the best, as a share of it.
+///   - OVS_DRAIN_PLACE_PLACES: places at which the finish was solved.
+///   - OVS_DRAIN_PLACE_ENDED: why the search ended: as close as asked, or the cap on places; 0 close, 1 cap.
+///   - OVS_DRAIN_PLACE_BUILT_CONCRETE (m3): concrete of the finish as rounded.
+///   - OVS_DRAIN_PLACE_COST (money): what that costs; none without a price.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_NULL_POINTER,
+/// OVS_DRAIN_UNPLACED, OVS_DRAIN_NOWHERE.
+/// Basis: plane and solid geometry: derived.
+/// Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+/// finished floors, from memory: confirm.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"x_from":"4 ft","x_to":"16 ft","y_from":"6 ft","y_to":"20 ft","least":"3 in","fall":"1/8 in/ft","concrete_price":"162 /yd3","close":"0.1 %","round":"1/8 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drain_place_si(
+    survey: *const ovs_survey,
+    x_from_m: f64,
+    x_to_m: f64,
+    y_from_m: f64,
+    y_to_m: f64,
+    least_mm: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Number(x_from_m)),
+        (2, Given::Number(x_to_m)),
+        (3, Given::Number(y_from_m)),
+        (4, Given::Number(y_to_m)),
+        (5, Given::Number(least_mm)),
+    ];
+    let request = Request::new(DRAIN_PLACE, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_drain_place_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drain_place_us_why(
+    survey: *const ovs_survey,
+    x_from_ft: f64,
+    x_to_ft: f64,
+    y_from_ft: f64,
+    y_to_ft: f64,
+    least_in: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Number(x_from_ft)),
+        (2, Given::Number(x_to_ft)),
+        (3, Given::Number(y_from_ft)),
+        (4, Given::Number(y_to_ft)),
+        (5, Given::Number(least_in)),
+    ];
+    let request = Request::new(DRAIN_PLACE, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_drain_place_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drain_place_si_why(
+    survey: *const ovs_survey,
+    x_from_m: f64,
+    x_to_m: f64,
+    y_from_m: f64,
+    y_to_m: f64,
+    least_mm: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Number(x_from_m)),
+        (2, Given::Number(x_to_m)),
+        (3, Given::Number(y_from_m)),
+        (4, Given::Number(y_to_m)),
+        (5, Given::Number(least_mm)),
+    ];
+    let request = Request::new(DRAIN_PLACE, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }

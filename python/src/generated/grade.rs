@@ -4372,6 +4372,249 @@ impl Section {
     }
 }
 
+static DRAIN_PLACE: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "drain_place"),
+    class: "DrainPlace",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(DrainPlace))?.into_any()),
+};
+
+/// Where an area drain goes inside a rectangle so that a floor that falls to it from a level perimeter takes the least concrete, with a bound that no place goes under.
+///
+/// Rule: z = perimeter - drop x (distance from the run's line / distance of the drain from it);
+///     concrete = integral of z - old slab, least over perimeter, drop and place; gap = (concrete -
+///     bound) / concrete.
+/// Takes for granted: every corner of the outline is seen from the drain, at least 1/2 in inside the
+///     line of every run; the search and its bound are over unrounded finishes, and rounding comes
+///     after; ground beyond the shots does not bind.
+///
+/// Args:
+///     survey: the old slab with its outline; a Survey
+///     x_from: the drain is no farther left than this, from the left [ft | m]; at least -328083.989501
+///         ft, at most 328083.989501 ft (at least -100000 m, at most 100000 m)
+///     x_to: and no farther right; the same as x_from leaves one line of places [ft | m]; at least
+///         -328083.989501 ft, at most 328083.989501 ft (at least -100000 m, at most 100000 m)
+///     y_from: no farther to the front, from the front [ft | m]; at least -328083.989501 ft, at most
+///         328083.989501 ft (at least -100000 m, at most 100000 m)
+///     y_to: and no farther back [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+///         least -100000 m, at most 100000 m)
+///     least: least thickness [in | mm]; at least 0 in, at most 120 in (at least 0 mm, at most 3048 mm)
+///     margin: margin on the least thickness [in | mm]; at least 0 in, at most 120 in (at least 0 mm,
+///         at most 3048 mm); where it is not given 3/8 in is taken: reading, texture and strike-off
+///     fall: least fall to the drain from every corner of the perimeter [in/ft | %]; at least 0 in/ft,
+///         at most 12 in/ft (at least 0 %, at most 100 %); where it is not given 1/8 in/ft is taken:
+///         the least for a well-finished floor
+///     greatest_fall: greatest fall, in whatever direction [in/ft | %]; at least 0 in/ft, at most 12
+///         in/ft (at least 0 %, at most 100 %); may be left out
+///     concrete_price: price of concrete [/yd3 | /m3]; at least 0 /yd3, at most 7645548.57984 /yd3 (at
+///         least 0 /m3, at most 10000000 /m3); may be left out
+///     close: the search ends when the concrete is above the bound by no more than this share of it
+///         [%]; at least 0.0001 %, at most 100 %; where it is not given 0.01 % is taken: less than a
+///         shovel to a truck
+///     most_places: the search ends too when so many places were tried; 5000 if not given; a whole
+///         number from 1 to 1000000; may be left out
+///     round: the heights of perimeter and drain are rounded to whole steps of this that keep the
+///         demands [in | mm]; at least 0 in, at most 12 in (at least 0 mm, at most 304.8 mm); may be
+///         left out
+///     datum: the height the steps are counted from, usually the benchmark [ft | m]; at least
+///         -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); where it
+///         is not given 0 ft is taken: the job datum
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     DrainPlace, with the attributes
+///         finish: the finish there, rounded if that was asked
+///         x_ft, x_m: middle of the drain, from the left [ft | m]
+///         y_ft, y_m: middle of the drain, from the front [ft | m]
+///         perimeter_ft, perimeter_m: height of that finish all along the outer edges [ft | m]
+///         drain_elevation_ft, drain_elevation_m: its height at the drain [ft | m]
+///         concrete_yd3, concrete_m3: concrete of the unrounded finish, margin with it [yd3 | m3]
+///         bound_yd3, bound_m3: no place in the rectangle takes less [yd3 | m3]
+///         gap_percent: how far the concrete may be above the best, as a share of it [%]
+///         places: places at which the finish was solved
+///         ended: why the search ended: as close as asked, or the cap on places: close, cap
+///         built_concrete_yd3, built_concrete_m3: concrete of the finish as rounded [yd3 | m3]
+///         cost_money: what that costs; none without a price [money]
+///     and notes, basis and taken.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+///         quantity (UNIT_WRONG)
+///     GradeError: no place where the drain may be sees every corner of the outline (DRAIN_UNPLACED);
+///         the demands can be kept with the drain at no place where it may be (DRAIN_NOWHERE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///     at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums
+///         (several), finished floors, from memory: confirm
+///
+/// Example:
+///     >>> from overslab.grade import drain_place
+///     >>> answer = drain_place(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "20 ft"},
+///     ...                 {"name": "right", "length": "32 ft"},
+///     ...                 {"name": "back", "length": "20 ft"},
+///     ...                 {"name": "left", "length": "32 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "10 ft", "19 ft"],
+///     ...             "rows": ["1 ft", "16 ft", "31 ft"],
+///     ...             "elevations": [
+///     ...                 "99.20 ft",
+///     ...                 "99.22 ft",
+///     ...                 "99.18 ft",
+///     ...                 "99.25 ft",
+///     ...                 "99.26 ft",
+///     ...                 "99.24 ft",
+///     ...                 "99.35 ft",
+///     ...                 "99.33 ft",
+///     ...                 "99.36 ft",
+///     ...             ],
+///     ...         },
+///     ...     },
+///     ...     x_from="4 ft",
+///     ...     x_to="16 ft",
+///     ...     y_from="6 ft",
+///     ...     y_to="20 ft",
+///     ...     least="3 in",
+///     ...     fall="1/8 in/ft",
+///     ...     concrete_price="162 /yd3",
+///     ...     close="0.1 %",
+///     ...     round="1/8 in",
+///     ... )
+///     >>> round(answer.x_ft, 4)
+///     10.0117
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, x_from, x_to, y_from, y_to, least, *, margin=None, fall=None, greatest_fall=None, concrete_price=None, close=None, most_places=None, round=None, datum=None, units=crate::units::Units(None)), text_signature = "(survey, x_from, x_to, y_from, y_to, least, *, margin=None, fall=None, greatest_fall=None, concrete_price=None, close=None, most_places=None, round=None, datum=None, units=None)")]
+fn drain_place(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    x_from: &Bound<'_, PyAny>,
+    x_to: &Bound<'_, PyAny>,
+    y_from: &Bound<'_, PyAny>,
+    y_to: &Bound<'_, PyAny>,
+    least: &Bound<'_, PyAny>,
+    margin: Option<&Bound<'_, PyAny>>,
+    fall: Option<&Bound<'_, PyAny>>,
+    greatest_fall: Option<&Bound<'_, PyAny>>,
+    concrete_price: Option<&Bound<'_, PyAny>>,
+    close: Option<&Bound<'_, PyAny>>,
+    most_places: Option<&Bound<'_, PyAny>>,
+    round: Option<&Bound<'_, PyAny>>,
+    datum: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &DRAIN_PLACE, &[Some(survey), Some(x_from), Some(x_to), Some(y_from), Some(y_to), Some(least), margin, fall, greatest_fall, concrete_price, close, most_places, round, datum], units)
+}
+
+/// What `drain_place` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.grade")]
+pub(crate) struct DrainPlace;
+
+#[pymethods]
+impl DrainPlace {
+    /// The finish there, rounded if that was asked.
+    #[getter]
+    fn get_finish<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Middle of the drain, from the left [ft].
+    #[getter]
+    fn get_x_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Middle of the drain, from the left [m].
+    #[getter]
+    fn get_x_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// Middle of the drain, from the front [ft].
+    #[getter]
+    fn get_y_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Middle of the drain, from the front [m].
+    #[getter]
+    fn get_y_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// Height of that finish all along the outer edges [ft].
+    #[getter]
+    fn get_perimeter_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// Height of that finish all along the outer edges [m].
+    #[getter]
+    fn get_perimeter_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// Its height at the drain [ft].
+    #[getter]
+    fn get_drain_elevation_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// Its height at the drain [m].
+    #[getter]
+    fn get_drain_elevation_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Si)
+    }
+    /// Concrete of the unrounded finish, margin with it [yd3].
+    #[getter]
+    fn get_concrete_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// Concrete of the unrounded finish, margin with it [m3].
+    #[getter]
+    fn get_concrete_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Si)
+    }
+    /// No place in the rectangle takes less [yd3].
+    #[getter]
+    fn get_bound_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Us)
+    }
+    /// No place in the rectangle takes less [m3].
+    #[getter]
+    fn get_bound_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Si)
+    }
+    /// How far the concrete may be above the best, as a share of it [%].
+    #[getter]
+    fn get_gap_percent<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 7, overslab::quantity::System::Us)
+    }
+    /// Places at which the finish was solved.
+    #[getter]
+    fn get_places<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 8, overslab::quantity::System::Us)
+    }
+    /// Why the search ended: as close as asked, or the cap on places: close, cap.
+    #[getter]
+    fn get_ended<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 9, overslab::quantity::System::Us)
+    }
+    /// Concrete of the finish as rounded [yd3].
+    #[getter]
+    fn get_built_concrete_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 10, overslab::quantity::System::Us)
+    }
+    /// Concrete of the finish as rounded [m3].
+    #[getter]
+    fn get_built_concrete_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 10, overslab::quantity::System::Si)
+    }
+    /// What that costs; none without a price [money].
+    #[getter]
+    fn get_cost_money<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 11, overslab::quantity::System::Us)
+    }
+}
+
 /// The new top surface: one plane, or facets that meet.
 #[pyclass(frozen, extends = crate::records::Record, module = "overslab.grade")]
 pub(crate) struct Finish;
@@ -4429,7 +4672,7 @@ impl Finish {
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&FALL, &DROP, &TRIANGULAR_PRISM];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&FINISH_LEVEL, &FINISH_FROM_POINTS, &FINISH_TO_EDGE, &FINISH_AT_LEAST, &FINISH_FROM_FACETS, &FINISH_FROM_PLANES, &FINISH_TO_VALLEY, &FINISH_CROWN, &FINISH_TO_TRENCH, &FINISH_TO_DRAIN, &FINISH_WITH_STRIP, &FINISH_RAISED, &FINISH_FACETS, &FINISH_SOLVED, &FINISH_CONFLICTS, &FINISH_SWEEP, &THICKNESS, &SECOND_LOOK, &FINISH_STANDING_WATER, &GRIND_HIGH_SPOTS, &FILL_LOW_SPOTS, &FILL_PONDS, &THICKNESS_AREAS, &THICKNESS_CONTOURS, &SURVEY_CONTOURS, &FINISH_CONTOURS, &THICKNESS_BANDS, &THICKNESS_HISTOGRAM, &THICKNESS_ZONES, &THIN_ZONES, &SECTION];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&FINISH_LEVEL, &FINISH_FROM_POINTS, &FINISH_TO_EDGE, &FINISH_AT_LEAST, &FINISH_FROM_FACETS, &FINISH_FROM_PLANES, &FINISH_TO_VALLEY, &FINISH_CROWN, &FINISH_TO_TRENCH, &FINISH_TO_DRAIN, &FINISH_WITH_STRIP, &FINISH_RAISED, &FINISH_FACETS, &THICKNESS, &SECOND_LOOK, &FINISH_STANDING_WATER, &GRIND_HIGH_SPOTS, &FILL_LOW_SPOTS, &FILL_PONDS, &THICKNESS_AREAS, &THICKNESS_CONTOURS, &SURVEY_CONTOURS, &FINISH_CONTOURS, &THICKNESS_BANDS, &THICKNESS_HISTOGRAM, &THICKNESS_ZONES, &THIN_ZONES, &SECTION, &DRAIN_PLACE];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[crate::records::RecordClass { name: "finish", class: |py| py.get_type::<Finish>(), make: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(Finish))?.into_any()) }];
@@ -4496,6 +4739,8 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<ThinZones>()?;
     module.add_function(wrap_pyfunction!(self::section, module)?)?;
     module.add_class::<Section>()?;
+    module.add_function(wrap_pyfunction!(self::drain_place, module)?)?;
+    module.add_class::<DrainPlace>()?;
     module.add_class::<Finish>()?;
     Ok(())
 }

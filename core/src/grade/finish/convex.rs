@@ -23,7 +23,7 @@ pub(in crate::grade) fn common(a: &[Point], b: &[Point]) -> Convex {
 }
 
 /// What a convex polygon leaves of another, as convex polygons.
-pub(super) fn left_over(a: &[Point], b: &[Point]) -> Vec<Convex> {
+pub(in crate::grade) fn left_over(a: &[Point], b: &[Point]) -> Vec<Convex> {
     let Some(&origin) = a.first() else { return Vec::new() };
     let (mut inside, hair) = (vertices(a, origin), hair(a, b));
     let mut rest = Vec::new();
@@ -57,7 +57,7 @@ pub(in crate::grade) fn area(corners: &[Point]) -> f64 {
 }
 
 /// Its centroid.
-pub(super) fn centroid(corners: &[Point]) -> Point {
+pub(in crate::grade) fn centroid(corners: &[Point]) -> Point {
     let origin = corners.first().copied().unwrap_or_default();
     let (mut all, mut x, mut y) = (0.0, 0.0, 0.0);
     for [a, b, c] in fan(corners) {
@@ -71,7 +71,7 @@ pub(super) fn centroid(corners: &[Point]) -> Point {
 
 /// The convex hull of places, counter-clockwise, without corners that lie straight between others
 /// (monotone chain: Andrew 1979).
-pub(super) fn hull(places: &[Point]) -> Convex {
+pub(in crate::grade) fn hull(places: &[Point]) -> Convex {
     use crate::geometry::predicates::{by_place, turn};
     let mut sorted = places.to_vec();
     sorted.sort_by(by_place);

@@ -10,6 +10,7 @@ use crate::failure::Result;
 use crate::geometry::Point;
 use crate::grade::finish::Facing;
 use crate::quantity::{Elevation, Length, Slope, Typed};
+use crate::survey::Survey;
 
 /// What heights and falls are rounded to.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -48,9 +49,12 @@ pub(super) fn habits(layout: &Layout<'_>, demands: &[Demand]) -> Vec<Demand> {
         habits.push(Demand::new(name, wants).firmly());
     }
     if falls().any(|(outlet, _)| matches!(outlet, Outlet::Place(_))) && layout.facets() > 2 {
-        let along = Line::Places(perimeter(layout));
+        let along = Line::Places(perimeter(layout.survey));
         let wants = Wants::Level { along, tolerance: Length::from_base(0.0) };
-        habits.push(Demand::new("level perimeter", wants).firmly());
+        // It may have been demanded already.
+        if demands.iter().all(|demand| demand.wants != wants) {
+            habits.push(Demand::new("level perimeter", wants).firmly());
+        }
     }
     for (outlet, _) in falls() {
         let Outlet::Place(drain) = outlet else { continue };
@@ -73,8 +77,8 @@ fn falls(wants: &Wants) -> Option<(&Outlet, Option<&str>)> {
 }
 
 /// The outer corners of the work, round to the first.
-fn perimeter(layout: &Layout<'_>) -> Vec<Point> {
-    let mut corners = layout.survey.surface().region().outer().corners().to_vec();
+pub(super) fn perimeter(survey: &Survey) -> Vec<Point> {
+    let mut corners = survey.surface().region().outer().corners().to_vec();
     corners.extend(corners.first().copied());
     corners
 }

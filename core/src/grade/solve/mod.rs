@@ -36,6 +36,7 @@ mod asked;
 mod buildable;
 mod conflicts;
 mod demand;
+mod drain_place;
 mod grinding;
 mod kept;
 mod lattice;
@@ -57,6 +58,7 @@ pub use asked::{Asked, MayGrind};
 pub use buildable::Steps;
 pub use conflicts::{ConflictSet, Conflicts, MOST_SETS, Relaxed};
 pub use demand::{Demand, Heights, Line, Measured, Outlet, Wants};
+pub use drain_place::{CLOSE, DrainAsked, DrainBounds, Ended, MOST_PLACES, PlacedDrain};
 pub use kept::Kept;
 pub use prices::{Price, Prices};
 pub use proof::Proof;
@@ -93,4 +95,23 @@ pub fn conflicts(survey: &Survey, asked: &Asked<'_>) -> Result<Option<Conflicts>
 /// As [`solve`]; `KEY_UNKNOWN` where no demand has the name. Values that cannot be kept have no answer, which is no error.
 pub fn sweep(survey: &Survey, asked: &Asked<'_>, demand: &str, values: &[f64]) -> Result<Sweep> {
     sweep::sweep(survey, asked, demand, values, &DualSimplex)
+}
+
+/// Where a drain goes so that the floor takes the least concrete, over a level perimeter: the place, the finish there, and a bound that
+/// the drain goes under at no allowed place.
+///
+/// On the facet from run i of the outline to the drain d the finish is z = h - D dist(p, line i) / dist(d, line i), with the level
+/// perimeter at h and the drain D lower. The search splits the allowed places where the bound is lowest and ends when the concrete
+/// of the best place is above the bound by no more than `close`, or at the cap. It is over planned, unrounded finishes, and so is
+/// the bound: with `steps` the finish at the place found is rounded afterwards, and another place may round to less. Derived;
+/// branch and bound after Land and Doig 1960 (from memory).
+///
+/// # Errors
+/// - `OUT_OF_RANGE`: bounds out of order or far from the work, falls, `close` or `most_places` out of range.
+/// - `DRAIN_UNPLACED`: from no place of the rectangle all corners of the outline can be seen.
+/// - `DRAIN_NOWHERE`: no allowed place keeps the demands, with what contradicts at one of them.
+/// - `DRAIN_NOT_FOUND`: the cap was reached before a place was found that keeps them.
+/// - As [`solve`], `DEMANDS_CONFLICT` excepted.
+pub fn place_drain(survey: &Survey, asked: &DrainAsked<'_>) -> Result<PlacedDrain> {
+    drain_place::place(survey, asked, &DualSimplex)
 }

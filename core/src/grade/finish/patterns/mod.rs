@@ -10,6 +10,7 @@ mod valley;
 
 pub use drain::{DrainSet, Reach, ToDrain};
 pub use line::BreakLine;
+pub(in crate::grade) use sight::INSIDE;
 pub use strip::{Strip, Toward};
 pub use trench::{EdgeTrench, LineTrench};
 

@@ -6,7 +6,7 @@ use crate::geometry::{Point, Region};
 use crate::grade::finish::say;
 
 /// A drain stands at least so far inside the line of every run, in metres: 1/2 in.
-const INSIDE: f64 = 0.5 * 0.0254;
+pub(in crate::grade) const INSIDE: f64 = 0.5 * 0.0254;
 
 /// Refuses a place from which a corner of the outline cannot be seen: no plane falls from every run to it.
 pub(super) fn refuse_hidden(region: &Region, from: Point, path: &str) -> Result<()> {
