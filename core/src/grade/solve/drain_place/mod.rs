@@ -10,7 +10,10 @@ mod asked;
 mod bound;
 mod exact;
 mod holes;
+mod reach;
+mod relaxed;
 mod search;
+mod under_drain;
 
 pub use asked::{CLOSE, DrainAsked, DrainBounds, MOST_PLACES};
 
@@ -141,12 +144,13 @@ pub(super) mod looked_into {
     pub(in crate::grade::solve) fn bound(
         survey: &Survey,
         asked: &DrainAsked<'_>,
+        cutoff: f64,
     ) -> Result<Option<(f64, Vec<Point>)>> {
         let allowed = Allowed::of(survey.surface().region(), &asked.within)?;
         let work = Work { survey, asked, solver: &DualSimplex };
         let Some(cell) = allowed.whole() else { return Ok(None) };
         let layout = work.layout(cell.place)?;
-        let bound = work.over(&layout)?.bound(&cell)?;
+        let bound = work.over(&layout)?.bound(&cell, cutoff)?;
         Ok(Some((bound, cell.corners)))
     }
 }

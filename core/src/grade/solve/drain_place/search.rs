@@ -113,7 +113,7 @@ impl<'s, 'a> Search<'s, 'a> {
             self.best = Some(Best { at: cell.place, concrete });
         }
         // What holds for the whole cell holds for its half.
-        let bound = over.bound(&cell)?.max(of_whole);
+        let bound = over.bound(&cell, self.best.map_or(f64::INFINITY, |best| best.concrete))?.max(of_whole);
         if bound < f64::INFINITY {
             self.open.push(Open { bound, number: self.places, cell });
         }
