@@ -69,6 +69,9 @@ notes! {
     CrumbsLeftOut = 62, "CRUMBS_LEFT_OUT", "thin zones too small to be marked are not listed";
     SearchCut = 65, "SEARCH_CUT", "a search ended at its cap: the answer may be farther from the best than was asked";
     PlacesLeftOut = 66, "PLACES_LEFT_OUT", "places were left out of a search because the drain cannot be there";
+    HabitDropped = 67, "HABIT_DROPPED", "the demands leave no room for a level line or a square fall that would be set out";
+    StepsFiner = 68, "STEPS_FINER", "the finish could not be rounded to the step asked for";
+    StepsNotProved = 69, "STEPS_NOT_PROVED", "the search for a rounded finish ended before it was proved to be the best";
 }
 
 impl NoteCode {

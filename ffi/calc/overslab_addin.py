@@ -90,6 +90,9 @@ OPERATIONS = (
     ("ovsSurveyFromTin", "survey_from_tin"),
     ("ovsThinZones", "thin_zones"),
     ("ovsDrainPlace", "drain_place"),
+    ("ovsFinishSolved", "finish_solved"),
+    ("ovsFinishConflicts", "finish_conflicts"),
+    ("ovsFinishSweep", "finish_sweep"),
 )
 SYSTEMS = ("us", "si")
 

@@ -500,6 +500,11 @@
 #define OVS_DRAIN_NOT_FOUND 186
 
 /**
+ * Status: no zone has this name.
+ */
+#define OVS_ZONE_UNKNOWN 187
+
+/**
  * Note: the result lies outside the range the formula is stated for.
  */
 #define OVS_NOTE_OUTSIDE_FORMULA 1
@@ -698,6 +703,21 @@
  * Note: places were left out of a search because the drain cannot be there.
  */
 #define OVS_NOTE_PLACES_LEFT_OUT 66
+
+/**
+ * Note: the demands leave no room for a level line or a square fall that would be set out.
+ */
+#define OVS_NOTE_HABIT_DROPPED 67
+
+/**
+ * Note: the finish could not be rounded to the step asked for.
+ */
+#define OVS_NOTE_STEPS_FINER 68
+
+/**
+ * Note: the search for a rounded finish ended before it was proved to be the best.
+ */
+#define OVS_NOTE_STEPS_NOT_PROVED 69
 
 /**
  * The field `area` (ft2 or m2): area of the work.

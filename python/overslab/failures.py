@@ -114,6 +114,7 @@ class GradeError(OverslabError, ValueError):
     184 DRAIN_UNPLACED: no place where the drain may be sees every corner of the outline.
     185 DRAIN_NOWHERE: the demands can be kept with the drain at no place where it may be.
     186 DRAIN_NOT_FOUND: the search ended before it found a place where the demands can be kept.
+    187 ZONE_UNKNOWN: no zone has this name.
     """
 
 

@@ -4008,7 +4008,7 @@ def drain_place(
         ...     round="1/8 in",
         ... )
         >>> round(answer.x_ft, 4)
-        10.0117
+        9.9531
 
     Since 0.1.0.
     """

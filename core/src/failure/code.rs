@@ -166,6 +166,7 @@ codes! {
     DrainUnplaced = 184, "DRAIN_UNPLACED", Grade, "no place where the drain may be sees every corner of the outline";
     DrainNowhere = 185, "DRAIN_NOWHERE", Grade, "the demands can be kept with the drain at no place where it may be";
     DrainNotFound = 186, "DRAIN_NOT_FOUND", Grade, "the search ended before it found a place where the demands can be kept";
+    ZoneUnknown = 187, "ZONE_UNKNOWN", Grade, "no zone has this name";
 }
 
 impl Code {

@@ -265,6 +265,9 @@ pub const OVS_DRAIN_NOWHERE: c_int = 185;
 /// Status: the search ended before it found a place where the demands can be kept.
 pub const OVS_DRAIN_NOT_FOUND: c_int = 186;
 
+/// Status: no zone has this name.
+pub const OVS_ZONE_UNKNOWN: c_int = 187;
+
 /// Note: the result lies outside the range the formula is stated for.
 pub const OVS_NOTE_OUTSIDE_FORMULA: c_int = 1;
 
@@ -384,3 +387,12 @@ pub const OVS_NOTE_SEARCH_CUT: c_int = 65;
 
 /// Note: places were left out of a search because the drain cannot be there.
 pub const OVS_NOTE_PLACES_LEFT_OUT: c_int = 66;
+
+/// Note: the demands leave no room for a level line or a square fall that would be set out.
+pub const OVS_NOTE_HABIT_DROPPED: c_int = 67;
+
+/// Note: the finish could not be rounded to the step asked for.
+pub const OVS_NOTE_STEPS_FINER: c_int = 68;
+
+/// Note: the search for a rounded finish ended before it was proved to be the best.
+pub const OVS_NOTE_STEPS_NOT_PROVED: c_int = 69;

@@ -98,13 +98,34 @@ pub fn sweep(survey: &Survey, asked: &Asked<'_>, demand: &str, values: &[f64]) -
 }
 
 /// Where a drain goes so that the floor takes the least concrete, over a level perimeter: the place, the finish there, and a bound that
-/// the drain goes under at no allowed place.
+/// the concrete goes under at no allowed place.
 ///
 /// On the facet from run i of the outline to the drain d the finish is z = h - D dist(p, line i) / dist(d, line i), with the level
 /// perimeter at h and the drain D lower. The search splits the allowed places where the bound is lowest and ends when the concrete
 /// of the best place is above the bound by no more than `close`, or at the cap. It is over planned, unrounded finishes, and so is
 /// the bound: with `steps` the finish at the place found is rounded afterwards, and another place may round to less. Derived;
 /// branch and bound after Land and Doig 1960 (from memory).
+///
+/// ```
+/// use overslab::grade::solve::{Demand, DrainAsked, DrainBounds, Wants, place_drain};
+/// use overslab::quantity::read;
+/// # use overslab::survey::input::SurveyInput;
+/// # let input = r#"{"outline": {"corners": [{"x": "0 ft", "y": "0 ft"}, {"x": "20 ft", "y": "0 ft"},
+/// #   {"x": "20 ft", "y": "16 ft"}, {"x": "0 ft", "y": "16 ft"}], "edges": ["door", "right", "back", "left"]},
+/// #   "shots": [{"x": "0 ft", "y": "0 ft", "elevation": "100 ft"}, {"x": "20 ft", "y": "0 ft", "elevation": "100 ft"},
+/// #   {"x": "20 ft", "y": "16 ft", "elevation": "100.1 ft"}, {"x": "0 ft", "y": "16 ft", "elevation": "100.05 ft"}]}"#;
+/// # let survey = serde_json::from_str::<SurveyInput>(input).unwrap().build()?;
+/// let least = Wants::LeastThickness { least: read("3 in")?, zone: None };
+/// let demands = [Demand::new("least 3 in", least)];
+/// let within = DrainBounds { x: [read("4 ft")?, read("16 ft")?], y: [read("4 ft")?, read("12 ft")?] };
+/// let asked = DrainAsked {
+///     within, fall: read("1/8 in/ft")?, greatest_fall: None, demands: &demands, margin: read("3/8 in")?,
+///     edges_bind: false, concrete_price: None, close: read("0.1 %")?, most_places: 2000, steps: None,
+/// };
+/// let placed = place_drain(&survey, &asked)?;
+/// assert!(placed.bound <= placed.concrete && placed.gap <= read("0.1 %")?);
+/// # Ok::<(), Box<overslab::failure::Failure>>(())
+/// ```
 ///
 /// # Errors
 /// - `OUT_OF_RANGE`: bounds out of order or far from the work, falls, `close` or `most_places` out of range.
