@@ -87,7 +87,7 @@ impl<'o, 'w, 'l> Relaxed<'o, 'w, 'l> {
                     self.over(zone.as_ref(), Side::Low, least)?;
                 }
                 Wants::GreatestThickness { most, zone } => {
-                    self.over(zone.as_ref(), Side::High, most.base())?
+                    self.over(zone.as_ref(), Side::High, most.base())?;
                 }
                 Wants::AtLeast(heights) => self.heights(heights, &[Side::Low])?,
                 Wants::AtMost(heights) => self.heights(heights, &[Side::High])?,
@@ -176,7 +176,7 @@ impl<'o, 'w, 'l> Relaxed<'o, 'w, 'l> {
                     For::All => reach.from_cell[1],
                     For::One(drain) => reach.left(drain),
                 };
-                ([0.0, -1.0], -asked.greatest_fall.map_or(f64::INFINITY, |fall| fall.base()) * away)
+                ([0.0, -1.0], -asked.greatest_fall.map_or(f64::INFINITY, Typed::base) * away)
             }
             Held::Drain(under, thickness) => {
                 let least = |corners: &[Point]| {
