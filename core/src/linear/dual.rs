@@ -91,7 +91,7 @@ impl State {
             inverse: Dense::unit(width),
             multipliers: vec![0.0; width],
             x: vec![0.0; width],
-            settled: false,
+            settled: true,
         };
         state.refresh(program)?;
         state.multipliers.iter().all(|&weight| weight >= -1e-12).then_some(state)

@@ -25,9 +25,12 @@ impl Rows {
 
     /// One more row; what is missing of its coefficients is 0.
     pub(crate) fn push(&mut self, row: &[f64], bound: f64) {
-        self.coefficients.extend(row.iter().take(self.width));
+        let given = row.len().min(self.width);
+        self.coefficients.extend_from_slice(&row[..given]);
         self.bounds.push(bound);
-        self.coefficients.resize(self.bounds.len() * self.width, 0.0);
+        if given < self.width {
+            self.coefficients.resize(self.bounds.len() * self.width, 0.0);
+        }
     }
 
     /// How many unknowns.

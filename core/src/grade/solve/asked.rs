@@ -82,14 +82,14 @@ impl Asked<'_> {
                 .remedy("say what matters"));
         }
         for (index, demand) in self.demands.iter().enumerate() {
-            let key = |name: &str| name.trim().to_lowercase();
-            if key(&demand.name).is_empty() {
+            let name = demand.name.trim();
+            if name.is_empty() {
                 return Err(Failure::new(Code::KeyMissing, format!("demands[{index}].name"))
                     .written("no name")
                     .allowed("a name")
                     .remedy("name the demand as the crew calls it"));
             }
-            if self.demands[..index].iter().any(|other| key(&other.name) == key(&demand.name)) {
+            if self.demands[..index].iter().any(|other| other.name.trim().eq_ignore_ascii_case(name)) {
                 return Err(Failure::new(Code::KeyRepeated, format!("demands[{index}].name"))
                     .written(format!("\"{}\"", demand.name))
                     .allowed("each name once")

@@ -35,6 +35,7 @@ const AT_LIMIT: f64 = 1e-8;
 
 /// All demands at the planned answer.
 pub(super) fn all(problem: &Problem<'_, '_>, planned: &Found, asked: &Asked<'_>) -> Vec<Kept> {
+    let ranges = problem.ranges(|_| true);
     let each = problem.blocks.iter().filter_map(|block| {
         let number = block.demand?;
         let demand: &Demand = problem.demands.get(number)?;
@@ -53,7 +54,10 @@ pub(super) fn all(problem: &Problem<'_, '_>, planned: &Found, asked: &Asked<'_>)
             slack: clean(slack),
             slack_built: clean(slack),
             at: at.map(|at| on_slab(problem, at)),
-            prices: prices::of(problem, planned, block),
+            prices: match binds {
+                true => prices::of(problem, planned, block, &ranges),
+                false => prices::unbound(problem, block, slack),
+            },
         })
     });
     each.collect()

@@ -11,6 +11,7 @@ use crate::grade::finish::meeting::shared_edges;
 use crate::grade::finish::{Facet, Finish, Laid};
 use crate::linear::NullSpace;
 use crate::survey::Survey;
+use crate::survey::surface::Integrals;
 
 /// The facets with the old slab under each, and the unknowns.
 pub(super) struct Layout<'a> {
@@ -20,6 +21,8 @@ pub(super) struct Layout<'a> {
     origin: Point,
     size: f64,
     base: f64,
+    /// Area, moments and height of the old slab under each part.
+    sums: Vec<Integrals>,
     /// For one plane there is nothing to map.
     maps: Option<Vec<[Vec<f64>; 3]>>,
     width: usize,
@@ -39,9 +42,10 @@ impl<'a> Layout<'a> {
         let (low, high) = survey.surface().region().bounds();
         let origin = Point::new(0.5 * (low.x + high.x), 0.5 * (low.y + high.y));
         let size = 0.5 * low.distance(high);
-        let whole = survey.surface().whole().integrals();
-        let base = whole.height / whole.area;
-        let mut layout = Self { survey, template, laid, origin, size, base, maps: None, width: 3 };
+        let sums: Vec<Integrals> = laid.parts().iter().map(|part| part.ground.integrals()).collect();
+        let all = |of: fn(&Integrals) -> f64| sums.iter().map(of).sum::<f64>();
+        let base = all(|sums| sums.height) / all(|sums| sums.area);
+        let mut layout = Self { survey, template, laid, origin, size, base, sums, maps: None, width: 3 };
         layout.meet()?;
         Ok(layout)
     }
@@ -208,11 +212,20 @@ impl<'a> Layout<'a> {
         Finish::faceted(facets.iter().enumerate().map(with_plane).collect())
     }
 
+    /// A place on a facet, to say where it is: the middle of its first part.
+    pub(super) fn middle(&self, facet: usize) -> Point {
+        let parts = self.laid.parts().iter().zip(&self.sums);
+        let of_facet = parts.filter(|(part, _)| part.facet.unwrap_or(0) == facet).map(|(_, sums)| sums);
+        let middle = |sums: &Integrals| {
+            Point::new(sums.origin.x + sums.x / sums.area, sums.origin.y + sums.y / sums.area)
+        };
+        of_facet.map(middle).next().unwrap_or_default()
+    }
+
     /// The volume between finish and old slab, high spots taken off, by the unknowns: their share of the height over the work.
     pub(super) fn volume(&self) -> Vec<f64> {
         let mut volume = vec![0.0; self.width];
-        for part in self.laid.parts() {
-            let sums = part.ground.integrals();
+        for (part, sums) in self.laid.parts().iter().zip(&self.sums) {
             let [_, x, y] = self.local(sums.origin);
             let form = [sums.area, sums.area * x + sums.x / self.size, sums.area * y + sums.y / self.size];
             let row = self.row(part.facet.unwrap_or(0), form);

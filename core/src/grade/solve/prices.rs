@@ -1,10 +1,11 @@
 //! What each demand costs: the slope of the least cost when it is tightened or loosened, and how far that slope holds.
 
-use super::demand::Measured;
+use super::demand::{Measured, Wants};
 use super::problem::{Found, Problem};
 use super::rows::Block;
 use crate::linear::{Program, Ray, Walk};
 use crate::quantity::{Typed, Volume};
+use std::ops::Range;
 
 /// What one step of a demand does to the concrete, one way.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -26,12 +27,26 @@ pub struct Prices {
     pub looser: Price,
 }
 
+/// The prices of a demand that does not bind: none, as far as its slack.
+pub(super) fn unbound(problem: &Problem<'_, '_>, block: &Block, slack: f64) -> Prices {
+    let none = |holds: f64| Price {
+        concrete: Some(Volume::from_base(0.0)),
+        cost: Some(Volume::from_base(0.0)),
+        holds: holds.is_finite().then_some(holds),
+    };
+    let room = |sign: f64| wants(problem, block).map_or(f64::INFINITY, |wants| wants.room(sign));
+    Prices { tighter: none(slack.min(room(1.0))), looser: none(room(-1.0)) }
+}
+
+fn wants<'p>(problem: &'p Problem<'_, '_>, block: &Block) -> Option<&'p Wants> {
+    block.demand.and_then(|demand| problem.demands.get(demand)).map(|demand| &demand.wants)
+}
+
 /// The prices of a block.
-pub(super) fn of(problem: &Problem<'_, '_>, found: &Found, block: &Block) -> Prices {
-    let ranges = problem.ranges(|_| true);
-    let program = Program { cost: &problem.cost, rows: &problem.rows, blocks: &ranges };
+pub(super) fn of(problem: &Problem<'_, '_>, found: &Found, block: &Block, ranges: &[Range<usize>]) -> Prices {
+    let program = Program { cost: &problem.cost, rows: &problem.rows, blocks: ranges };
     let size = problem.layout.size();
-    let wants = block.demand.and_then(|demand| problem.demands.get(demand)).map(|demand| &demand.wants);
+    let wants = wants(problem, block);
     let one = |sign: f64| {
         let mut walk = Ray(|row| sign * block.share(row, size)).walk(&program, &found.optimum);
         // No thickness, fall or tolerance is less than none.

@@ -320,10 +320,9 @@ impl<'l, 'a> Problem<'l, 'a> {
         self.layout.laid.area()
     }
 
-    /// The cost of a finish, measured between the two surfaces.
-    pub(super) fn measured(&self, finish: &Finish) -> Result<f64> {
-        let volumes = self.volumes(finish)?;
-        Ok(volumes.concrete + self.grinding.map_or(0.0, |grinding| grinding.price * volumes.ground))
+    /// The cost of volumes, in volume of concrete.
+    pub(super) fn cost_of(&self, volumes: Volumes) -> f64 {
+        volumes.concrete + self.grinding.map_or(0.0, |grinding| grinding.price * volumes.ground)
     }
 
     /// What the concrete alone rises by when the unknowns go in a direction; none where it is the cost.

@@ -4,10 +4,10 @@
 //! w . b + (c - w A) . u, and what is left of c - w A is weighed with the farthest that any finish could be. All demands are kept: the
 //! slack of every row at the answer. The concrete is measured again between the finish itself and the old slab.
 
+use super::grinding::Volumes;
 use super::problem::{FARTHEST, Found, Problem};
 use crate::failure::{Code, Failure, Result};
 use crate::geometry::Sum;
-use crate::grade::finish::Finish;
 use crate::quantity::{Length, Typed, Volume};
 
 /// What was found when an answer was checked.
@@ -36,8 +36,8 @@ impl Proof {
         (self.cost - self.bound).base() / self.cost.base().abs().max(1e-9)
     }
 
-    /// Checks an answer with the rows that counted.
-    pub(super) fn of(problem: &Problem<'_, '_>, found: &Found, finish: &Finish) -> Result<Self> {
+    /// Checks an answer, whose volumes were measured between the finish and the old slab.
+    pub(super) fn of(problem: &Problem<'_, '_>, found: &Found, volumes: Volumes) -> Result<Self> {
         let x = &found.optimum.x;
         let ranges = problem.ranges(|_| true);
         let (mut worst, mut rows) = (f64::INFINITY, 0);
@@ -57,7 +57,7 @@ impl Proof {
         let proof = Self {
             least_slack: Length::from_base(worst),
             rows,
-            cost: Volume::from_base(problem.measured(finish)?),
+            cost: Volume::from_base(problem.cost_of(volumes)),
             bound: Volume::from_base(dual.value() - unproved),
         };
         proof.holds(problem).then_some(proof.clone()).ok_or_else(|| proof.failed())

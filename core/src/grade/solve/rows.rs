@@ -202,7 +202,10 @@ impl<'l, 'a> Writer<'l, 'a> {
         for part in laid.parts() {
             let (facet, origin) = (part.facet.unwrap_or(0), part.ground.origin());
             let nodes = part.ground.nodes().iter().filter(|node| beyond || !measured || node.is_measured());
-            self.written.rows.reserve(part.ground.nodes().len());
+            let most = part.ground.nodes().len();
+            self.written.rows.reserve(most);
+            self.written.places.reserve(most);
+            self.shares.reserve(most);
             for node in nodes {
                 let at = Point::new(node.x + origin.x, node.y + origin.y);
                 let bound = sense * (node.z - layout.base() + thickness);
@@ -218,17 +221,8 @@ impl<'l, 'a> Writer<'l, 'a> {
     /// The rise of a facet in a direction, times a sense, is at least a bound; both times the size of the work.
     fn rise(&mut self, facet: usize, direction: [f64; 2], sense: f64, bound: f64, share: f64) {
         let row = self.layout.rise(facet, direction.map(|entry| sense * entry));
-        let at = self.middle(facet);
+        let at = self.layout.middle(facet);
         self.push(&row, bound, at, share);
-    }
-
-    /// A place on a facet, to say where it is.
-    fn middle(&self, facet: usize) -> Point {
-        let part = self.layout.laid.parts().iter().find(|part| part.facet.unwrap_or(0) == facet);
-        part.map_or_else(Point::default, |part| {
-            let sums = part.ground.integrals();
-            Point::new(sums.origin.x + sums.x / sums.area, sums.origin.y + sums.y / sums.area)
-        })
     }
 
     /// The fall toward an outlet, times a sense, is at least a fall times that sense.
@@ -243,7 +237,7 @@ impl<'l, 'a> Writer<'l, 'a> {
                 }
                 Outlet::Line(ends) => {
                     let along = lines::direction(layout, &Line::Places(ends.to_vec()))?;
-                    let middle = self.middle(facet);
+                    let middle = layout.middle(facet);
                     let left = along[0] * (middle.y - ends[0].y) - along[1] * (middle.x - ends[0].x);
                     let away = if left >= 0.0 { [-along[1], along[0]] } else { [along[1], -along[0]] };
                     self.rise(facet, away, sense, sense * size * fall, size);

@@ -4,6 +4,7 @@ use super::asked::Asked;
 use super::buildable::{self, Steps};
 use super::conflicts::{self, Conflicts};
 use super::demand::Demand;
+use super::grinding::Volumes;
 use super::kept::{self, Kept};
 use super::lattice;
 use super::layout::Layout;
@@ -133,15 +134,17 @@ fn finish(
         return Err(nothing_holds());
     }
     let finish = problem.layout.finish(&planned.optimum.x[..problem.layout.width()])?;
-    let proof = Proof::of(&problem, planned, &finish)?;
+    let volumes = problem.volumes(&finish)?;
+    let proof = Proof::of(&problem, planned, volumes)?;
     let mut demands = kept::all(&problem, planned, asked);
-    let planned_stage = stage(&problem, asked, finish)?;
+    let planned_stage = stage(asked, finish, volumes);
     let (built, rounding) = built(asked, &mut problem, planned, solver)?;
     kept::measure_built(&mut demands, &problem, built.as_ref().unwrap_or(planned));
     let built_stage = match &built {
         Some(found) => {
             let finish = problem.layout.finish(&found.optimum.x[..problem.layout.width()])?;
-            stage(&problem, asked, finish)?
+            let volumes = problem.volumes(&finish)?;
+            stage(asked, finish, volumes)
         }
         None => planned_stage.clone(),
     };
@@ -212,7 +215,8 @@ fn bare(
     match problem.solve(solver, &without, start) {
         Ok(found) => {
             let finish = problem.layout.finish(&found.optimum.x[..problem.layout.width()])?;
-            stage(&problem, asked, finish).map(Some)
+            let volumes = problem.volumes(&finish)?;
+            Ok(Some(stage(asked, finish, volumes)))
         }
         Err(Unsolved::Failed(failure)) => Err(failure),
         // What keeps more demands keeps fewer too.
@@ -220,17 +224,16 @@ fn bare(
     }
 }
 
-fn stage(problem: &Problem<'_, '_>, asked: &Asked<'_>, finish: Finish) -> Result<Stage> {
-    let volumes = problem.volumes(&finish)?;
+fn stage(asked: &Asked<'_>, finish: Finish, volumes: Volumes) -> Stage {
     let grinding = asked.grinding.and_then(|grinding| grinding.price);
     let concrete = asked.concrete_price.map(|price| price.base() * volumes.concrete);
     let money = concrete.map(|money| money + grinding.map_or(0.0, |price| price.base() * volumes.ground));
-    Ok(Stage {
+    Stage {
         finish,
         concrete: Volume::from_base(volumes.concrete),
         ground: Volume::from_base(volumes.ground),
         money: money.map(Money::from_base),
-    })
+    }
 }
 
 pub(super) fn nothing_holds() -> Box<Failure> {
