@@ -5,7 +5,7 @@
 For each count: seconds of both, their ratio, and bytes of memory per shot at the peak, the shots themselves not counted.
 Ours and the twin's run in turn, so that the ratio stands where the machine is noisy; where other work shares the machine the
 time on a processor tells more. The twin leaves out what lies beyond the
-shots; where a wheel of the package is installed the Python function is timed as well.
+shots; where a wheel of the package is installed the Python function is timed as well, and the finish of least concrete over the same shots.
 """
 
 import json
@@ -80,8 +80,13 @@ def package(count):
     finish = grade.finish_level(elevation=FINISH, units="si")
     before, start, had = resident(), time.perf_counter(), time.process_time()
     floor = survey.survey_from_shots(outline=outline, shots={"x": x, "y": y, "elevation": z}, units="si")
+    meshed = time.process_time() - had
     volume = grade.thickness(survey=floor, finish=finish).net_m3
-    return {**spent(before, start, had, count), "volume": volume}
+    taken = spent(before, start, had, count)
+    had = time.process_time()
+    demands = {"name": ["least", "fall"], "kind": ["least_thickness", "steepest"], "thickness": [75.0, None], "fall": [None, 2.0]}
+    bound = grade.finish_solved(survey=floor, demands=demands, margin=0.0, set_out="no", units="si").bound_m3
+    return {**taken, "volume": volume, "meshed": meshed, "solved": time.process_time() - had, "bound": bound}
 
 
 def apart(work, count):
@@ -117,6 +122,8 @@ def line(count):
     through = apart("package", count)
     if through:
         text += f"   through Python {through['seconds']:10.4f} s {through['bytes_per_shot']:6.0f} bytes/shot"
+        share = 100.0 * through["solved"] / through["meshed"]
+        text += f"   least concrete {through['solved']:8.4f} s, {share:4.1f} % of the meshing"
     return text
 
 

@@ -1,4 +1,5 @@
-"""The same floor of 40 shots through the Python package and in SciPy and NumPy, in one run; and what one call costs.
+"""The same floor of 40 shots through the Python package and in SciPy and NumPy, in one run; what one call costs; and the finish of
+least concrete beside a bare call of HiGHS, its arrays ready before the clock starts.
 
     benches/run
 
@@ -9,7 +10,8 @@ the released wheel in an environment of its own and calls this.
 import timeit
 
 import numpy as np
-from overslab import grade, survey
+from overslab import Outline, grade, survey
+from scipy.optimize import linprog
 from scipy.spatial import Delaunay
 
 FOOT = 0.3048
@@ -33,6 +35,55 @@ def twin(points, heights, level):
     areas = 0.5 * np.abs(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0])
     thickness = level - heights[triangles]
     return float((areas * thickness.mean(axis=1)).sum()), float(thickness.min()), float(thickness.max())
+
+
+def named_outline():
+    """The outline with a front to fall to."""
+    corners = [{"x": f"{x} ft", "y": f"{y} ft"} for x, y in [(0, 0), (20, 0), (20, 32), (0, 32)]]
+    return Outline.from_dict({"corners": corners, "edges": ["front", "right", "back", "left"]})
+
+
+def least_program(points, heights, least, fall):
+    """Cost and rows of the plane of least volume with a least thickness and a fall to the front: what `linprog` is handed."""
+    rows = np.column_stack([np.ones(len(points)), points - points.mean(axis=0)])
+    a = np.vstack([-rows, [[0.0, 0.0, -1.0]]])
+    b = np.append(-(heights + least), -fall)
+    hull = Delaunay(points)
+    corners = points[hull.simplices]
+    u, v = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
+    areas = 0.5 * np.abs(u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0])
+    cost = areas @ np.column_stack([np.ones(len(areas)), corners.mean(axis=1) - points.mean(axis=0)])
+    return cost, a, b
+
+
+def solved(outline, points, heights):
+    """The finish of least concrete in several ways, each against one bare call of HiGHS."""
+    floor = survey.survey_from_shots(
+        outline=outline, shots={"x": points[:, 0], "y": points[:, 1], "elevation": heights}, units="us"
+    )
+    demands = {"name": ["least", "fall"], "kind": ["least_thickness", "least_fall"], "thickness": [3.0, None], "fall": [None, 0.125],
+               "edge": [None, "front"]}
+    contrary = {key: [*column, None] for key, column in demands.items()}
+    contrary |= {"name": ["least", "fall", "door"], "kind": ["least_thickness", "least_fall", "at_most"], "elevation": [None, None, 99.2],
+                 "x": [None, None, 10.0], "y": [None, None, 32.0]}
+    cost, a, b = least_program(points, heights, 0.25, 0.125 / 12.0)
+
+    def bare():
+        return linprog(cost, A_ub=a, b_ub=b, bounds=(None, None), method="highs").fun
+
+    def planned():
+        return grade.finish_solved(survey=floor, demands=demands, margin=0.0, set_out="no", units="us").planned_concrete_yd3
+
+    def built():
+        return grade.finish_solved(survey=floor, demands=demands, concrete_price=165.0, units="us").concrete_yd3
+
+    def conflicts():
+        return grade.finish_conflicts(survey=floor, demands=contrary, margin=0.0, units="us").said
+
+    assert grade.finish_conflicts(survey=floor, demands=contrary, margin=0.0, units="us").kept == "no"
+    for name, ours in [("least concrete with prices", planned), ("the same set out and rounded", built), ("what contradicts", conflicts)]:
+        mine, other = (min(times) for times in zip(*((best(ours, 200), best(bare, 200)) for _ in range(15))))
+        report(name, mine, other, other / mine)
 
 
 def best(function, number=2000):
@@ -75,6 +126,8 @@ def main():
 
     report("40 shots by rows and columns", *in_turn(by_rows, lambda: twin(grid, heights, 99.4)))
     report("40 shots, scattered", *in_turn(by_shots, lambda: twin(loose, heights, 99.4)))
+
+    solved(named_outline(), loose, heights)
 
     nothing = best(lambda: None, 200_000)
     numbers = best(lambda: grade.fall(2.0, 20.0, units="us"), 200_000) - nothing
