@@ -21,6 +21,8 @@ pub(super) struct Touch {
     pub(super) at_none: f64,
     /// The cost there.
     pub(super) value: f64,
+    /// What the cost rises by for every metre of least thickness: the area that is thinner, paid as concrete and as ground.
+    pub(super) by_least: f64,
 }
 
 /// The volumes of a finish with grinding.
@@ -36,7 +38,7 @@ impl Grinding {
         let finish = layout.finish(x)?;
         let laid = finish.laid_over(layout.survey.surface())?;
         let field = laid.thickness()?;
-        let (mut over, mut area) = (0.0, 0.0);
+        let (mut over, mut area, mut thicker) = (0.0, 0.0, 0.0);
         let mut gradient = vec![0.0; layout.width()];
         for (part, above) in laid.parts().iter().zip(field.over(self.least)) {
             let [_, at_x, at_y] = layout.local(above.origin);
@@ -49,6 +51,7 @@ impl Grinding {
             let row = layout.row(part.facet.unwrap_or(0), form);
             gradient.iter_mut().zip(row).for_each(|(sum, share)| *sum += share);
             over += above.volume;
+            thicker += above.area;
             area += part.ground.area();
         }
         let net = field.net() - area * self.least;
@@ -58,7 +61,8 @@ impl Grinding {
             .map(|(over, net)| (1.0 + self.price) * over - self.price * net)
             .collect();
         let at: f64 = slope.iter().zip(x).map(|(slope, x)| slope * x).sum();
-        Ok(Touch { at_none: value - at, slope, value })
+        let by_least = (1.0 + self.price) * (area - thicker);
+        Ok(Touch { at_none: value - at, slope, value, by_least })
     }
 
     /// The volumes under a finish.

@@ -6,6 +6,7 @@ use super::prices::{self, Prices};
 use super::problem::{Found, Problem};
 use super::rows::Block;
 use crate::geometry::Point;
+use crate::linear::Solver;
 use crate::quantity::{Elevation, Length, Typed};
 use crate::survey::old_slab::SlabPlace;
 
@@ -34,7 +35,12 @@ pub struct Kept {
 const AT_LIMIT: f64 = 1e-8;
 
 /// All demands at the planned answer.
-pub(super) fn all(problem: &Problem<'_, '_>, planned: &Found, asked: &Asked<'_>) -> Vec<Kept> {
+pub(super) fn all(
+    problem: &Problem<'_, '_>,
+    planned: &Found,
+    asked: &Asked<'_>,
+    solver: &dyn Solver,
+) -> Vec<Kept> {
     let ranges = problem.ranges(|_| true);
     let each = problem.blocks.iter().filter_map(|block| {
         let number = block.demand?;
@@ -54,9 +60,15 @@ pub(super) fn all(problem: &Problem<'_, '_>, planned: &Found, asked: &Asked<'_>)
             slack: clean(slack),
             slack_built: clean(slack),
             at: at.map(|at| on_slab(problem, at)),
-            prices: match binds {
-                true => prices::of(problem, planned, block, &ranges),
-                false => prices::unbound(problem, block, slack),
+            prices: {
+                let prices = match binds || problem.prices_the_cost(block.demand) {
+                    true => prices::of(problem, planned, block, &ranges),
+                    false => prices::unbound(problem, block, slack),
+                };
+                match problem.is_curved() {
+                    true => prices::tried(problem, planned, block, prices, solver),
+                    false => prices,
+                }
             },
         })
     });
@@ -85,7 +97,8 @@ fn share(problem: &Problem<'_, '_>, block: &Block, row: usize) -> f64 {
 /// The row of a block with the least slack, in what the demand is counted in.
 fn narrowest(problem: &Problem<'_, '_>, found: &Found, block: &Block) -> Option<(usize, f64)> {
     let x = &found.optimum.x;
-    let slack = |row: usize| (row, problem.rows.slack(row, x) / share(problem, block, row));
+    let cone = problem.cone_slack(block, x).unwrap_or(f64::INFINITY);
+    let slack = |row: usize| (row, cone.min(problem.rows.slack(row, x) / share(problem, block, row)));
     if block.cuts.is_empty() && matches!(block.shares, super::rows::Shares::Same(_)) {
         let (row, _) = problem.rows.worst(block.rows.clone(), x)?;
         return Some(slack(row));

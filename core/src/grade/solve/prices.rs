@@ -3,7 +3,7 @@
 use super::demand::{Measured, Wants};
 use super::problem::{Found, Problem};
 use super::rows::Block;
-use crate::linear::{Program, Ray, Walk};
+use crate::linear::{Program, Ray, Solver, Walk};
 use crate::quantity::{Typed, Volume};
 use std::ops::Range;
 
@@ -14,7 +14,8 @@ pub struct Price {
     pub concrete: Option<Volume>,
     /// What the cost rises by per step, in volume of concrete: with grinding another number than the concrete.
     pub cost: Option<Volume>,
-    /// How far that holds, in metres or as a slope; none for ever.
+    /// How far that holds, in metres or as a slope; none for ever. With grinding, or a greatest fall in any direction, prices change
+    /// along the way: as far as this they are told to 1 %.
     pub holds: Option<f64>,
 }
 
@@ -47,25 +48,67 @@ pub(super) fn of(problem: &Problem<'_, '_>, found: &Found, block: &Block, ranges
     let program = Program { cost: &problem.cost, rows: &problem.rows, blocks: ranges };
     let size = problem.layout.size();
     let wants = wants(problem, block);
+    let restores = problem.prices_the_cost(block.demand);
     let one = |sign: f64| {
-        let mut walk = Ray(|row| sign * block.share(row, size)).walk(&program, &found.optimum);
+        let share =
+            |row: usize| block.share(row, size) + if restores { problem.cost_share(row) } else { 0.0 };
+        let mut walk = Ray(|row| sign * share(row)).walk(&program, &found.optimum);
         // No thickness, fall or tolerance is less than none.
         let room = wants.map_or(f64::INFINITY, |wants| wants.room(sign));
         walk.until = walk.until.min(room);
         if room <= 0.0 {
             walk.slope = f64::INFINITY;
         }
-        price(problem, found, &walk, block.measured)
+        price(problem, found, &walk, block.measured, if restores { sign } else { 0.0 })
     };
     Prices { tighter: one(1.0), looser: one(-1.0) }
 }
 
-fn price(problem: &Problem<'_, '_>, found: &Found, walk: &Walk, measured: Measured) -> Price {
+/// How much less than told a price may come to, as a share, where it changes along the way.
+const CURVED: f64 = 0.01;
+/// Ranges are tried up to this, in metres or as a slope, and halved so many times.
+const FARTHEST_TRIED: f64 = 1.0;
+const HALVINGS: usize = 24;
+
+/// The prices of a block where no corners tell how far they hold: by solving again, nearer and nearer, until they do.
+pub(super) fn tried(
+    problem: &Problem<'_, '_>,
+    found: &Found,
+    block: &Block,
+    prices: Prices,
+    solver: &dyn Solver,
+) -> Prices {
+    let Some(demand) = block.demand else { return prices };
+    let one = |mut price: Price, sign: f64| {
+        let Some(slope) = price.cost.map(|cost| cost.base() / block.measured.step()) else { return price };
+        // What saves nothing at first never does: the least cost is convex.
+        if slope == 0.0 && sign < 0.0 {
+            return price;
+        }
+        let as_told = |by: f64| {
+            let value = problem.value_when(demand, sign * by, solver);
+            let off = value.map(|value| (value - found.value - slope * by).abs());
+            off.is_some_and(|off| {
+                off <= CURVED * slope.abs() * by + 1e-8 * found.value.abs() + problem.hair()
+            })
+        };
+        let first = price.holds.unwrap_or(FARTHEST_TRIED);
+        let tried = (0..HALVINGS).map(|halved| first * 0.5_f64.powi(halved as i32));
+        let holds = tried.take_while(|by| *by > 0.0).find(|by| as_told(*by)).unwrap_or(0.0);
+        if price.holds.is_some() || holds < first {
+            price.holds = Some(holds);
+        }
+        price
+    };
+    Prices { tighter: one(prices.tighter, 1.0), looser: one(prices.looser, -1.0) }
+}
+
+fn price(problem: &Problem<'_, '_>, found: &Found, walk: &Walk, measured: Measured, restored: f64) -> Price {
     if walk.slope.is_infinite() {
         return Price { concrete: None, cost: None, holds: Some(0.0) };
     }
     let step = measured.step();
-    let concrete = problem.concrete_slope(&found.optimum.x, &walk.direction).unwrap_or(walk.slope);
+    let concrete = problem.concrete_slope(&found.optimum.x, &walk.direction, restored).unwrap_or(walk.slope);
     Price {
         concrete: Some(Volume::from_base(none(step * concrete))),
         cost: Some(Volume::from_base(none(step * walk.slope))),

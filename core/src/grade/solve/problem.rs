@@ -7,6 +7,7 @@ use super::demand::{Demand, Wants};
 use super::grinding::{Grinding, Volumes};
 use super::layout::Layout;
 use super::rows::{Block, Writer, Writing, Written};
+use super::solved::nothing_holds;
 use crate::failure::{Code, Failure, Result};
 use crate::geometry::Point;
 use crate::grade::finish::Finish;
@@ -15,6 +16,7 @@ use crate::quantity::Typed;
 use std::ops::Range;
 
 /// A program over a layout.
+#[derive(Clone)]
 pub(super) struct Problem<'l, 'a> {
     pub(super) layout: &'l Layout<'a>,
     pub(super) demands: &'l [Demand],
@@ -24,8 +26,10 @@ pub(super) struct Problem<'l, 'a> {
     /// The concrete by the unknowns; with grinding the cost is one unknown more, held up by planes.
     pub(super) cost: Vec<f64>,
     grinding: Option<Grinding>,
-    /// Rows that hold the cost up, and whether they count now.
-    cost_cuts: Vec<usize>,
+    /// Rows that hold the cost up, and how much each bound rises for every metre of least thickness.
+    cost_cuts: Vec<(usize, f64)>,
+    /// The least thicknesses over the whole work by their demands: grinding restores the greatest.
+    restored: Vec<(usize, f64)>,
     pub(super) blames_firm: bool,
     /// Rows that hold heights and falls between whole steps; none outside of a search for them.
     pub(super) steps: Range<usize>,
@@ -76,6 +80,11 @@ impl<'l, 'a> Problem<'l, 'a> {
     ) -> Result<Self> {
         let width = layout.width() + usize::from(grinding.is_some());
         let Written { rows, blocks, places } = Writer::new(layout, width).all(demands, writing)?;
+        let restored = (demands.iter().enumerate()).filter_map(|(number, demand)| match &demand.wants {
+            Wants::LeastThickness { least, zone: None } => Some((number, least.base() + writing.margin)),
+            _ => None,
+        });
+        let restored = restored.collect();
         let mut cost = layout.volume();
         if let Some(grinding) = &grinding {
             cost.fill(0.0);
@@ -90,6 +99,7 @@ impl<'l, 'a> Problem<'l, 'a> {
             cost,
             grinding,
             cost_cuts: Vec::new(),
+            restored,
             blames_firm: false,
             steps: 0..0,
         })
@@ -111,7 +121,7 @@ impl<'l, 'a> Problem<'l, 'a> {
         for block in self.blocks.iter().filter(|block| counts(block)) {
             add(block.rows.clone());
         }
-        let mut cuts: Vec<usize> = self.cost_cuts.clone();
+        let mut cuts: Vec<usize> = self.cost_cuts.iter().map(|(row, _)| *row).collect();
         cuts.extend(self.blocks.iter().filter(|block| counts(block)).flat_map(|block| &block.cuts));
         cuts.extend(self.steps.clone());
         cuts.sort_unstable();
@@ -130,6 +140,10 @@ impl<'l, 'a> Problem<'l, 'a> {
         if self.grinding.is_some() && self.cost_cuts.is_empty() {
             // A first plane where the floor would be without grinding's share of the cost.
             let plain = self.with_concrete_as_cost(solver, counts)?;
+            if plain.unbounded() {
+                return Err(Unsolved::Failed(nothing_holds()));
+            }
+            self.cost_is_no_less_than_the_net();
             self.hold_cost_up(&plain.x)?;
         }
         let mut best: Option<(f64, Vec<f64>)> = None;
@@ -235,15 +249,11 @@ impl<'l, 'a> Problem<'l, 'a> {
         let mut steep = Vec::new();
         for (number, block) in self.blocks.iter().enumerate().filter(|(_, block)| counts(block)) {
             let Some(demand) = block.demand.and_then(|demand| self.demands.get(demand)) else { continue };
-            let Wants::Steepest { fall, on } = &demand.wants else { continue };
+            let Wants::Steepest { on, .. } = &demand.wants else { continue };
             for facet in self.layout.facets_of(on.as_deref()).unwrap_or_default() {
                 let plane = self.layout.plane(facet, x);
                 let steepest = plane.steepest();
-                // A bound that was moved since moves all its rows alike.
-                let moved = block.rows.clone().next().map_or(0.0, |row| {
-                    (self.rows.bound(row) + self.layout.size() * fall.base()) / self.layout.size()
-                });
-                let limit = fall.base() - moved;
+                let limit = self.steepest_allowed(block);
                 if self.layout.size() * (steepest - limit) > HOLDS {
                     let direction = [plane.b() / steepest, plane.c() / steepest];
                     steep.push((number, facet, direction, limit));
@@ -260,6 +270,31 @@ impl<'l, 'a> Problem<'l, 'a> {
         !steep.is_empty()
     }
 
+    /// The greatest fall in any direction as it is now: a bound that was moved moves all rows of its block alike.
+    fn steepest_allowed(&self, block: &Block) -> f64 {
+        -self.rows.bound(block.rows.start) / self.layout.size()
+    }
+
+    /// How far the steepest fall is from the greatest that a block allows; none for other demands.
+    pub(super) fn cone_slack(&self, block: &Block, x: &[f64]) -> Option<f64> {
+        let demand = block.demand.and_then(|demand| self.demands.get(demand))?;
+        let Wants::Steepest { on, .. } = &demand.wants else { return None };
+        let facets = self.layout.facets_of(on.as_deref()).unwrap_or_default();
+        let steepest = facets.into_iter().map(|facet| self.layout.plane(facet, x).steepest());
+        Some(self.steepest_allowed(block) - steepest.fold(0.0, f64::max))
+    }
+
+    /// What is ground off and filled again only adds to the volume between the two surfaces. This keeps every round bounded.
+    fn cost_is_no_less_than_the_net(&mut self) {
+        let Some(grinding) = &self.grinding else { return };
+        let unit = cost_unit(self.layout, grinding);
+        let mut row: Vec<f64> = self.layout.volume().iter().map(|share| -share / unit).collect();
+        row.push(1.0);
+        self.cost_cuts.push((self.rows.len(), 0.0));
+        self.rows.push(&row, 0.0);
+        self.places.push(Point::default());
+    }
+
     /// Adds the plane that touches the cost at an answer; the cost there.
     fn hold_cost_up(&mut self, x: &[f64]) -> Result<f64> {
         let Some(grinding) = &self.grinding else { return self.exact(x) };
@@ -267,7 +302,7 @@ impl<'l, 'a> Problem<'l, 'a> {
         let unit = cost_unit(self.layout, grinding);
         let mut row: Vec<f64> = touch.slope.iter().map(|slope| -slope / unit).collect();
         row.push(1.0);
-        self.cost_cuts.push(self.rows.len());
+        self.cost_cuts.push((self.rows.len(), touch.by_least / unit));
         self.rows.push(&row, touch.at_none / unit);
         self.places.push(Point::default());
         Ok(touch.value)
@@ -283,10 +318,43 @@ impl<'l, 'a> Problem<'l, 'a> {
                 }
             }
         }
-        if let Some(grinding) = &mut self.grinding {
-            grinding.least += by;
+        self.restored.iter_mut().for_each(|(_, least)| *least += by);
+        self.restore();
+    }
+
+    /// Lets grinding restore the greatest least thickness as it is now.
+    fn restore(&mut self) {
+        let greatest = self.restored.iter().map(|(_, least)| *least).fold(0.0, f64::max);
+        if let Some(grinding) = self.grinding.as_mut().filter(|grinding| grinding.least != greatest) {
+            grinding.least = greatest;
             self.cost_cuts.clear();
         }
+    }
+
+    /// Whether the cost itself rises with a demand: grinding restores its least thickness.
+    pub(super) fn prices_the_cost(&self, demand: Option<usize>) -> bool {
+        let own = self.restored.iter().find(|(number, _)| Some(*number) == demand);
+        self.grinding.zip(own).is_some_and(|(grinding, (_, least))| *least >= grinding.least)
+    }
+
+    /// How much the bound of a row that holds the cost up rises for every metre of least thickness.
+    pub(super) fn cost_share(&self, row: usize) -> f64 {
+        let at = self.cost_cuts.binary_search_by_key(&row, |(cut, _)| *cut);
+        at.ok().and_then(|at| self.cost_cuts.get(at)).map_or(0.0, |(_, share)| *share)
+    }
+
+    /// Whether prices change all the way along, for want of corners: with grinding, or with a fall that counts in any direction.
+    pub(super) fn is_curved(&self) -> bool {
+        let cone = |demand: &Demand| matches!(demand.wants, Wants::Steepest { .. });
+        self.grinding.is_some() || self.demands.iter().any(cone)
+    }
+
+    /// The least cost with a demand tightened by so much; none where it cannot be.
+    pub(super) fn value_when(&self, demand: usize, by: f64, solver: &dyn Solver) -> Option<f64> {
+        let mut other = self.clone();
+        other.tighten(demand, by);
+        let found = other.solve(solver, &|_| true, None).ok()?;
+        (!found.optimum.unbounded()).then_some(found.value)
     }
 
     /// Tightens a demand by so much.
@@ -297,11 +365,10 @@ impl<'l, 'a> Problem<'l, 'a> {
                 self.rows.set_bound(row, self.rows.bound(row) + by * block.share(row, size));
             }
         }
-        let whole = |wants: &Wants| matches!(wants, Wants::LeastThickness { zone: None, .. });
-        if let (Some(grinding), true) = (&mut self.grinding, whole(&self.demands[demand].wants)) {
-            grinding.least += by;
-            self.cost_cuts.clear();
+        for (_, least) in self.restored.iter_mut().filter(|(number, _)| *number == demand) {
+            *least += by;
         }
+        self.restore();
     }
 
     /// The volumes under a finish.
@@ -326,11 +393,13 @@ impl<'l, 'a> Problem<'l, 'a> {
     }
 
     /// What the concrete alone rises by when the unknowns go in a direction; none where it is the cost.
-    pub(super) fn concrete_slope(&self, x: &[f64], direction: &[f64]) -> Option<f64> {
+    /// `restored` is how much the least thickness that grinding restores goes with it.
+    pub(super) fn concrete_slope(&self, x: &[f64], direction: &[f64], restored: f64) -> Option<f64> {
         let grinding = Grinding { price: 0.0, ..self.grinding? };
         let width = self.layout.width();
         let touch = grinding.touching(self.layout, &x[..width]).ok()?;
-        Some(touch.slope.iter().zip(&direction[..width]).map(|(slope, by)| slope * by).sum())
+        let along: f64 = touch.slope.iter().zip(&direction[..width]).map(|(slope, by)| slope * by).sum();
+        Some(along + restored * touch.by_least)
     }
 
     /// The cost of the unknowns, exactly.
@@ -344,9 +413,9 @@ impl<'l, 'a> Problem<'l, 'a> {
     }
 }
 
-/// What the cost is counted in, so that its unknown is in metres like the others.
+/// What the cost is counted in: a tenth of a metre over the work, so that what its rows are held to is little against it.
 fn cost_unit(layout: &Layout<'_>, grinding: &Grinding) -> f64 {
-    layout.laid.area() * (1.0 + grinding.price)
+    0.1 * layout.laid.area() * (1.0 + grinding.price)
 }
 
 fn stalled() -> Box<Failure> {

@@ -136,7 +136,7 @@ fn finish(
     let finish = problem.layout.finish(&planned.optimum.x[..problem.layout.width()])?;
     let volumes = problem.volumes(&finish)?;
     let proof = Proof::of(&problem, planned, volumes)?;
-    let mut demands = kept::all(&problem, planned, asked);
+    let mut demands = kept::all(&problem, planned, asked, solver);
     let planned_stage = stage(asked, finish, volumes);
     let (built, rounding) = built(asked, &mut problem, planned, solver)?;
     kept::measure_built(&mut demands, &problem, built.as_ref().unwrap_or(planned));
