@@ -29,13 +29,16 @@ mod file;
 mod finish;
 mod heights;
 mod input;
+mod limits;
 mod locate;
 pub mod operations;
+mod prices;
 mod read;
 mod report;
 mod run;
 mod say;
 mod schema;
+mod solve;
 mod taken;
 mod text;
 
@@ -44,13 +47,15 @@ pub use finish::{
     AreaDrainInput, FacetsInput, FinishDemand, FinishPointInput, LineInput, StripInput, TrenchInput,
 };
 pub use input::{
-    AboutInput, AllowanceInput, ElevationsInput, ExtraInput, Job, LimitInput, LimitPlaceInput, OrderInput,
-    SCHEMA_VERSION, SectionInput, ZoneInput,
+    AboutInput, AllowanceInput, DemandInput, ElevationsInput, ExtraInput, Job, LimitInput, LimitPlaceInput,
+    OrderInput, PricesInput, SCHEMA_VERSION, SectionInput, SolveInput, ThinZonesInput, ZoneInput,
 };
 pub use report::{
-    CleanUpReport, EdgeHeights, FacetReport, FallReport, FinishReport, FitReport, GoverningReport,
-    LevelReport, LookAgain, Measure, OldFloor, OrderLine, OrderReport, PlaceHeight, PlaceReport, PondReport,
-    Report, RoundingReport, SaidBasis, SaidNote, SectionReport, StandingWater, StationReport, SuspectReport,
-    TakenReport, ThicknessReport, ZoneReport,
+    Amount, ChangeReport, CleanUpReport, ConflictReport, ConflictSetReport, CostReport, DemandReport,
+    EdgeHeights, FacetReport, FallReport, FinishReport, FitReport, GoverningReport, LevelReport, LookAgain,
+    Measure, OldFloor, OrderLine, OrderReport, PlaceHeight, PlaceReport, PondReport, PriceReport,
+    ProofReport, Report, RoundingReport, SaidBasis, SaidNote, SectionReport, SolvedReport, StageReport,
+    StandingWater, StationReport, SuspectReport, TakenReport, ThicknessReport, ThinZoneReport,
+    ThinZonesReport, ZoneChoiceReport, ZoneReport,
 };
 pub use schema::{job_schema, report_schema};

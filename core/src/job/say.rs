@@ -1,8 +1,8 @@
 //! Quantities in the words of the site: feet, inches and eighths, quarter yards.
 
-use super::report::{Measure, PlaceReport};
+use super::report::{Amount, Measure, PlaceReport};
 use crate::quantity::{
-    Area, Elevation, Length, Slope, Typed, Volume, area, elevation, feet_and_inches, inches, length,
+    Area, Elevation, Length, Money, Slope, Typed, Volume, area, elevation, feet_and_inches, inches, length,
     number_in, slope, volume,
 };
 use crate::survey::old_slab::SlabPlace;
@@ -27,12 +27,22 @@ pub(super) fn at_most(value: Length) -> Measure {
     Measure { text: inches(eighths(value, f64::ceil), 8), ..thickness(value) }
 }
 
-/// Whole eighths of an inch below or above; a hair off a whole eighth is that eighth.
+/// What is lacking, rounded up to the sixteenth.
+pub(super) fn fine_at_most(value: Length) -> Measure {
+    Measure { text: inches(whole_parts(value, 16.0, f64::ceil), 16), ..fine_thickness(value) }
+}
+
+/// Whole eighths of an inch below or above.
 fn eighths(value: Length, whole: fn(f64) -> f64) -> Length {
-    const EIGHTH: f64 = 0.0254 / 8.0;
-    let eighths = value.base() / EIGHTH;
-    let nearest = eighths.round();
-    Length::from_base(EIGHTH * if (eighths - nearest).abs() < 1.0e-6 { nearest } else { whole(eighths) })
+    whole_parts(value, 8.0, whole)
+}
+
+/// Whole parts of an inch below or above; a hair off a whole part is that part.
+fn whole_parts(value: Length, of_inch: f64, whole: fn(f64) -> f64) -> Length {
+    let part = 0.0254 / of_inch;
+    let parts = value.base() / part;
+    let nearest = parts.round();
+    Length::from_base(part * if (parts - nearest).abs() < 1.0e-6 { nearest } else { whole(parts) })
 }
 
 /// A small difference to the sixteenth.
@@ -64,6 +74,14 @@ pub(super) fn water(value: Volume) -> Measure {
     Measure::new(value, &volume::unit::cubic_foot, &volume::unit::liter, text)
 }
 
+/// An amount: whole from a hundred on, with its cents below.
+pub(super) fn money(value: Money, currency: Option<&str>) -> Amount {
+    let amount = value.base();
+    let number = if amount.abs() >= 99.995 { format!("{amount:.0}") } else { format!("{amount:.2}") };
+    let text = currency.map_or_else(|| number.clone(), |currency| format!("{number} {}", currency.trim()));
+    Amount { amount, text }
+}
+
 /// A volume as the plant sells it: `9 3/4 yd3` where it is a whole number of eighths, decimals where not.
 pub(super) fn sold(value: Volume) -> Measure {
     let yards = (volume::unit::cubic_yard.from_base)(value.base());
@@ -89,6 +107,16 @@ pub(super) fn fall(value: Slope) -> Measure {
     let percent = (slope::unit::percent.from_base)(value.base());
     let text = format!("{us} per ft, {percent:.2} %");
     Measure::new(value, &slope::unit::inch_per_foot, &slope::unit::percent, text)
+}
+
+/// A fall in the name of a demand: `1/8 in/ft`, the same whatever unit it was given in.
+pub(super) fn fall_named(value: Slope) -> String {
+    let per_foot = (slope::unit::inch_per_foot.from_base)(value.base());
+    let parts = per_foot * 64.0;
+    if (parts - parts.round()).abs() < 1.0e-6 {
+        return inches(Length::from_base(per_foot * 0.0254), 64).replace(" in", " in/ft");
+    }
+    format!("{per_foot:.3} in/ft")
 }
 
 /// A place in words: `13' 0" from the left, 6" in (A3)`.

@@ -2,7 +2,7 @@
 
 use super::input::Job;
 use super::report::TakenReport;
-use crate::assumption::{Assumption, MARGIN, PLANT_STEP, ROUNDING, TRUCK, WASTE};
+use crate::assumption::{Assumption, FALL_STEP, MARGIN, PLANT_STEP, ROUNDING, TRUCK, WASTE};
 use crate::quantity::{Length, Typed, Volume, inches, number_in, volume};
 use crate::survey::Survey;
 use crate::survey::old_slab::{Facts, Instrument, Texture};
@@ -19,18 +19,27 @@ const EDGE_OFF: f64 = 0.5 * 0.0254;
 /// Less than this is not worth a figure.
 const TOLD: f64 = 0.01;
 
-/// Everything taken in a job.
-pub(super) fn taken(job: &Job, survey: &Survey, facts: &Facts, net: Volume) -> Vec<TakenReport> {
+/// Everything taken in a job; `rounding` is what whole steps cost where the finish is solved for.
+pub(super) fn taken(
+    job: &Job,
+    survey: &Survey,
+    facts: &Facts,
+    net: Volume,
+    rounding: Volume,
+) -> Vec<TakenReport> {
     let area = facts.area.base();
     let mut list: Vec<Weighed> = edges(facts).into_iter().collect();
     if job.order.allowances.is_none() {
         list.push(assumed("waste", &WASTE, WASTE.value().base() * net.base()));
     }
-    if job.finish.least.is_some() && job.finish.margin().1 {
+    if job.finish.has_least() && job.finish.margin().1 {
         list.push(assumed("margin on the least thickness", &MARGIN, area * MARGIN.value().base()));
     }
-    if job.finish.least.is_some() && job.finish.round().1 {
+    if (job.finish.has_least() || job.finish.solve.is_some()) && job.finish.round().1 {
         list.push(assumed("rounding of heights", &ROUNDING, area * ROUNDING.value().base() / 2.0));
+    }
+    if job.finish.solve.is_some() && job.finish.round_fall().1 {
+        list.push(assumed("rounding of falls", &FALL_STEP, rounding.base()));
     }
     list.extend(words(survey, facts));
     if job.order.step.is_none() {

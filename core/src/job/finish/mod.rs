@@ -1,14 +1,18 @@
 //! The finish as a job asks for it.
 
+mod plan;
 mod shape;
+mod solvable;
 mod way;
 
 use shape::Footing;
 
+pub(super) use plan::{Plan, Way};
 pub use shape::{AreaDrainInput, FacetsInput, LineInput, StripInput, TrenchInput};
 
 use super::heights::Heights;
-use crate::assumption::{MARGIN, ROUNDING};
+use super::input::SolveInput;
+use crate::assumption::{FALL_STEP, MARGIN, ROUNDING};
 use crate::failure::{Code, Failure, Result, check};
 use crate::grade::fall::FALL;
 use crate::grade::finish::{AtLeast, Finish, FinishPoint, Governing, STEP, with_margin};
@@ -19,7 +23,8 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// The new top surface. Give one of: `least` with or without `falls_to`; `falls_to` with `fall` and a height at that edge;
-/// `level`; `points`; or one of `valley`, `crown`, `drain`, `trench` and `facets`, with heights or with `least`.
+/// `level`; `points`; or one of `valley`, `crown`, `drain`, `trench` and `facets`, with heights or with `least`. With `solve` the
+/// heights are found: `least`, `falls_to`, `fall` and the shapes say what is demanded.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct FinishDemand {
@@ -74,6 +79,9 @@ pub struct FinishDemand {
     /// The area thinner than this is told.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub thinner_than: Option<Given<Length>>,
+    /// The finish is solved for.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub solve: Option<SolveInput>,
 }
 
 /// A point of the finish: an elevation or a rod reading from the first set-up.
@@ -115,7 +123,13 @@ impl FinishDemand {
         self.round.as_ref().map_or((ROUNDING.value(), true), |given| (given.value, false))
     }
 
-    /// The finish.
+    /// What falls are rounded to where the finish is solved for, and whether it was taken.
+    pub(super) fn round_fall(&self) -> (Slope, bool) {
+        let given = self.solve.as_ref().and_then(|solve| solve.round_fall.as_ref());
+        given.map_or((FALL_STEP.value(), true), |given| (given.value, false))
+    }
+
+    /// The finish, where it is not solved for.
     pub(super) fn make(&self, survey: &Survey, heights: Heights) -> Result<Made> {
         self.one_way()?;
         self.nothing_idle()?;

@@ -2,6 +2,7 @@
 
 use super::FinishDemand;
 use crate::failure::{Code, Failure, Result, together};
+use crate::quantity::{Given, Slope};
 
 /// What a finish may be said by.
 const ALLOWED: &str = "one of: least; an edge height with falls_to and fall; level; points; \
@@ -19,14 +20,16 @@ impl FinishDemand {
         match (&self.least, &self.margin, &self.round, &self.fall) {
             (None, Some(margin), ..) => idle("margin", &margin.written),
             (None, _, Some(round), _) => idle("round", &round.written),
-            (Some(_), .., Some(fall)) if self.falls_to.is_none() => {
-                Err(Failure::new(Code::FinishUndetermined, "falls_to")
-                    .written(format!("a fall of {} to no edge", fall.written))
-                    .allowed("the edge")
-                    .remedy("name the edge, or remove the fall for a level finish"))
-            }
+            (Some(_), .., Some(fall)) if self.falls_to.is_none() => Err(Self::to_no_edge(fall)),
             _ => Ok(()),
         }
+    }
+
+    pub(super) fn to_no_edge(fall: &Given<Slope>) -> Box<Failure> {
+        Failure::new(Code::FinishUndetermined, "falls_to")
+            .written(format!("a fall of {} to no edge", fall.written))
+            .allowed("the edge")
+            .remedy("name the edge, or remove the fall for a level finish")
     }
 
     /// Exactly one way of saying where the finish lies.
@@ -75,7 +78,7 @@ impl FinishDemand {
         }
     }
 
-    fn twice(&self, path: &str) -> Box<Failure> {
+    pub(super) fn twice(&self, path: &str) -> Box<Failure> {
         Failure::new(Code::FinishTwice, path)
             .written(self.given())
             .allowed(ALLOWED)
@@ -86,7 +89,7 @@ impl FinishDemand {
         self.edge_elevation.is_some() || self.edge_rod.is_some()
     }
 
-    fn shapes(&self) -> [(&'static str, bool); 5] {
+    pub(super) fn shapes(&self) -> [(&'static str, bool); 5] {
         [
             ("valley", self.valley.is_some()),
             ("crown", self.crown.is_some()),

@@ -4,12 +4,17 @@ mod elevations;
 mod limits;
 mod order;
 mod places;
+mod prices;
+mod solve;
+mod thin_zones;
 
 pub use elevations::ElevationsInput;
 pub use limits::{LimitInput, LimitPlaceInput};
 pub use order::{AllowanceInput, ExtraInput, OrderInput};
-
 pub use places::{SectionInput, ZoneInput};
+pub use prices::PricesInput;
+pub use solve::{DemandInput, SolveInput};
+pub use thin_zones::ThinZonesInput;
 
 use super::finish::FinishDemand;
 use crate::survey::clean_up::ChangeInput;
@@ -56,6 +61,12 @@ pub struct Job {
     /// Heights that the finish must keep to: doors, sills.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub limits: Vec<LimitInput>,
+    /// Zones thinner than an unbonded overlay may be.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub thin_zones: Option<ThinZonesInput>,
+    /// Plain prices, for a finish that is solved for and for thin zones.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub prices: Option<PricesInput>,
     /// What to order.
     #[serde(default)]
     pub order: OrderInput,

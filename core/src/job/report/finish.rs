@@ -104,15 +104,20 @@ pub struct RoundingReport {
     pub edges: Vec<EdgeHeights>,
 }
 
-/// A height the finish must keep to.
+/// A height the finish must keep to, or a demand that gave way.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct FitReport {
     /// What it is.
     pub name: String,
     /// What the limit is called.
     pub called: String,
-    /// How far the finish stays below it; negative where it stands above.
-    pub below: Measure,
+    /// Which way it holds: at most, at least, exactly; `demanded` for a demand that gave way.
+    pub bound: String,
+    /// How far the finish stays below it, negative where it stands above; of its places the one that is worst. None for a demand
+    /// that is no height.
+    pub below: Option<Measure>,
+    /// The same in words.
+    pub text: String,
     /// Whether it is kept.
     pub kept: bool,
 }

@@ -1,25 +1,33 @@
 //! The report of a job, for a program: every number with its unit in both systems and as it is printed.
 
+mod conflict;
 mod finish;
 mod look_again;
 mod measure;
+mod money;
 mod old_floor;
 mod order;
 mod places;
 mod said;
+mod solved;
 mod thickness;
+mod thin_zones;
 mod water;
 
+pub use conflict::{ChangeReport, ConflictReport, ConflictSetReport};
 pub use finish::{
     EdgeHeights, FacetReport, FallReport, FinishReport, FitReport, PlaceHeight, RoundingReport,
 };
 pub use look_again::{GoverningReport, LookAgain, SuspectReport};
 pub use measure::{Measure, PlaceReport};
+pub use money::Amount;
 pub use old_floor::{LevelReport, OldFloor};
 pub use order::{OrderLine, OrderReport};
 pub use places::{SectionReport, StationReport, ZoneReport};
 pub use said::{SaidBasis, SaidNote, TakenReport};
+pub use solved::{CostReport, DemandReport, PriceReport, ProofReport, SolvedReport, StageReport};
 pub use thickness::ThicknessReport;
+pub use thin_zones::{ThinZoneReport, ThinZonesReport, ZoneChoiceReport};
 pub use water::{CleanUpReport, PondReport, StandingWater};
 
 use schemars::JsonSchema;
@@ -37,6 +45,8 @@ pub struct Report {
     pub old_floor: OldFloor,
     /// The level: where the rod stood, and how the book closes; none where elevations were given.
     pub level: Option<LevelReport>,
+    /// What cannot all be kept, where the finish is solved for; the finish is then the nearest one, not what was asked.
+    pub conflict: Option<ConflictReport>,
     /// What is done to the old floor first.
     pub clean_up: Vec<CleanUpReport>,
     /// The new floor.
@@ -51,11 +61,15 @@ pub struct Report {
     pub standing_water: StandingWater,
     /// Doors, sills and other heights to keep to.
     pub fits: Vec<FitReport>,
+    /// What the finish takes and proves, where it is solved for.
+    pub solved: Option<SolvedReport>,
+    /// Zones thinner than an unbonded overlay may be.
+    pub thin_zones: Option<ThinZonesReport>,
     /// What to look at again before ordering.
     pub look_again: LookAgain,
     /// What to order.
     pub order: OrderReport,
-    /// What rounding and margin cost, where least thickness decides.
+    /// What rounding and margin cost, where least thickness decides alone.
     pub rounding: Option<RoundingReport>,
     /// What was taken, not measured, the weightiest first.
     pub taken: Vec<TakenReport>,

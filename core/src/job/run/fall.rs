@@ -42,11 +42,15 @@ impl Job {
             return Ok(0.0);
         }
         let corners = survey.outline().corners().iter().map(|corner| corner.place());
-        let depths: Vec<f64> = match &self.finish.falls_to {
-            Some(edge) => {
-                let facing = Facing::edge(survey.outline(), edge)?;
-                corners.map(|place| facing.inward(place)).collect()
-            }
+        let facing =
+            self.finish.falls_to.as_ref().map(|edge| Facing::edge(survey.outline(), edge)).transpose()?;
+        // A finish that is solved for may fall askew to its edge.
+        let square = facing.filter(|facing| {
+            (plane.b() * facing.along[0] + plane.c() * facing.along[1]).abs()
+                <= LEVEL.max(1e-6 * plane.steepest())
+        });
+        let depths: Vec<f64> = match square {
+            Some(facing) => corners.map(|place| facing.inward(place)).collect(),
             None => {
                 corners.map(|place| (place.x * plane.b() + place.y * plane.c()) / plane.steepest()).collect()
             }

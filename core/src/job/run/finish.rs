@@ -10,6 +10,7 @@ use crate::job::report::{
     EdgeHeights, FacetReport, FallReport, FinishReport, Measure, PlaceHeight, RoundingReport,
 };
 use crate::job::say;
+use crate::job::solve::Solution;
 use crate::quantity::{Length, Typed, Volume};
 use crate::survey::Survey;
 use crate::survey::old_slab::SlabPlace;
@@ -19,7 +20,7 @@ impl Job {
     pub(super) fn finish_report(
         &self,
         survey: &Survey,
-        made: &Made,
+        (made, solution): (&Made, Option<&Solution>),
         heights: Heights,
         fall: FallReport,
     ) -> FinishReport {
@@ -27,7 +28,12 @@ impl Job {
         FinishReport {
             least: by_least.map(|least| say::thickness(least.value)),
             margin: by_least.map(|_| say::thickness(self.finish.margin().0)),
-            fixed_at: made.governing.as_ref().map(|governing| say::place(&governing.at)),
+            fixed_at: made
+                .governing
+                .as_ref()
+                .map(|governing| &governing.at)
+                .or_else(|| solution.and_then(Solution::fixed_at))
+                .map(say::place),
             falls_to: self.finish.falls_to.clone(),
             fall,
             facets: facets(&made.finish),
@@ -90,7 +96,7 @@ fn facets(finish: &Finish) -> Vec<FacetReport> {
 }
 
 /// Heights of a finish along every edge, as rods from the first set-up where there is one.
-fn edges(
+pub(super) fn edges(
     survey: &Survey,
     finish: &Finish,
     heights: Heights,

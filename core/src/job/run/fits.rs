@@ -1,15 +1,14 @@
 //! Doors, sills and other heights that the finish must keep to.
 
 use crate::failure::{Code, Failure, Result};
-use crate::geometry::Point;
 use crate::grade::finish::Finish;
 use crate::job::heights::Heights;
 use crate::job::input::{Job, LimitInput};
+use crate::job::limits::Bound;
 use crate::job::report::FitReport;
 use crate::job::say;
-use crate::quantity::{Elevation, Length, Typed, feet_and_inches};
+use crate::quantity::{Length, Typed, inches};
 use crate::survey::Survey;
-use crate::survey::surface::Rules;
 
 impl Job {
     pub(super) fn fits(&self, survey: &Survey, finish: &Finish, heights: Heights) -> Result<Vec<FitReport>> {
@@ -21,47 +20,62 @@ impl Job {
     }
 }
 
+/// A greatest or a least height is kept within this, in metres.
+const KEPT: f64 = 1.0e-8;
+/// A height to be had exactly is had within 1/32 in: a sixteenth is the finest that is told.
+const HAD: f64 = 0.0254 / 32.0;
+
 fn fit(limit: &LimitInput, survey: &Survey, finish: &Finish, heights: Heights) -> Result<FitReport> {
-    let most = heights.given(&limit.at_most, &limit.at_most_rod, ["at_most", "at_most_rod"])?;
-    near_the_work(limit, survey)?;
-    if limit.at.is_empty() {
-        return Err(Failure::new(Code::EmptyList, "at")
-            .written("no places")
-            .allowed("at least one place")
-            .remedy("say where it is"));
-    }
-    let mut highest = f64::NEG_INFINITY;
+    let (bound, height) = limit.bound(heights)?;
+    limit.placed(survey)?;
+    let mut below: Option<f64> = None;
     for (index, place) in limit.at.iter().enumerate() {
-        let height = finish.height_at(place.x.value, place.y.value).ok_or_else(|| {
+        let at = finish.height_at(place.x.value, place.y.value).ok_or_else(|| {
             Failure::new(Code::OutOfRange, format!("at[{index}]"))
                 .written(format!("{}, {}", place.x.written, place.y.written))
                 .allowed("a place on a facet")
                 .remedy("move the place onto the floor, or let the facet reach to it")
         })?;
-        highest = highest.max(height.base());
+        let here = (height - at).base();
+        below = Some(below.map_or(here, |other| worse(bound, other, here)));
     }
-    let below = most - Elevation::from_base(highest);
-    Ok(FitReport {
-        name: limit.name.clone(),
-        called: limit.called.clone().unwrap_or_else(|| "limit".to_owned()),
-        below: say::fine_thickness(below),
-        kept: below.base() >= -1.0e-9,
-    })
+    Ok(judged(limit, bound, below.unwrap_or_default()))
 }
 
-/// Refuses a limit farther from the work than the old slab is extended to: the finish is not there.
-fn near_the_work(limit: &LimitInput, survey: &Survey) -> Result<()> {
-    let farthest = Rules::DEFAULT.beyond_farthest;
-    for (index, place) in limit.at.iter().enumerate() {
-        let at = Point::new(place.x.value.base(), place.y.value.base());
-        let outside = survey.outline().region().distance_outside(at);
-        if outside.is_nan() || outside > farthest {
-            let say = |metres: f64| feet_and_inches(Length::from_base(metres), 8);
-            return Err(Failure::new(Code::OutOfRange, format!("at[{index}]"))
-                .written(format!("{}, {}", place.x.written, place.y.written))
-                .allowed(format!("inside the outline, or up to {} outside", say(farthest)))
-                .remedy("check the place: x from the left, y from the front"));
-        }
+/// The worse of two rooms below a height.
+fn worse(bound: Bound, a: f64, b: f64) -> f64 {
+    match bound {
+        Bound::AtMost => a.min(b),
+        Bound::AtLeast => a.max(b),
+        Bound::Exactly if b.abs() > a.abs() => b,
+        Bound::Exactly => a,
     }
-    Ok(())
+}
+
+fn judged(limit: &LimitInput, bound: Bound, below: f64) -> FitReport {
+    let called = limit.called.clone().unwrap_or_else(|| "limit".to_owned());
+    let (room, had) = (Length::from_base(below.abs()), below.abs() < HAD);
+    let kept = match bound {
+        Bound::AtMost => below >= -KEPT,
+        Bound::AtLeast => below <= KEPT,
+        Bound::Exactly => had,
+    };
+    let side = match (below < 0.0, kept) {
+        (false, true) => "below",
+        (false, false) => "BELOW",
+        (true, true) => "above",
+        (true, false) => "ABOVE",
+    };
+    let text = match bound {
+        Bound::Exactly if had => format!("flush with its {called}"),
+        _ => format!("{} {side} its {called}", inches(room, 16)),
+    };
+    FitReport {
+        name: limit.name.clone(),
+        called,
+        bound: bound.word().to_owned(),
+        below: Some(say::fine_thickness(Length::from_base(below))),
+        text,
+        kept,
+    }
 }

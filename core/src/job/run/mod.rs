@@ -1,16 +1,19 @@
 //! From the job to its report: one file per part of the report.
 
+mod conflict;
 mod fall;
 mod finish;
 mod fits;
 mod look_again;
 mod old_floor;
 mod order;
-mod places;
+pub(super) mod places;
+mod solved;
 mod survey;
 #[cfg(test)]
 mod tests;
 mod thickness;
+mod thin_zones;
 mod water;
 
 use self::old_floor::{level_report, old_floor};
@@ -18,6 +21,7 @@ use super::finish::Made;
 use super::heights::Heights;
 use super::input::Job;
 use super::report::{FallReport, Report, SaidBasis, SaidNote};
+use super::solve::Solution;
 use super::taken::taken;
 use crate::basis::BasisId;
 use crate::caution::Caution;
@@ -26,7 +30,7 @@ use crate::grade::thickness::Thickness;
 use crate::note::{Note, NoteCode};
 use crate::operation::terms::as_written;
 use crate::order::list::Order;
-use crate::quantity::{Typed, inches};
+use crate::quantity::{Typed, Volume, inches};
 use crate::survey::Survey;
 
 impl Job {
@@ -58,46 +62,72 @@ impl Job {
     }
 
     fn parts(&self, survey: &Survey) -> Result<Report> {
+        self.no_idle_limits()?;
+        self.no_idle_prices()?;
         let heights = Heights::of(survey);
-        let made = self.finish.make(survey, heights).map_err(under_finish)?;
+        let Some(solution) = self.solution(survey, heights)? else {
+            let made = self.finish.make(survey, heights).map_err(under_finish)?;
+            return self.report_of(survey, &made, None, heights);
+        };
+        let ground = solution.ground(survey, self.finish.margin().0)?;
+        self.report_of(ground.as_ref().unwrap_or(survey), &solution.made(), Some(&solution), heights)
+    }
+
+    fn report_of(
+        &self,
+        survey: &Survey,
+        made: &Made,
+        solution: Option<&Solution>,
+        heights: Heights,
+    ) -> Result<Report> {
         let depth = self.finish.thinner_than.as_ref().map(|given| given.value);
         let thickness = Thickness::of(survey, &made.finish, depth).map_err(under_finish)?;
-        let fits = self.fits(survey, &made.finish, heights)?;
+        let mut fits = self.fits(survey, &made.finish, heights)?;
+        fits.extend(solution.into_iter().flat_map(|solution| solution.broken(self)));
         let (standing_water, water_notes) = self.standing_water(survey, &made.finish)?;
         let (zones, zone_notes) = self.zone_reports(survey, &made.finish, depth)?;
         let (sections, section_notes) = self.section_reports(survey, &made.finish, heights)?;
+        let (thin_zones, thin_notes) = self.thin_zones_report(survey, &made.finish, &fits)?;
         let order = self.order_for(thickness.fill)?;
         let facts = survey.facts();
+        let rounding = solution.map_or_else(|| Volume::from_base(0.0), Solution::rounding);
         let fall = self.fall_report(survey, &made.finish)?;
         let mut notes: Vec<Note> = survey.notes().to_vec();
         notes.extend(thickness.notes());
-        notes.extend(water_notes.into_iter().chain(zone_notes).chain(section_notes));
-        notes.extend(self.own_notes(&fall, &made, &order));
+        notes.extend(water_notes.into_iter().chain(zone_notes).chain(section_notes).chain(thin_notes));
+        notes.extend(self.own_notes(&fall, made, &order));
         Ok(Report {
             schema_version: super::input::SCHEMA_VERSION,
             name: self.job.name.clone(),
             old_floor: old_floor(survey, &facts),
             level: level_report(survey, heights),
+            conflict: solution.and_then(Solution::conflict_report),
             clean_up: water::clean_up(survey),
-            finish: self.finish_report(survey, &made, heights, fall),
+            finish: self.finish_report(survey, (made, solution), heights, fall),
             thickness: self.thickness_report(survey, &thickness),
             zones,
             sections,
             standing_water,
             fits,
+            solved: solution.map(|solution| self.solved_report(survey, solution, heights)).transpose()?,
+            thin_zones,
             look_again: look_again::look_again(survey, &made.finish)?,
             order: self.order_report(&order, thickness.fill),
-            rounding: self.rounding_report(survey, &made, heights, thickness.net)?,
-            taken: taken(self, survey, &facts, order.net),
+            rounding: self.rounding_report(survey, made, heights, thickness.net)?,
+            taken: taken(self, survey, &facts, order.net, rounding),
             notes: notes.iter().map(SaidNote::from).collect(),
             basis: self.bases(),
-            not_answered: ["whether the old slab may stay", "joints", "the day", "the price"]
-                .map(str::to_owned)
-                .to_vec(),
+            not_answered: self.not_answered(),
             cautions: [Caution::Silica, Caution::Caustic, Caution::LocalCode]
                 .map(|c| c.text().to_owned())
                 .to_vec(),
         })
+    }
+
+    fn not_answered(&self) -> Vec<String> {
+        let priced = self.prices.as_ref().is_some_and(|prices| prices.concrete.is_some());
+        let price = if priced { "the price beyond what is priced here" } else { "the price" };
+        ["whether the old slab may stay", "joints", "the day", price].map(str::to_owned).to_vec()
     }
 
     fn own_notes(&self, fall: &FallReport, made: &Made, order: &Order) -> Vec<Note> {
@@ -131,7 +161,7 @@ impl Job {
             ("fall", BasisId::FallFinishedFloor),
             ("fall as often given", BasisId::FallInPractice),
         ];
-        if self.finish.least.is_some() {
+        if self.finish.has_least() {
             about.push(("margin", BasisId::ThicknessMargin));
         }
         about.extend([

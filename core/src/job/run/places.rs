@@ -65,7 +65,7 @@ fn corner(input: &CornerInput) -> Corner {
     Corner::new(input.x.value, input.y.value)
 }
 
-fn zone(index: usize, input: &ZoneInput) -> Result<Zone> {
+pub(in crate::job) fn zone(index: usize, input: &ZoneInput) -> Result<Zone> {
     let corners = input.corners.iter().map(|corner| Point::new(corner.x.value.base(), corner.y.value.base()));
     let region = Region::new(corners.collect(), Vec::new()).map_err(|error| {
         Failure::new(Code::OutlineTooFew, format!("zones[{index}].corners"))

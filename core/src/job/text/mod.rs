@@ -1,9 +1,12 @@
 //! The report as plain text for the site: one label and one idea to a line, fractions in eighths.
 
+mod conflict;
 mod look_again;
 mod order;
 mod places;
+mod solved;
 mod surface;
+mod thin_zones;
 mod water;
 
 use super::Report;
@@ -22,6 +25,7 @@ impl Report {
         let floor = &self.old_floor;
         let [wide, long] = &floor.size;
         page.heading(&format!("{}: {} x {}, {}", self.name, wide.text, long.text, floor.area.text));
+        conflict::conflict(&mut page, self);
         surface::old_floor(&mut page, self);
         water::clean_up(&mut page, self);
         surface::new_floor(&mut page, self);
@@ -29,6 +33,9 @@ impl Report {
         places::zones(&mut page, self);
         water::standing(&mut page, self);
         surface::fits(&mut page, self);
+        solved::demands(&mut page, self);
+        solved::concrete(&mut page, self);
+        thin_zones::thin_zones(&mut page, self);
         look_again::look_again(&mut page, self);
         order::order(&mut page, self);
         order::rounding(&mut page, self);

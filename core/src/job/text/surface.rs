@@ -32,7 +32,9 @@ pub(super) fn old_floor(page: &mut Page, report: &Report) {
 pub(super) fn new_floor(page: &mut Page, report: &Report) {
     let finish = &report.finish;
     let mut words = Vec::new();
-    if let (Some(least), Some(margin)) = (&finish.least, &finish.margin) {
+    if report.conflict.is_some() {
+        words.push("NOT AS ASKED, see above.".to_owned());
+    } else if let (Some(least), Some(margin)) = (&finish.least, &finish.margin) {
         words.push(format!("Least {} + {} margin.", least.text, margin.text));
     }
     words.push(falls(finish));
@@ -108,11 +110,12 @@ pub(super) fn thickness(page: &mut Page, report: &Report) {
 pub(super) fn fits(page: &mut Page, report: &Report) {
     for (index, fit) in report.fits.iter().enumerate() {
         let label = if index == 0 { "FITS" } else { "" };
-        let (how, verdict) = match fit.kept {
-            true => ("below", "ok"),
-            false => ("ABOVE", "DOES NOT FIT"),
+        let verdict = match (fit.kept, &fit.below) {
+            (true, _) => "ok",
+            (false, Some(_)) => "DOES NOT FIT",
+            (false, None) => "NOT KEPT",
         };
-        let by = fit.below.text.trim_start_matches('-');
-        page.section(label, &format!("{:<12} {by} {how} its {}   {verdict}", fit.name, fit.called));
+        let name = if fit.below.is_some() { fit.name.clone() } else { format!("{}:", fit.name) };
+        page.section(label, &format!("{name:<12} {}   {verdict}", fit.text));
     }
 }

@@ -24,7 +24,7 @@ fn done(work: &CleanUpReport) -> String {
     }
 }
 
-fn capital(word: &str) -> String {
+pub(super) fn capital(word: &str) -> String {
     let mut signs = word.chars();
     signs.next().map_or_else(String::new, |first| first.to_uppercase().chain(signs).collect())
 }
