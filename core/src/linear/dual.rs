@@ -53,7 +53,14 @@ struct State {
     multipliers: Vec<f64>,
     x: Vec<f64>,
     settled: bool,
+    /// Only one row of so many is looked at for now.
+    every: usize,
 }
+
+/// Of more rows than this some are looked at first.
+const MANY: usize = 8_192;
+/// About so many of them.
+const SOME: usize = 1_024;
 
 impl State {
     /// The unknowns at their reach, where each costs least.
@@ -73,7 +80,9 @@ impl State {
         let x =
             basis.iter().map(|row| if matches!(row, BasisRow::Low(_)) { -REACH } else { REACH }).collect();
         let multipliers = program.cost.iter().map(|cost| cost.abs()).collect();
-        Self { basis, inverse, multipliers, x, settled: false }
+        let count: usize = program.blocks.iter().map(ExactSizeIterator::len).sum();
+        let every = if count > MANY { count / SOME } else { 1 };
+        Self { basis, inverse, multipliers, x, settled: false, every }
     }
 
     /// From a basis of an earlier answer; none where it is no start for this program.
@@ -92,6 +101,7 @@ impl State {
             multipliers: vec![0.0; width],
             x: vec![0.0; width],
             settled: true,
+            every: 1,
         };
         state.refresh(program)?;
         state.multipliers.iter().all(|&weight| weight >= -1e-12).then_some(state)
@@ -102,15 +112,35 @@ impl State {
     }
 
     /// The worst broken row, or with patience at its end the first one.
-    fn broken(&self, program: &Program<'_>, in_order: bool) -> Option<(usize, f64)> {
+    fn broken(&mut self, program: &Program<'_>, in_order: bool) -> Option<(usize, f64)> {
         if in_order {
             let mut slacks =
                 program.blocks.iter().flat_map(|block| program.rows.slacks(block.clone(), &self.x));
             return slacks.find(|(_, slack)| *slack < -HOLDS).map(|(row, slack)| (row, -slack));
         }
+        if let Some(found) = self.broken_among_some(program) {
+            return Some(found);
+        }
         let worst = program.blocks.iter().filter_map(|block| program.rows.worst(block.clone(), &self.x));
         let (row, slack) = worst.min_by(|a, b| a.1.total_cmp(&b.1))?;
         (slack < -HOLDS).then_some((row, -slack))
+    }
+
+    /// Of a great many rows, some are looked at as long as one of them is broken: that brings the unknowns near, and all rows
+    /// are then looked at a few times only.
+    fn broken_among_some(&mut self, program: &Program<'_>) -> Option<(usize, f64)> {
+        if self.every <= 1 {
+            return None;
+        }
+        let worst = program
+            .blocks
+            .iter()
+            .filter_map(|block| program.rows.worst_of_some(block.clone(), self.every, &self.x));
+        let found = worst.min_by(|a, b| a.1.total_cmp(&b.1)).filter(|(_, slack)| *slack < -HOLDS);
+        if found.is_none() {
+            self.every = 1;
+        }
+        found.map(|(row, slack)| (row, -slack))
     }
 
     /// A row as a sum of the basis' rows.

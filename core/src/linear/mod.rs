@@ -14,7 +14,7 @@ mod rows;
 mod tests;
 
 pub(crate) use dense::NullSpace;
-pub(crate) use ray::{Ray, Walk};
+pub(crate) use ray::{Near, Piece, Ray, Rise, Walk};
 pub(crate) use rows::Rows;
 
 use std::ops::Range;

@@ -9,12 +9,14 @@ pub(crate) struct Rows {
     width: usize,
     coefficients: Vec<f64>,
     bounds: Vec<f64>,
+    /// The greatest coefficient.
+    largest: f64,
 }
 
 impl Rows {
     /// No rows, for so many unknowns.
     pub(crate) fn new(width: usize) -> Self {
-        Self { width, coefficients: Vec::new(), bounds: Vec::new() }
+        Self { width, coefficients: Vec::new(), bounds: Vec::new(), largest: 0.0 }
     }
 
     /// Room for so many more rows.
@@ -28,6 +30,7 @@ impl Rows {
         let given = row.len().min(self.width);
         self.coefficients.extend_from_slice(&row[..given]);
         self.bounds.push(bound);
+        self.largest = row.iter().fold(self.largest, |most, entry| most.max(entry.abs()));
         if given < self.width {
             self.coefficients.resize(self.bounds.len() * self.width, 0.0);
         }
@@ -36,6 +39,11 @@ impl Rows {
     /// How many unknowns.
     pub(crate) const fn width(&self) -> usize {
         self.width
+    }
+
+    /// The greatest coefficient.
+    pub(crate) const fn largest(&self) -> f64 {
+        self.largest
     }
 
     /// How many rows.
@@ -78,6 +86,12 @@ impl Rows {
             self.coefficients[block.start * self.width..block.end * self.width].chunks_exact(self.width);
         let bounds = &self.bounds[block.clone()];
         block.zip(rows.zip(bounds).map(|(row, bound)| dot(row, x) - bound))
+    }
+
+    /// The row that is broken most among every so many of a block, with its slack.
+    pub(crate) fn worst_of_some(&self, block: Range<usize>, every: usize, x: &[f64]) -> Option<(usize, f64)> {
+        let some = block.step_by(every).map(|row| (row, self.slack(row, x)));
+        some.min_by(|a, b| a.1.total_cmp(&b.1))
     }
 
     /// The row of a block that is broken most, with its slack.

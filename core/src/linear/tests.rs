@@ -128,11 +128,13 @@ fn the_slope_along_a_ray_is_that_of_solving_again() {
         let value = found.value(&cost);
         let blocks = rows.all();
         for sign in [1.0, -1.0] {
-            let ray = Ray(|row: usize| match row {
-                1 => sign,
-                2 => 0.5 * sign,
-                _ => 0.0,
-            });
+            let rises = [1.0, 0.5];
+            let pieces = vec![
+                Piece { rows: 0..1, rise: Rise::Same(0.0) },
+                Piece { rows: 1..3, rise: Rise::Each(sign, &rises) },
+                Piece { rows: 3..rows.len(), rise: Rise::Same(0.0) },
+            ];
+            let ray = Ray { pieces, near: None, farthest: f64::INFINITY };
             let walk = ray.walk(&Program { cost: &cost, rows: &rows, blocks: &blocks }, &found);
             let mut again = |by: f64| {
                 let kept = [rows.bound(1), rows.bound(2)];
@@ -195,4 +197,36 @@ fn what_equations_leave_free() {
     }
     assert_eq!(NullSpace::of(2, vec![vec![1.0, 0.0], vec![0.0, 3.0]]).width(), 0);
     assert_eq!(NullSpace::of(2, Vec::new()).width(), 2);
+}
+
+/// With the near rows alone the walk must come out as with all of them.
+#[test]
+fn near_rows_are_enough() {
+    let mut random = Random::new(7);
+    let mut rows = Rows::new(3);
+    for _ in 0..20_000 {
+        let [x, y] = [random.between(-1.0, 1.0), random.between(-1.0, 1.0)];
+        rows.push(&[1.0, x, y], random.between(-0.05, 0.05) - 0.02 * (x * x + y * y));
+    }
+    rows.push(&[0.0, 1.0, 0.0], 0.01);
+    let cost = [1.0, 0.05, -0.02];
+    let blocks = rows.all();
+    let program = Program { cost: &cost, rows: &rows, blocks: &blocks };
+    let Outcome::Optimum(found) = DualSimplex.solve(&program, None) else { panic!("no answer") };
+    let near = Near::of(&program, &found.x);
+    assert!(near.is_some());
+    for (moving, sign) in [(0, 1.0), (0, -1.0), (1, 1.0), (1, -1.0)] {
+        let rise = |block: usize| Rise::Same(if block == moving { sign } else { 0.0 });
+        let pieces =
+            vec![Piece { rows: 0..20_000, rise: rise(0) }, Piece { rows: 20_000..20_001, rise: rise(1) }];
+        let walk = |near: Option<&Near>| {
+            Ray { pieces: pieces.clone(), near, farthest: f64::INFINITY }.walk(&program, &found)
+        };
+        let (with, without) = (walk(near.as_ref()), walk(None));
+        assert_eq!(with.slope.to_bits(), without.slope.to_bits());
+        assert!(
+            (with.until - without.until).abs() < 1e-9 || with.until == without.until,
+            "{with:?} {without:?}"
+        );
+    }
 }

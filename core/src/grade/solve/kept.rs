@@ -2,7 +2,7 @@
 
 use super::asked::Asked;
 use super::demand::{Demand, Measured};
-use super::prices::{self, Prices};
+use super::prices::{self, Prices, Pricing};
 use super::problem::{Found, Problem};
 use super::rows::Block;
 use crate::geometry::Point;
@@ -41,7 +41,7 @@ pub(super) fn all(
     asked: &Asked<'_>,
     solver: &dyn Solver,
 ) -> Vec<Kept> {
-    let ranges = problem.ranges(|_| true);
+    let pricing = Pricing::at(problem, planned);
     let each = problem.blocks.iter().filter_map(|block| {
         let number = block.demand?;
         let demand: &Demand = problem.demands.get(number)?;
@@ -62,7 +62,7 @@ pub(super) fn all(
             at: at.map(|at| on_slab(problem, at)),
             prices: {
                 let prices = match binds || problem.prices_the_cost(block.demand) {
-                    true => prices::of(problem, planned, block, &ranges),
+                    true => pricing.of(block),
                     false => prices::unbound(problem, block, slack),
                 };
                 match problem.is_curved() {

@@ -5,7 +5,7 @@
 //! along their shared edges are equations; what they leave free is u.
 
 use crate::failure::{Code, Failure, Result};
-use crate::geometry::{Plane, Point};
+use crate::geometry::{Plane, Point, Sum};
 use crate::grade::finish::convex::common;
 use crate::grade::finish::meeting::shared_edges;
 use crate::grade::finish::{Facet, Finish, Laid};
@@ -210,6 +210,23 @@ impl<'a> Layout<'a> {
             facet.falls_to().map_or_else(|| made.clone(), |outlet| made.clone().falling_to(outlet))
         };
         Finish::faceted(facets.iter().enumerate().map(with_plane).collect())
+    }
+
+    /// The place of a row that holds the height of one plane there, from below or from above.
+    pub(super) fn place_of(&self, row: &[f64]) -> Option<Point> {
+        let &[sense, x, y, ..] = row else { return None };
+        Some(Point::new(self.origin.x + self.size * x / sense, self.origin.y + self.size * y / sense))
+    }
+
+    /// The volume between a finish of this layout and the old slab, high spots taken off.
+    pub(super) fn net_under(&self, finish: &Finish) -> f64 {
+        let plane = |facet: Option<usize>| match facet {
+            Some(facet) => finish.facets().get(facet).map(Facet::plane),
+            None => finish.plane(),
+        };
+        let parts = self.laid.parts().iter().zip(&self.sums);
+        let volumes = parts.filter_map(|(part, sums)| Some(sums.net_under(plane(part.facet)?)));
+        volumes.collect::<Sum>().value()
     }
 
     /// A place on a facet, to say where it is: the middle of its first part.

@@ -3,7 +3,7 @@
 use super::demand::{Measured, Wants};
 use super::problem::{Found, Problem};
 use super::rows::Block;
-use crate::linear::{Program, Ray, Solver, Walk};
+use crate::linear::{Near, Program, Ray, Solver, Walk};
 use crate::quantity::{Typed, Volume};
 use std::ops::Range;
 
@@ -43,25 +43,41 @@ fn wants<'p>(problem: &'p Problem<'_, '_>, block: &Block) -> Option<&'p Wants> {
     block.demand.and_then(|demand| problem.demands.get(demand)).map(|demand| &demand.wants)
 }
 
-/// The prices of a block.
-pub(super) fn of(problem: &Problem<'_, '_>, found: &Found, block: &Block, ranges: &[Range<usize>]) -> Prices {
-    let program = Program { cost: &problem.cost, rows: &problem.rows, blocks: ranges };
-    let size = problem.layout.size();
-    let wants = wants(problem, block);
-    let restores = problem.prices_the_cost(block.demand);
-    let one = |sign: f64| {
-        let share =
-            |row: usize| block.share(row, size) + if restores { problem.cost_share(row) } else { 0.0 };
-        let mut walk = Ray(|row| sign * share(row)).walk(&program, &found.optimum);
-        // No thickness, fall or tolerance is less than none.
-        let room = wants.map_or(f64::INFINITY, |wants| wants.room(sign));
-        walk.until = walk.until.min(room);
-        if room <= 0.0 {
-            walk.slope = f64::INFINITY;
-        }
-        price(problem, found, &walk, block.measured, if restores { sign } else { 0.0 })
-    };
-    Prices { tighter: one(1.0), looser: one(-1.0) }
+/// What the prices of all demands at an answer have in common.
+pub(super) struct Pricing<'p, 'l, 'a> {
+    problem: &'p Problem<'l, 'a>,
+    found: &'p Found,
+    ranges: Vec<Range<usize>>,
+    near: Option<Near>,
+}
+
+impl<'p, 'l, 'a> Pricing<'p, 'l, 'a> {
+    pub(super) fn at(problem: &'p Problem<'l, 'a>, found: &'p Found) -> Self {
+        let ranges = problem.ranges(|_| true);
+        let program = Program { cost: &problem.cost, rows: &problem.rows, blocks: &ranges };
+        let near = Near::of(&program, &found.optimum.x);
+        Self { problem, found, ranges, near }
+    }
+
+    /// The prices of a block.
+    pub(super) fn of(&self, block: &Block) -> Prices {
+        let (problem, found) = (self.problem, self.found);
+        let program = Program { cost: &problem.cost, rows: &problem.rows, blocks: &self.ranges };
+        let wants = wants(problem, block);
+        let restores = problem.prices_the_cost(block.demand);
+        let one = |sign: f64| {
+            // No thickness, fall or tolerance is less than none.
+            let room = wants.map_or(f64::INFINITY, |wants| wants.room(sign));
+            let pieces = problem.pieces(block, sign, restores);
+            let ray = Ray { pieces, near: self.near.as_ref(), farthest: room };
+            let mut walk = ray.walk(&program, &found.optimum);
+            if room <= 0.0 {
+                (walk.slope, walk.until) = (f64::INFINITY, 0.0);
+            }
+            price(problem, found, &walk, block.measured, if restores { sign } else { 0.0 })
+        };
+        Prices { tighter: one(1.0), looser: one(-1.0) }
+    }
 }
 
 /// How much less than told a price may come to, as a share, where it changes along the way.

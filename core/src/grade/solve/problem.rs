@@ -6,12 +6,12 @@
 use super::demand::{Demand, Wants};
 use super::grinding::{Grinding, Volumes};
 use super::layout::Layout;
-use super::rows::{Block, Writer, Writing, Written};
+use super::rows::{Block, Places, Shares, Writer, Writing, Written};
 use super::solved::nothing_holds;
 use crate::failure::{Code, Failure, Result};
 use crate::geometry::Point;
 use crate::grade::finish::Finish;
-use crate::linear::{BasisRow, Conflict, HOLDS, Optimum, Outcome, Program, Rows, Solver};
+use crate::linear::{BasisRow, Conflict, HOLDS, Optimum, Outcome, Piece, Program, Rise, Rows, Solver};
 use crate::quantity::Typed;
 use std::ops::Range;
 
@@ -22,7 +22,6 @@ pub(super) struct Problem<'l, 'a> {
     pub(super) demands: &'l [Demand],
     pub(super) rows: Rows,
     pub(super) blocks: Vec<Block>,
-    places: Vec<Point>,
     /// The concrete by the unknowns; with grinding the cost is one unknown more, held up by planes.
     pub(super) cost: Vec<f64>,
     grinding: Option<Grinding>,
@@ -79,7 +78,7 @@ impl<'l, 'a> Problem<'l, 'a> {
         grinding: Option<Grinding>,
     ) -> Result<Self> {
         let width = layout.width() + usize::from(grinding.is_some());
-        let Written { rows, blocks, places } = Writer::new(layout, width).all(demands, writing)?;
+        let Written { rows, blocks } = Writer::new(layout, width).all(demands, writing)?;
         let restored = (demands.iter().enumerate()).filter_map(|(number, demand)| match &demand.wants {
             Wants::LeastThickness { least, zone: None } => Some((number, least.base() + writing.margin)),
             _ => None,
@@ -95,7 +94,6 @@ impl<'l, 'a> Problem<'l, 'a> {
             demands,
             rows,
             blocks,
-            places,
             cost,
             grinding,
             cost_cuts: Vec::new(),
@@ -107,7 +105,11 @@ impl<'l, 'a> Problem<'l, 'a> {
 
     /// Where a row binds.
     pub(super) fn place(&self, row: usize) -> Option<Point> {
-        self.places.get(row).copied()
+        let block = self.blocks.iter().find(|block| block.rows.contains(&row))?;
+        match &block.places {
+            Places::Each(places) => places.get(row - block.rows.start).copied(),
+            Places::OfRows => self.layout.place_of(self.rows.row(row)),
+        }
     }
 
     /// The rows of some blocks, with those that hold the cost up.
@@ -263,9 +265,7 @@ impl<'l, 'a> Problem<'l, 'a> {
         for &(number, facet, direction, limit) in &steep {
             let row = self.layout.rise(facet, direction.map(|entry| -entry));
             self.blocks[number].cuts.push(self.rows.len());
-            let at = self.blocks[number].rows.clone().next().and_then(|row| self.place(row));
             self.rows.push(&row, -self.layout.size() * limit);
-            self.places.push(at.unwrap_or_default());
         }
         !steep.is_empty()
     }
@@ -292,7 +292,6 @@ impl<'l, 'a> Problem<'l, 'a> {
         row.push(1.0);
         self.cost_cuts.push((self.rows.len(), 0.0));
         self.rows.push(&row, 0.0);
-        self.places.push(Point::default());
     }
 
     /// Adds the plane that touches the cost at an answer; the cost there.
@@ -304,7 +303,6 @@ impl<'l, 'a> Problem<'l, 'a> {
         row.push(1.0);
         self.cost_cuts.push((self.rows.len(), touch.by_least / unit));
         self.rows.push(&row, touch.at_none / unit);
-        self.places.push(Point::default());
         Ok(touch.value)
     }
 
@@ -337,12 +335,6 @@ impl<'l, 'a> Problem<'l, 'a> {
         self.grinding.zip(own).is_some_and(|(grinding, (_, least))| *least >= grinding.least)
     }
 
-    /// How much the bound of a row that holds the cost up rises for every metre of least thickness.
-    pub(super) fn cost_share(&self, row: usize) -> f64 {
-        let at = self.cost_cuts.binary_search_by_key(&row, |(cut, _)| *cut);
-        at.ok().and_then(|at| self.cost_cuts.get(at)).map_or(0.0, |(_, share)| *share)
-    }
-
     /// Whether prices change all the way along, for want of corners: with grinding, or with a fall that counts in any direction.
     pub(super) fn is_curved(&self) -> bool {
         let cone = |demand: &Demand| matches!(demand.wants, Wants::Steepest { .. });
@@ -355,6 +347,30 @@ impl<'l, 'a> Problem<'l, 'a> {
         other.tighten(demand, by);
         let found = other.solve(solver, &|_| true, None).ok()?;
         (!found.optimum.unbounded()).then_some(found.value)
+    }
+
+    /// All rows in pieces, those of one block rising by its shares times a sign; where grinding restores its thickness, those that
+    /// hold the cost up rise too.
+    pub(super) fn pieces<'b>(&self, moving: &'b Block, sign: f64, restores: bool) -> Vec<Piece<'b>> {
+        let size = self.layout.size();
+        let mut pieces = Vec::with_capacity(self.blocks.len() + self.cost_cuts.len());
+        for block in &self.blocks {
+            let moves = block.rows == moving.rows && block.demand == moving.demand;
+            let rise = match &moving.shares {
+                _ if !moves => Rise::Same(0.0),
+                Shares::Same(share) => Rise::Same(sign * share),
+                Shares::Each(shares) => Rise::Each(sign, shares),
+            };
+            pieces.push(Piece { rows: block.rows.clone(), rise });
+            let of_cut = if moves { sign * size } else { 0.0 };
+            pieces
+                .extend(block.cuts.iter().map(|&cut| Piece { rows: cut..cut + 1, rise: Rise::Same(of_cut) }));
+        }
+        pieces.extend(self.cost_cuts.iter().map(|&(cut, share)| {
+            let rise = Rise::Same(if restores { sign * share } else { 0.0 });
+            Piece { rows: cut..cut + 1, rise }
+        }));
+        pieces
     }
 
     /// Tightens a demand by so much.
@@ -375,10 +391,7 @@ impl<'l, 'a> Problem<'l, 'a> {
     pub(super) fn volumes(&self, finish: &Finish) -> Result<Volumes> {
         match &self.grinding {
             Some(grinding) => grinding.volumes(self.layout, finish),
-            None => Ok(Volumes {
-                concrete: finish.laid_over(self.layout.survey.surface())?.thickness()?.net(),
-                ground: 0.0,
-            }),
+            None => Ok(Volumes { concrete: self.layout.net_under(finish), ground: 0.0 }),
         }
     }
 

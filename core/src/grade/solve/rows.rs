@@ -32,8 +32,19 @@ pub(super) struct Block {
     pub(super) shares: Shares,
     /// What the demand is counted in.
     pub(super) measured: Measured,
+    /// Where its rows bind.
+    pub(super) places: Places,
     /// Rows that were added for it later, which all rise by the size of the work.
     pub(super) cuts: Vec<usize>,
+}
+
+/// Where rows bind.
+#[derive(Clone, Debug)]
+pub(super) enum Places {
+    /// One place each.
+    Each(Vec<Point>),
+    /// The rows tell it themselves: heights of one plane, of which there may be a great many.
+    OfRows,
 }
 
 impl Block {
@@ -55,13 +66,11 @@ impl Block {
     }
 }
 
-/// All rows with their blocks and places.
+/// All rows with their blocks.
 #[derive(Clone, Debug)]
 pub(super) struct Written {
     pub(super) rows: Rows,
     pub(super) blocks: Vec<Block>,
-    /// Where each row binds.
-    pub(super) places: Vec<Point>,
 }
 
 /// What the rows are written for.
@@ -82,13 +91,15 @@ pub(super) struct Writing {
 pub(super) struct Writer<'l, 'a> {
     layout: &'l Layout<'a>,
     written: Written,
+    /// Of the block being written.
     shares: Vec<f64>,
+    places: Vec<Point>,
 }
 
 impl<'l, 'a> Writer<'l, 'a> {
     pub(super) fn new(layout: &'l Layout<'a>, width: usize) -> Self {
-        let written = Written { rows: Rows::new(width), blocks: Vec::new(), places: Vec::new() };
-        Self { layout, written, shares: Vec::new() }
+        let written = Written { rows: Rows::new(width), blocks: Vec::new() };
+        Self { layout, written, shares: Vec::new(), places: Vec::new() }
     }
 
     /// All demands, and under them that the finish nowhere dips below the old slab.
@@ -116,11 +127,14 @@ impl<'l, 'a> Writer<'l, 'a> {
         } else {
             Shares::Each(shares)
         };
+        let places = std::mem::take(&mut self.places);
+        let places = if places.is_empty() { Places::OfRows } else { Places::Each(places) };
         self.written.blocks.push(Block {
             demand,
             rows: start..self.written.rows.len(),
             shares,
             measured,
+            places,
             cuts: Vec::new(),
         });
     }
@@ -177,7 +191,7 @@ impl<'l, 'a> Writer<'l, 'a> {
     /// One row.
     fn push(&mut self, row: &[f64], bound: f64, at: Point, share: f64) {
         self.written.rows.push(row, bound);
-        self.written.places.push(at);
+        self.places.push(at);
         self.shares.push(share);
     }
 
@@ -204,14 +218,13 @@ impl<'l, 'a> Writer<'l, 'a> {
             let nodes = part.ground.nodes().iter().filter(|node| beyond || !measured || node.is_measured());
             let most = part.ground.nodes().len();
             self.written.rows.reserve(most);
-            self.written.places.reserve(most);
-            self.shares.reserve(most);
             for node in nodes {
                 let at = Point::new(node.x + origin.x, node.y + origin.y);
                 let bound = sense * (node.z - layout.base() + thickness);
                 let form = layout.local(at).map(|entry| sense * entry);
                 match layout.facets() {
-                    1 => self.push(&form, bound, at, 1.0),
+                    // One plane: the row itself tells its place, and all shares are 1.
+                    1 => self.written.rows.push(&form, bound),
                     _ => self.push(&layout.row(facet, form), bound, at, 1.0),
                 }
             }

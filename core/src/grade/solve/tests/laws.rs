@@ -136,13 +136,28 @@ fn built_keeps_all_in_whole_steps_and_no_step_lower_would() {
 }
 
 #[test]
-fn moving_the_datum_moves_the_finish() {
+fn neither_the_datum_nor_the_order_nor_far_axes_change_the_concrete() {
     for seed in 0..20 {
-        let survey = rough(seed, 20.0, 16.0, 1.0);
+        let mut random = Random::new(seed);
+        let corners = [[0.0, 0.0], [20.0, 0.0], [20.0, 16.0], [0.0, 16.0]];
+        let mut shots: Vec<[f64; 3]> = corners.iter().map(|[x, y]| [*x, *y, 0.0]).collect();
+        shots.extend((0..12).map(|_| [random.between(1.0, 19.0), random.between(1.0, 15.0), 0.0]));
+        shots.iter_mut().for_each(|shot| shot[2] = 99.5 + random.between(-1.0, 1.0) / 12.0);
         let list = [least("least", 3.0), fall("fall", 0.125, "front")];
-        let one = solve(&survey, &asked(&list)).unwrap();
-        let two = solve(&survey, &asked(&list)).unwrap();
-        // To the last bit the same.
-        assert_eq!(one.planned.finish, two.planned.finish);
+        let one = solve(&slab(&corners, &EDGES, &shots), &asked(&list)).unwrap();
+        let again = solve(&slab(&corners, &EDGES, &shots), &asked(&list)).unwrap();
+        // The same input gives the same bits.
+        assert_eq!(one.planned.finish, again.planned.finish);
+        random.shuffle(&mut shots);
+        let moved = |[x, y, z]: [f64; 3]| [x + 5000.0, y - 3000.0, z + 1000.0];
+        let far = shots.iter().map(|&shot| moved(shot)).collect::<Vec<_>>();
+        let far_corners = corners.map(|[x, y]| [x + 5000.0, y - 3000.0]);
+        let far = solve(&slab(&far_corners, &EDGES, &far), &asked(&list)).unwrap();
+        let concrete = one.planned.concrete.base();
+        close(far.planned.concrete.base(), concrete, 1e-8 * concrete);
+        let height = |solved: &crate::grade::solve::Solved, x: f64, y: f64| {
+            solved.planned.finish.height_at(feet(x), feet(y)).unwrap().base()
+        };
+        close(height(&far, 5007.0, -2995.0) - height(&one, 7.0, 5.0), 1000.0 * 0.3048, 1e-7);
     }
 }
