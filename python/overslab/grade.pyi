@@ -1760,7 +1760,7 @@ def finish_conflicts(
         ...             ],
         ...         },
         ...     },
-        ...     margin="0 in",
+        ...     margin="1/4 in",
         ...     demands={
         ...         "name": ["least 3 in", "fall", "side door"],
         ...         "kind": ["least_thickness", "least_fall", "at_most"],
@@ -3951,7 +3951,7 @@ def drain_place(
             drain_elevation_ft, drain_elevation_m: its height at the drain [ft | m]
             concrete_yd3, concrete_m3: concrete of the unrounded finish, margin with it [yd3 | m3]
             bound_yd3, bound_m3: no place in the rectangle takes less [yd3 | m3]
-            gap_percent: how far the concrete may be above the best, as a share of it [%]
+            gap_ratio: how far the concrete may be above the best, as a share of it [1]
             places: places at which the finish was solved
             ended: why the search ended: as close as asked, or the cap on places: close, cap
             built_concrete_yd3, built_concrete_m3: concrete of the finish as rounded [yd3 | m3]
@@ -4070,8 +4070,8 @@ class DrainPlace(AnswerResult):
         r"""no place in the rectangle takes less [m3]."""
 
     @property
-    def gap_percent(self) -> float:
-        r"""how far the concrete may be above the best, as a share of it [%]."""
+    def gap_ratio(self) -> float:
+        r"""how far the concrete may be above the best, as a share of it [1]."""
 
     @property
     def places(self) -> int:

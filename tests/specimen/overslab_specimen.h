@@ -5051,7 +5051,7 @@
 #define OVS_DRAIN_PLACE_BOUND 6
 
 /**
- * The result `gap` (%): how far the concrete may be above the best, as a share of it.
+ * The result `gap` (1): how far the concrete may be above the best, as a share of it.
  */
 #define OVS_DRAIN_PLACE_GAP 7
 
@@ -11270,7 +11270,7 @@ int ovs_finish_solved_si_why(const ovs_survey *survey,
  * contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
  * simplex method, from memory: confirm.
  * Since 0.1.0.
- * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"margin":"0 in","demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/4 in/ft",null],"elevation":[null,null,"99.7 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]}}
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"margin":"1/4 in","demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/4 in/ft",null],"elevation":[null,null,"99.7 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]}}
  */
 ovs_answer *ovs_finish_conflicts_us(const ovs_survey *survey,
                                     const int *demands_kind,
@@ -11350,7 +11350,7 @@ ovs_answer *ovs_finish_conflicts_us(const ovs_survey *survey,
  * contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
  * simplex method, from memory: confirm.
  * Since 0.1.0.
- * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"margin":"0 in","demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/4 in/ft",null],"elevation":[null,null,"99.7 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]}}
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"margin":"1/4 in","demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/4 in/ft",null],"elevation":[null,null,"99.7 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]}}
  */
 ovs_answer *ovs_finish_conflicts_si(const ovs_survey *survey,
                                     const int *demands_kind,
@@ -13462,7 +13462,7 @@ int ovs_section_si_why(const ovs_survey *survey,
  *   - OVS_DRAIN_PLACE_DRAIN_ELEVATION (ft): its height at the drain.
  *   - OVS_DRAIN_PLACE_CONCRETE (yd3): concrete of the unrounded finish, margin with it.
  *   - OVS_DRAIN_PLACE_BOUND (yd3): no place in the rectangle takes less.
- *   - OVS_DRAIN_PLACE_GAP (%): how far the concrete may be above the best, as a share of it.
+ *   - OVS_DRAIN_PLACE_GAP (1): how far the concrete may be above the best, as a share of it.
  *   - OVS_DRAIN_PLACE_PLACES: places at which the finish was solved.
  *   - OVS_DRAIN_PLACE_ENDED: why the search ended: as close as asked, or the cap on places; 0 close, 1 cap.
  *   - OVS_DRAIN_PLACE_BUILT_CONCRETE (yd3): concrete of the finish as rounded.
@@ -13533,7 +13533,7 @@ ovs_answer *ovs_drain_place_us(const ovs_survey *survey,
  *   - OVS_DRAIN_PLACE_DRAIN_ELEVATION (m): its height at the drain.
  *   - OVS_DRAIN_PLACE_CONCRETE (m3): concrete of the unrounded finish, margin with it.
  *   - OVS_DRAIN_PLACE_BOUND (m3): no place in the rectangle takes less.
- *   - OVS_DRAIN_PLACE_GAP (%): how far the concrete may be above the best, as a share of it.
+ *   - OVS_DRAIN_PLACE_GAP (1): how far the concrete may be above the best, as a share of it.
  *   - OVS_DRAIN_PLACE_PLACES: places at which the finish was solved.
  *   - OVS_DRAIN_PLACE_ENDED: why the search ended: as close as asked, or the cap on places; 0 close, 1 cap.
  *   - OVS_DRAIN_PLACE_BUILT_CONCRETE (m3): concrete of the finish as rounded.

@@ -1364,7 +1364,7 @@ pub const OVS_DRAIN_PLACE_CONCRETE: c_int = 5;
 /// The result `bound` (yd3 or m3): no place in the rectangle takes less.
 pub const OVS_DRAIN_PLACE_BOUND: c_int = 6;
 
-/// The result `gap` (%): how far the concrete may be above the best, as a share of it.
+/// The result `gap` (1): how far the concrete may be above the best, as a share of it.
 pub const OVS_DRAIN_PLACE_GAP: c_int = 7;
 
 /// The result `places`: places at which the finish was solved.
@@ -4035,7 +4035,7 @@ static FINISH_CONFLICTS: &Operation = row(OPERATIONS, "finish_conflicts");
 /// contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
 /// simplex method, from memory: confirm.
 /// Since 0.1.0.
-/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"margin":"0 in","demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/4 in/ft",null],"elevation":[null,null,"99.7 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]}}
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"margin":"1/4 in","demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/4 in/ft",null],"elevation":[null,null,"99.7 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]}}
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_finish_conflicts_us(
     survey: *const ovs_survey,
@@ -4124,7 +4124,7 @@ pub unsafe extern "C" fn ovs_finish_conflicts_us(
 /// contradiction: Textbooks on linear programming, duality (Dantzig 1963) (any), weak duality; Farkas' lemma; dual
 /// simplex method, from memory: confirm.
 /// Since 0.1.0.
-/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"margin":"0 in","demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/4 in/ft",null],"elevation":[null,null,"99.7 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]}}
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"margin":"1/4 in","demands":{"name":["least 3 in","fall","side door"],"kind":["least_thickness","least_fall","at_most"],"thickness":["3 in",null,null],"fall":[null,"1/4 in/ft",null],"elevation":[null,null,"99.7 ft"],"edge":[null,"front",null],"x":[null,null,"0 ft"],"y":[null,null,"27 ft"]}}
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_finish_conflicts_si(
     survey: *const ovs_survey,
@@ -6845,7 +6845,7 @@ static DRAIN_PLACE: &Operation = row(OPERATIONS, "drain_place");
 ///   - OVS_DRAIN_PLACE_DRAIN_ELEVATION (ft): its height at the drain.
 ///   - OVS_DRAIN_PLACE_CONCRETE (yd3): concrete of the unrounded finish, margin with it.
 ///   - OVS_DRAIN_PLACE_BOUND (yd3): no place in the rectangle takes less.
-///   - OVS_DRAIN_PLACE_GAP (%): how far the concrete may be above the best, as a share of it.
+///   - OVS_DRAIN_PLACE_GAP (1): how far the concrete may be above the best, as a share of it.
 ///   - OVS_DRAIN_PLACE_PLACES: places at which the finish was solved.
 ///   - OVS_DRAIN_PLACE_ENDED: why the search ended: as close as asked, or the cap on places; 0 close, 1 cap.
 ///   - OVS_DRAIN_PLACE_BUILT_CONCRETE (yd3): concrete of the finish as rounded.
@@ -6928,7 +6928,7 @@ pub unsafe extern "C" fn ovs_drain_place_us(
 ///   - OVS_DRAIN_PLACE_DRAIN_ELEVATION (m): its height at the drain.
 ///   - OVS_DRAIN_PLACE_CONCRETE (m3): concrete of the unrounded finish, margin with it.
 ///   - OVS_DRAIN_PLACE_BOUND (m3): no place in the rectangle takes less.
-///   - OVS_DRAIN_PLACE_GAP (%): how far the concrete may be above the best, as a share of it.
+///   - OVS_DRAIN_PLACE_GAP (1): how far the concrete may be above the best, as a share of it.
 ///   - OVS_DRAIN_PLACE_PLACES: places at which the finish was solved.
 ///   - OVS_DRAIN_PLACE_ENDED: why the search ended: as close as asked, or the cap on places; 0 close, 1 cap.
 ///   - OVS_DRAIN_PLACE_BUILT_CONCRETE (m3): concrete of the finish as rounded.

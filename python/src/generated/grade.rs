@@ -1872,7 +1872,7 @@ static FINISH_CONFLICTS: crate::answers::RecordRow = crate::answers::RecordRow {
 ///     ...             ],
 ///     ...         },
 ///     ...     },
-///     ...     margin="0 in",
+///     ...     margin="1/4 in",
 ///     ...     demands={
 ///     ...         "name": ["least 3 in", "fall", "side door"],
 ///     ...         "kind": ["least_thickness", "least_fall", "at_most"],
@@ -4429,7 +4429,7 @@ static DRAIN_PLACE: crate::answers::RecordRow = crate::answers::RecordRow {
 ///         drain_elevation_ft, drain_elevation_m: its height at the drain [ft | m]
 ///         concrete_yd3, concrete_m3: concrete of the unrounded finish, margin with it [yd3 | m3]
 ///         bound_yd3, bound_m3: no place in the rectangle takes less [yd3 | m3]
-///         gap_percent: how far the concrete may be above the best, as a share of it [%]
+///         gap_ratio: how far the concrete may be above the best, as a share of it [1]
 ///         places: places at which the finish was solved
 ///         ended: why the search ended: as close as asked, or the cap on places: close, cap
 ///         built_concrete_yd3, built_concrete_m3: concrete of the finish as rounded [yd3 | m3]
@@ -4583,9 +4583,9 @@ impl DrainPlace {
     fn get_bound_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
         slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Si)
     }
-    /// How far the concrete may be above the best, as a share of it [%].
+    /// How far the concrete may be above the best, as a share of it [1].
     #[getter]
-    fn get_gap_percent<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+    fn get_gap_ratio<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
         slf.as_super().get().field(slf.py(), 7, overslab::quantity::System::Us)
     }
     /// Places at which the finish was solved.

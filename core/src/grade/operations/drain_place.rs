@@ -52,7 +52,7 @@ pub static DRAIN_PLACE: Operation = Operation {
         number!(drain_elevation: elevation in foot | meter, Range::ANY, "its height at the drain"),
         number!(concrete: volume in cubic_yard | cubic_meter, Range::NOT_NEGATIVE, "concrete of the unrounded finish, margin with it"),
         number!(bound: volume in cubic_yard | cubic_meter, Range::ANY, "no place in the rectangle takes less"),
-        number!(gap: share in percent | percent, Range::NOT_NEGATIVE, "how far the concrete may be above the best, as a share of it"),
+        number!(gap: ratio in one | one, Range::NOT_NEGATIVE, "how far the concrete may be above the best, as a share of it"),
         port!(places: Kind::Count(1, i64::MAX), "places at which the finish was solved"),
         port!(ended: Kind::Choice(Ended::WORDS), "why the search ended: as close as asked, or the cap on places"),
         number!(built_concrete: volume in cubic_yard | cubic_meter, Range::NOT_NEGATIVE, "concrete of the finish as rounded"),

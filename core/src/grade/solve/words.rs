@@ -82,11 +82,13 @@ impl Relaxed {
     pub fn said(&self, demands: &[Demand]) -> Option<String> {
         let demand = demands.get(self.demand)?;
         let name = &demand.name;
-        let by = small_length(self.by);
+        // Who gives way by what is told must have given way enough: changes are told up, what is left of a thickness down.
+        let by = inches(sixteenths(self.by, f64::ceil), 16);
+        let down = |figure: Length| inches(sixteenths((figure.base() - self.by).max(0.0), f64::floor), 16);
         let to = |figure: Length, by: f64| inches(Length::from_base((figure.base() + by).max(0.0)), 16);
         let fall_to = |figure: Slope, by: f64| fall(Slope::from_base((figure.base() + by).max(0.0)));
         Some(match &demand.wants {
-            Wants::LeastThickness { least, .. } => format!("{name}: {by} less, {}", to(*least, -self.by)),
+            Wants::LeastThickness { least, .. } => format!("{name}: {by} less, {}", down(*least)),
             Wants::GreatestThickness { most, .. } => format!("{name}: {by} more, {}", to(*most, self.by)),
             Wants::LeastFall { fall: figure, .. } => {
                 format!("{name}: no more than {}", fall_to(*figure, -self.by))
@@ -111,7 +113,7 @@ impl Kept {
             Measured::Length => "1/4 in",
             Measured::Slope => "0.1 %",
         };
-        if !self.binds {
+        if !self.binds && !self.is_close() {
             return format!("{} to spare", self.amount(self.slack));
         }
         let looser = self.prices.looser;
@@ -126,6 +128,16 @@ impl Kept {
             None => String::new(),
         };
         format!("each {step} {way} saves {yards}{money}{holds}")
+    }
+
+    /// Whether what it has to spare is less than could be read: 1/64 in, or 0.01 % of fall.
+    #[must_use]
+    pub fn is_close(&self) -> bool {
+        self.slack
+            < match self.measured {
+                Measured::Length => 0.0254 / 64.0,
+                Measured::Slope => 1e-4,
+            }
     }
 
     /// An amount in what the demand is counted in.
@@ -150,6 +162,13 @@ const fn loosened(wants: &Wants) -> &'static str {
         Wants::AtMost(_) => "higher",
         Wants::AtLeast(_) | Wants::Exactly(_) => "lower",
     }
+}
+
+/// Whole sixteenths of an inch below or above; a hair off a whole one is that one.
+fn sixteenths(metres: f64, whole: fn(f64) -> f64) -> Length {
+    const SIXTEENTH: f64 = 0.0254 / 16.0;
+    let (count, near) = (metres / SIXTEENTH, (metres / SIXTEENTH).round());
+    Length::from_base(SIXTEENTH * if (count - near).abs() < 1e-4 { near } else { whole(count) })
 }
 
 fn small_length(metres: f64) -> String {

@@ -59,7 +59,7 @@ pub static FINISH_CONFLICTS: Operation = Operation {
     ],
     basis: &[BasisId::Geometry, BasisId::LinearProgram],
     example: example!(
-        r#""margin": "0 in", "demands": {"name": ["least 3 in", "fall", "side door"], "kind": ["least_thickness", "least_fall", "at_most"],
+        r#""margin": "1/4 in", "demands": {"name": ["least 3 in", "fall", "side door"], "kind": ["least_thickness", "least_fall", "at_most"],
             "thickness": ["3 in", null, null], "fall": [null, "1/4 in/ft", null], "elevation": [null, null, "99.7 ft"],
             "edge": [null, "front", null], "x": [null, null, "0 ft"], "y": [null, null, "27 ft"]}"#
     ),
