@@ -61,16 +61,23 @@ impl Near {
         if count <= FEW {
             return None;
         }
-        let mut slacks: Vec<f64> = Vec::with_capacity(count);
-        slacks.extend(
-            program.blocks.iter().flat_map(|block| program.rows.slacks(block.clone(), x)).map(|(_, s)| s),
-        );
-        let mut sorted = slacks.clone();
-        let (_, slack, _) = sorted.select_nth_unstable_by(FEW, f64::total_cmp);
+        // About so many rows are wanted; a sample tells how near those are.
+        let every = count / FEW;
+        let mut sample: Vec<f64> = (program.blocks.iter())
+            .flat_map(|block| block.clone().step_by(every).map(|row| program.rows.slack(row, x)))
+            .collect();
+        let wanted = sample.len() / every.max(1);
+        let (_, slack, _) = sample.select_nth_unstable_by(wanted, f64::total_cmp);
         let slack = slack.max(2.0 * HELD);
-        let numbers = program.blocks.iter().flat_map(Clone::clone);
-        let near = numbers.zip(&slacks).filter(|(_, own)| **own <= slack).map(|(row, _)| row);
-        Some(Self { rows: near.collect(), slack })
+        let mut near = Vec::new();
+        for block in program.blocks {
+            program.rows.visit(block.clone(), x, x, |row, own, _| {
+                if own <= slack {
+                    near.push(row);
+                }
+            });
+        }
+        Some(Self { rows: near, slack })
     }
 }
 
@@ -192,13 +199,14 @@ impl Ray<'_> {
                 return nearest;
             }
         }
-        self.pieces.iter().fold(f64::INFINITY, |reach, piece| {
-            let slacks = rows.slacks(piece.rows.clone(), &place.x);
-            slacks.fold(reach, |reach, (row, slack)| {
+        let mut reach = f64::INFINITY;
+        for piece in &self.pieces {
+            rows.visit(piece.rows.clone(), &place.x, direction, |row, slack, rate| {
                 let rise = piece.rise(row);
-                shorter(reach, slack - place.gone * rise, rise - dot(rows.row(row), direction))
-            })
-        })
+                reach = shorter(reach, slack - place.gone * rise, rise - rate);
+            });
+        }
+        reach
     }
 }
 

@@ -88,6 +88,31 @@ impl Rows {
         block.zip(rows.zip(bounds).map(|(row, bound)| dot(row, x) - bound))
     }
 
+    /// Visits the rows of a block with their slack at a place, and with what it changes by per unit of a direction.
+    pub(crate) fn visit(
+        &self,
+        block: Range<usize>,
+        x: &[f64],
+        direction: &[f64],
+        mut visit: impl FnMut(usize, f64, f64),
+    ) {
+        let bounds = self.bounds[block.clone()].iter();
+        // One plane has three unknowns, and may have a million rows.
+        if let (&[a, b, c], &[u, v, w]) = (x, direction) {
+            let rows = self.coefficients[block.start * 3..block.end * 3].chunks_exact(3);
+            for ((number, row), bound) in block.zip(rows).zip(bounds) {
+                let slack = row[0] * a + row[1] * b + row[2] * c - bound;
+                visit(number, slack, row[0] * u + row[1] * v + row[2] * w);
+            }
+            return;
+        }
+        let width = self.width;
+        let rows = self.coefficients[block.start * width..block.end * width].chunks_exact(width);
+        for ((number, row), bound) in block.zip(rows).zip(bounds) {
+            visit(number, dot(row, x) - bound, dot(row, direction));
+        }
+    }
+
     /// The row that is broken most among every so many of a block, with its slack.
     pub(crate) fn worst_of_some(&self, block: Range<usize>, every: usize, x: &[f64]) -> Option<(usize, f64)> {
         let some = block.step_by(every).map(|row| (row, self.slack(row, x)));

@@ -109,12 +109,12 @@ pub fn sweep(survey: &Survey, asked: &Asked<'_>, demand: &str, values: &[f64]) -
 /// ```
 /// use overslab::grade::solve::{Demand, DrainAsked, DrainBounds, Wants, place_drain};
 /// use overslab::quantity::read;
-/// # use overslab::survey::input::SurveyInput;
+/// # use overslab::operation::record::Record;
 /// # let input = r#"{"outline": {"corners": [{"x": "0 ft", "y": "0 ft"}, {"x": "20 ft", "y": "0 ft"},
 /// #   {"x": "20 ft", "y": "16 ft"}, {"x": "0 ft", "y": "16 ft"}], "edges": ["door", "right", "back", "left"]},
 /// #   "shots": [{"x": "0 ft", "y": "0 ft", "elevation": "100 ft"}, {"x": "20 ft", "y": "0 ft", "elevation": "100 ft"},
 /// #   {"x": "20 ft", "y": "16 ft", "elevation": "100.1 ft"}, {"x": "0 ft", "y": "16 ft", "elevation": "100.05 ft"}]}"#;
-/// # let survey = serde_json::from_str::<SurveyInput>(input).unwrap().build()?;
+/// # let survey = overslab::survey::Survey::from_json(serde_json::from_str(input).unwrap())?;
 /// let least = Wants::LeastThickness { least: read("3 in")?, zone: None };
 /// let demands = [Demand::new("least 3 in", least)];
 /// let within = DrainBounds { x: [read("4 ft")?, read("16 ft")?], y: [read("4 ft")?, read("12 ft")?] };
