@@ -122,7 +122,7 @@ impl Kept {
         };
         let yards = number_in(crate::quantity::Volume::from_base(saved), &volume::unit::cubic_yard, 2);
         let money = price.map(|price| format!(" ({:.0})", saved * price.base())).unwrap_or_default();
-        let way = demand.map_or("looser", |demand| loosened(&demand.wants));
+        let way = demand.map_or(self.out_of_habit(), |demand| loosened(&demand.wants));
         let holds = match looser.holds {
             Some(holds) => format!(", up to {}", self.amount(holds)),
             None => String::new(),
@@ -138,6 +138,14 @@ impl Kept {
                 Measured::Length => 0.0254 / 64.0,
                 Measured::Slope => 1e-4,
             }
+    }
+
+    /// Which way a habit of setting out is loosened.
+    const fn out_of_habit(&self) -> &'static str {
+        match self.measured {
+            Measured::Length => "out of level",
+            Measured::Slope => "out of square",
+        }
     }
 
     /// An amount in what the demand is counted in.
