@@ -1860,12 +1860,12 @@ def finish_sweep(
         demand: the name of the demand; a text
         values: the values it takes in turn; a table of at least 1 row, each a value of the demand, in
             the column that goes with it, with the columns
-            length: a thickness or a tolerance [in | mm]; at least 0 in, at most 120 in (at least 0 mm,
-                at most 3048 mm); may be left out
-            fall: a fall [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least 0 %, at most 100 %);
-                may be left out
-            elevation: a height [ft | m]; at least -32808.3989501 ft, at most 32808.3989501 ft (at least
-                -10000 m, at most 10000 m); may be left out
+            length: the value of a thickness or a tolerance [in | mm]; at least 0 in, at most 120 in (at
+                least 0 mm, at most 3048 mm); may be left out
+            fall: the value of a fall [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least 0 %, at
+                most 100 %); may be left out
+            elevation: the value of a height [ft | m]; at least -32808.3989501 ft, at most 32808.3989501
+                ft (at least -10000 m, at most 10000 m); may be left out
         zones: corners of the zones that demands name; a table of at least 1 row, each a corner of a
             zone, in order; the corners of one zone stand together, with the columns; may be left out
             zone: name of the zone; a text

@@ -24,7 +24,7 @@ FAMILIES = {
     0: overslab.QuantityError, 1: overslab.QuantityError, 2: overslab.FormError, 3: overslab.FormError,
     4: overslab.SurveyError, 5: overslab.SurveyError, 6: overslab.GradeError, 9: overslab.BorderError,
     10: overslab.FormError, 11: overslab.FormError, 12: overslab.SurveyError, 13: overslab.GradeError, 14: overslab.SurveyError,
-    15: overslab.FormError, 16: overslab.SurveyError,
+    15: overslab.FormError, 16: overslab.SurveyError, 18: overslab.GradeError,
 }  # fmt: skip
 """The family of a code by its tens."""
 

@@ -11409,12 +11409,12 @@ int ovs_finish_conflicts_si_why(const ovs_survey *survey,
  *   steepest, 5 cross_fall, 6 level, 7 at_most, 8 at_least, 9 exactly.
  * - `demands_rows`: what the finish must keep: how many rows, each a demand on the finish; at least 1.
  * - `demand`, `demand_len`: the name of the demand.
- * - `values_length_in` (in): a thickness or a tolerance; at least 0 in, at most 120 in; may be left out; NaN for
- *   an empty cell, may be null.
- * - `values_fall_in_per_ft` (in/ft): a fall; at least 0 in/ft, at most 12 in/ft; may be left out; NaN for an empty
- *   cell, may be null.
- * - `values_elevation_ft` (ft): a height; at least -32808.3989501 ft, at most 32808.3989501 ft; may be left out;
- *   NaN for an empty cell, may be null.
+ * - `values_length_in` (in): the value of a thickness or a tolerance; at least 0 in, at most 120 in; may be left
+ *   out; NaN for an empty cell, may be null.
+ * - `values_fall_in_per_ft` (in/ft): the value of a fall; at least 0 in/ft, at most 12 in/ft; may be left out; NaN
+ *   for an empty cell, may be null.
+ * - `values_elevation_ft` (ft): the value of a height; at least -32808.3989501 ft, at most 32808.3989501 ft; may
+ *   be left out; NaN for an empty cell, may be null.
  * - `values_rows`: the values it takes in turn: how many rows, each a value of the demand, in the column that goes
  *   with it; at least 1.
  * - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be null.
@@ -11498,12 +11498,12 @@ ovs_answer *ovs_finish_sweep_us(const ovs_survey *survey,
  *   steepest, 5 cross_fall, 6 level, 7 at_most, 8 at_least, 9 exactly.
  * - `demands_rows`: what the finish must keep: how many rows, each a demand on the finish; at least 1.
  * - `demand`, `demand_len`: the name of the demand.
- * - `values_length_mm` (mm): a thickness or a tolerance; at least 0 mm, at most 3048 mm; may be left out; NaN for
- *   an empty cell, may be null.
- * - `values_fall_percent` (%): a fall; at least 0 %, at most 100 %; may be left out; NaN for an empty cell, may be
- *   null.
- * - `values_elevation_m` (m): a height; at least -10000 m, at most 10000 m; may be left out; NaN for an empty
+ * - `values_length_mm` (mm): the value of a thickness or a tolerance; at least 0 mm, at most 3048 mm; may be left
+ *   out; NaN for an empty cell, may be null.
+ * - `values_fall_percent` (%): the value of a fall; at least 0 %, at most 100 %; may be left out; NaN for an empty
  *   cell, may be null.
+ * - `values_elevation_m` (m): the value of a height; at least -10000 m, at most 10000 m; may be left out; NaN for
+ *   an empty cell, may be null.
  * - `values_rows`: the values it takes in turn: how many rows, each a value of the demand, in the column that goes
  *   with it; at least 1.
  * - `layout`: the facets in plan: a finish whose heights do not count; one plane if it is left out; may be null.

@@ -18,9 +18,9 @@ static VALUES: TableType = TableType {
     name: "values",
     meaning: "a value of the demand, in the column that goes with it",
     columns: &[
-        number!(length: length in inch | millimeter, LEAST, "a thickness or a tolerance"; optional),
-        number!(fall: slope in inch_per_foot | percent, FALL, "a fall"; optional),
-        number!(elevation: elevation in foot | meter, HEIGHT, "a height"; optional),
+        number!(length: length in inch | millimeter, LEAST, "the value of a thickness or a tolerance"; optional),
+        number!(fall: slope in inch_per_foot | percent, FALL, "the value of a fall"; optional),
+        number!(elevation: elevation in foot | meter, HEIGHT, "the value of a height"; optional),
     ],
     least_rows: 1,
 };
