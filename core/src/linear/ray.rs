@@ -66,7 +66,8 @@ impl Near {
         let mut sample: Vec<f64> = (program.blocks.iter())
             .flat_map(|block| block.clone().step_by(every).map(|row| program.rows.slack(row, x)))
             .collect();
-        let wanted = sample.len() / every.max(1);
+        // There are more rows than are wanted, so this is one of the sample.
+        let wanted = sample.len() * FEW / count;
         let (_, slack, _) = sample.select_nth_unstable_by(wanted, f64::total_cmp);
         let slack = slack.max(2.0 * HELD);
         let mut near = Vec::new();

@@ -202,9 +202,15 @@ fn what_equations_leave_free() {
 /// With the near rows alone the walk must come out as with all of them.
 #[test]
 fn near_rows_are_enough() {
+    for count in [4_097, 5_000, 8_191, 8_192, 20_000] {
+        near_rows_are_enough_of(count);
+    }
+}
+
+fn near_rows_are_enough_of(count: usize) {
     let mut random = Random::new(7);
     let mut rows = Rows::new(3);
-    for _ in 0..20_000 {
+    for _ in 0..count {
         let [x, y] = [random.between(-1.0, 1.0), random.between(-1.0, 1.0)];
         rows.push(&[1.0, x, y], random.between(-0.05, 0.05) - 0.02 * (x * x + y * y));
     }
@@ -218,7 +224,7 @@ fn near_rows_are_enough() {
     for (moving, sign) in [(0, 1.0), (0, -1.0), (1, 1.0), (1, -1.0)] {
         let rise = |block: usize| Rise::Same(if block == moving { sign } else { 0.0 });
         let pieces =
-            vec![Piece { rows: 0..20_000, rise: rise(0) }, Piece { rows: 20_000..20_001, rise: rise(1) }];
+            vec![Piece { rows: 0..count, rise: rise(0) }, Piece { rows: count..count + 1, rise: rise(1) }];
         let walk = |near: Option<&Near>| {
             Ray { pieces: pieces.clone(), near, farthest: f64::INFINITY }.walk(&program, &found)
         };

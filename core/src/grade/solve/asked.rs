@@ -36,7 +36,7 @@ pub struct MayGrind {
     pub price: Option<VolumePrice>,
 }
 
-/// Fewer demands than this make a list that can be searched for all that contradicts.
+/// A list of more demands than this cannot be searched for all that contradicts.
 const MOST_DEMANDS: usize = 60;
 
 impl Asked<'_> {

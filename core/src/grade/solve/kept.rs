@@ -6,9 +6,11 @@ use super::prices::{self, Prices, Pricing};
 use super::problem::{Found, Problem};
 use super::rows::Block;
 use crate::geometry::Point;
+use crate::geometry::predicates::cross;
 use crate::linear::Solver;
 use crate::quantity::{Elevation, Length, Typed};
 use crate::survey::old_slab::SlabPlace;
+use crate::survey::surface::Triangle;
 
 /// A demand at the answer.
 #[derive(Clone, Debug, PartialEq)]
@@ -25,7 +27,7 @@ pub struct Kept {
     pub slack: f64,
     /// How far the built finish is from it.
     pub slack_built: f64,
-    /// Where it binds: the old slab there.
+    /// Where it binds: the old slab there; none beside the work.
     pub at: Option<SlabPlace>,
     /// What it costs.
     pub prices: Prices,
@@ -59,7 +61,7 @@ pub(super) fn all(
             binds,
             slack: clean(slack),
             slack_built: clean(slack),
-            at: at.map(|at| on_slab(problem, at)),
+            at: at.and_then(|at| on_slab(problem, at)),
             prices: {
                 let prices = match binds || problem.prices_the_cost(block.demand) {
                     true => pricing.of(block),
@@ -111,20 +113,26 @@ fn clean(slack: f64) -> f64 {
     if slack.abs() < 1e-10 { 0.0 } else { slack }
 }
 
-/// A place with the old slab under it, and the shot that it is.
-fn on_slab(problem: &Problem<'_, '_>, at: Point) -> SlabPlace {
+/// A place with the old slab under it, and the shot that it is; none beside the work, where there is no old slab.
+fn on_slab(problem: &Problem<'_, '_>, at: Point) -> Option<SlabPlace> {
     let survey = problem.layout.survey;
     let whole = survey.surface().whole();
-    let near = |place: Point| place.distance(at) < 1e-9;
-    let shot = whole.shots().find(|(_, place, _)| near(*place));
+    let shot = whole.shots().find(|(_, place, _)| place.distance(at) < 1e-9);
     let height = shot.map(|(.., height)| height).or_else(|| {
-        let corners = whole.triangles().flat_map(|triangle| triangle.corners);
-        corners.filter(|corner| near(corner.at)).map(|corner| corner.height).next()
-    });
-    SlabPlace {
+        let plane =
+            whole.triangles().filter(|triangle| holds(triangle, at)).find_map(|triangle| triangle.plane());
+        plane.map(|plane| plane.height_at(at))
+    })?;
+    Some(SlabPlace {
         x: Length::from_base(at.x),
         y: Length::from_base(at.y),
-        elevation: Elevation::from_base(height.unwrap_or(f64::NAN)),
+        elevation: Elevation::from_base(height),
         shot: shot.map(|(number, ..)| survey.shots().name(number)),
-    }
+    })
+}
+
+/// Whether a place lies in a triangle, or on its side but for rounding.
+fn holds(triangle: &Triangle, at: Point) -> bool {
+    let [a, b, c] = triangle.corners.map(|corner| corner.at);
+    [(a, b), (b, c), (c, a)].into_iter().all(|(from, to)| cross(from, to, at) >= -1e-9)
 }

@@ -296,7 +296,10 @@ impl<'l, 'a> Problem<'l, 'a> {
 
     /// Adds the plane that touches the cost at an answer; the cost there.
     fn hold_cost_up(&mut self, x: &[f64]) -> Result<f64> {
-        let Some(grinding) = &self.grinding else { return self.exact(x) };
+        // Without grinding nothing has to hold it up.
+        let Some(grinding) = &self.grinding else {
+            return Ok(self.cost.iter().zip(x).map(|(a, b)| a * b).sum());
+        };
         let touch = grinding.touching(self.layout, &x[..self.layout.width()])?;
         let unit = cost_unit(self.layout, grinding);
         let mut row: Vec<f64> = touch.slope.iter().map(|slope| -slope / unit).collect();
@@ -413,16 +416,6 @@ impl<'l, 'a> Problem<'l, 'a> {
         let touch = grinding.touching(self.layout, &x[..width]).ok()?;
         let along: f64 = touch.slope.iter().zip(&direction[..width]).map(|(slope, by)| slope * by).sum();
         Some(along + restored * touch.by_least)
-    }
-
-    /// The cost of the unknowns, exactly.
-    pub(super) fn exact(&self, x: &[f64]) -> Result<f64> {
-        match &self.grinding {
-            Some(grinding) => {
-                grinding.touching(self.layout, &x[..self.layout.width()]).map(|touch| touch.value)
-            }
-            None => Ok(self.cost.iter().zip(x).map(|(a, b)| a * b).sum()),
-        }
     }
 }
 
