@@ -13,14 +13,17 @@ pub extern crate uom;
 #[doc = include_str!("../../README.md")]
 pub struct Readme;
 
+pub mod asbuilt;
 pub mod assumption;
 pub mod basis;
 pub mod caution;
+pub mod clearance;
 pub mod failure;
 pub mod geometry;
 pub mod grade;
 pub mod job;
 mod linear;
+pub mod marks;
 pub mod note;
 pub mod operation;
 pub mod operations;

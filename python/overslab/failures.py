@@ -8,6 +8,9 @@ __all__ = [
     "FormError",
     "SurveyError",
     "GradeError",
+    "MarksError",
+    "ClearanceError",
+    "AsBuiltError",
     "BorderError",
 ]
 
@@ -115,6 +118,24 @@ class GradeError(OverslabError, ValueError):
     185 DRAIN_NOWHERE: the demands can be kept with the drain at no place where it may be.
     186 DRAIN_NOT_FOUND: the search ended before it found a place where the demands can be kept.
     187 ZONE_UNKNOWN: no zone has this name.
+    """
+
+
+class MarksError(OverslabError, ValueError):
+    """Marks cannot be set out as asked.
+
+    """
+
+
+class ClearanceError(OverslabError, ValueError):
+    """A door, a step, a fitting or an approach cannot be judged as given.
+
+    """
+
+
+class AsBuiltError(OverslabError, ValueError):
+    """The floor that was built cannot be judged by what was measured.
+
     """
 
 

@@ -24,7 +24,8 @@ FAMILIES = {
     0: overslab.QuantityError, 1: overslab.QuantityError, 2: overslab.FormError, 3: overslab.FormError,
     4: overslab.SurveyError, 5: overslab.SurveyError, 6: overslab.GradeError, 9: overslab.BorderError,
     10: overslab.FormError, 11: overslab.FormError, 12: overslab.SurveyError, 13: overslab.GradeError, 14: overslab.SurveyError,
-    15: overslab.FormError, 16: overslab.SurveyError, 18: overslab.GradeError,
+    15: overslab.FormError, 16: overslab.SurveyError, 18: overslab.GradeError, 19: overslab.MarksError,
+    20: overslab.GradeError, 21: overslab.ClearanceError, 22: overslab.ClearanceError, 23: overslab.AsBuiltError,
 }  # fmt: skip
 """The family of a code by its tens."""
 
@@ -34,8 +35,8 @@ OTHERS = dict.fromkeys([106, 107, 115, 116, 117, 118, 119, 153], overslab.Survey
 
 def operation(name: str) -> Any:
     """The function of that name, wherever its module is."""
-    modules = [overslab.survey, overslab.grade, overslab.order, overslab.job]
-    return next(getattr(module, name) for module in modules if name in module.__all__)
+    module = getattr(overslab, overslab.OPERATIONS[name]["module"])
+    return getattr(module, name)
 
 
 def refused(call: Any, case: dict[str, Any], line: int | None = None) -> None:

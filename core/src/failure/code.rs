@@ -45,13 +45,28 @@ pub enum Family {
     Survey,
     /// The finish cannot be made as asked.
     Grade,
+    /// Marks cannot be set out as asked.
+    Marks,
+    /// A door, a step, a fitting or an approach cannot be judged as given.
+    Clearance,
+    /// The floor that was built cannot be judged by what was measured.
+    AsBuilt,
     /// The border between the engine and its caller was used wrongly.
     Border,
 }
 
 impl Family {
     /// Every family.
-    pub const ALL: &'static [Self] = &[Self::Quantity, Self::Form, Self::Survey, Self::Grade, Self::Border];
+    pub const ALL: &'static [Self] = &[
+        Self::Quantity,
+        Self::Form,
+        Self::Survey,
+        Self::Grade,
+        Self::Marks,
+        Self::Clearance,
+        Self::AsBuilt,
+        Self::Border,
+    ];
 
     /// The word for it.
     #[must_use]
@@ -61,6 +76,9 @@ impl Family {
             Self::Form => "Form",
             Self::Survey => "Survey",
             Self::Grade => "Grade",
+            Self::Marks => "Marks",
+            Self::Clearance => "Clearance",
+            Self::AsBuilt => "AsBuilt",
             Self::Border => "Border",
         }
     }
@@ -73,6 +91,9 @@ impl Family {
             Self::Form => "The form of the input: keys, kinds, lengths of lists.",
             Self::Survey => "The survey or the outline contradicts itself or does not suffice.",
             Self::Grade => "The finish cannot be made as asked.",
+            Self::Marks => "Marks cannot be set out as asked.",
+            Self::Clearance => "A door, a step, a fitting or an approach cannot be judged as given.",
+            Self::AsBuilt => "The floor that was built cannot be judged by what was measured.",
             Self::Border => "The border between the engine and its caller was used wrongly.",
         }
     }

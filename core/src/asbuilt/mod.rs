@@ -1,0 +1,3 @@
+//! Was it built so: the floor that was poured, held against what was planned.
+
+pub mod operations;

@@ -1,0 +1,3 @@
+//! What the new floor does to doors, steps, fittings and the ground outside.
+
+pub mod operations;
