@@ -18,6 +18,7 @@ pub mod assumption;
 pub mod basis;
 pub mod caution;
 pub mod clearance;
+pub mod condition;
 pub mod failure;
 pub mod geometry;
 pub mod grade;
@@ -28,6 +29,7 @@ pub mod note;
 pub mod operation;
 pub mod operations;
 pub mod order;
+pub mod overlay;
 pub mod quantity;
 #[cfg(feature = "specimen")]
 pub mod specimen;

@@ -7,7 +7,7 @@ Made from the table of operations; do not edit.
 from overslab import failures, results, typing
 from overslab import survey, grade, order, job
 from overslab._overslab import OPERATIONS, __version__
-from overslab.failures import OverslabError, QuantityError, FormError, SurveyError, GradeError, MarksError, ClearanceError, AsBuiltError, BorderError
+from overslab.failures import OverslabError, QuantityError, FormError, SurveyError, GradeError, MarksError, ConditionError, OverlayError, ClearanceError, AsBuiltError, BorderError
 from overslab.survey import Outline, Survey, Points, Tin
 from overslab.grade import Finish
 from overslab.job import Job
@@ -28,6 +28,8 @@ __all__ = [
     "SurveyError",
     "GradeError",
     "MarksError",
+    "ConditionError",
+    "OverlayError",
     "ClearanceError",
     "AsBuiltError",
     "BorderError",

@@ -9,6 +9,8 @@ __all__ = [
     "SurveyError",
     "GradeError",
     "MarksError",
+    "ConditionError",
+    "OverlayError",
     "ClearanceError",
     "AsBuiltError",
     "BorderError",
@@ -123,6 +125,18 @@ class GradeError(OverslabError, ValueError):
 
 class MarksError(OverslabError, ValueError):
     """Marks cannot be set out as asked.
+
+    """
+
+
+class ConditionError(OverslabError, ValueError):
+    """The old slab cannot be judged by what was found.
+
+    """
+
+
+class OverlayError(OverslabError, ValueError):
+    """An overlay, its thickness or its strength cannot be figured as given.
 
     """
 

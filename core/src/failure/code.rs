@@ -47,6 +47,10 @@ pub enum Family {
     Grade,
     /// Marks cannot be set out as asked.
     Marks,
+    /// The old slab cannot be judged by what was found.
+    Condition,
+    /// An overlay, its thickness or its strength cannot be figured as given.
+    Overlay,
     /// A door, a step, a fitting or an approach cannot be judged as given.
     Clearance,
     /// The floor that was built cannot be judged by what was measured.
@@ -63,6 +67,8 @@ impl Family {
         Self::Survey,
         Self::Grade,
         Self::Marks,
+        Self::Condition,
+        Self::Overlay,
         Self::Clearance,
         Self::AsBuilt,
         Self::Border,
@@ -77,6 +83,8 @@ impl Family {
             Self::Survey => "Survey",
             Self::Grade => "Grade",
             Self::Marks => "Marks",
+            Self::Condition => "Condition",
+            Self::Overlay => "Overlay",
             Self::Clearance => "Clearance",
             Self::AsBuilt => "AsBuilt",
             Self::Border => "Border",
@@ -92,6 +100,8 @@ impl Family {
             Self::Survey => "The survey or the outline contradicts itself or does not suffice.",
             Self::Grade => "The finish cannot be made as asked.",
             Self::Marks => "Marks cannot be set out as asked.",
+            Self::Condition => "The old slab cannot be judged by what was found.",
+            Self::Overlay => "An overlay, its thickness or its strength cannot be figured as given.",
             Self::Clearance => "A door, a step, a fitting or an approach cannot be judged as given.",
             Self::AsBuilt => "The floor that was built cannot be judged by what was measured.",
             Self::Border => "The border between the engine and its caller was used wrongly.",
