@@ -5,22 +5,22 @@ use crate::operation::{Column, Columns, Value};
 use crate::quantity::Typed;
 
 /// A column of numbers, one for each row.
-pub(super) fn numbers<T>(rows: &[T], number: impl Fn(&T) -> f64) -> Column {
+pub(crate) fn numbers<T>(rows: &[T], number: impl Fn(&T) -> f64) -> Column {
     Column::Numbers(rows.iter().map(number).collect())
 }
 
 /// A column of numbers that some rows lack.
-pub(super) fn some_numbers<T, Q: Typed>(rows: &[T], number: impl Fn(&T) -> Option<Q>) -> Column {
+pub(crate) fn some_numbers<T, Q: Typed>(rows: &[T], number: impl Fn(&T) -> Option<Q>) -> Column {
     numbers(rows, |row| number(row).map_or(f64::NAN, Typed::base))
 }
 
 /// A column of whole numbers.
-pub(super) fn counts<T>(rows: &[T], count: impl Fn(&T) -> usize) -> Column {
+pub(crate) fn counts<T>(rows: &[T], count: impl Fn(&T) -> usize) -> Column {
     Column::Counts(rows.iter().map(|row| Some(count(row) as i64)).collect())
 }
 
 /// A table of these columns.
-pub(super) fn table(rows: usize, columns: impl IntoIterator<Item = Column>) -> Value {
+pub(crate) fn table(rows: usize, columns: impl IntoIterator<Item = Column>) -> Value {
     Value::Table(Columns { rows, columns: columns.into_iter().collect() })
 }
 

@@ -3,7 +3,7 @@
 mod areas;
 mod bands;
 mod clean_up;
-mod columns;
+pub(crate) mod columns;
 mod contours;
 mod drain_place;
 mod drains;
