@@ -116,6 +116,48 @@ bases! {
         "a full truck carries about 10 yd3";
     Prismoid, "prismoid", published("Surveying textbooks, earthwork volumes", "any", "prismoidal formula", Seen::Read),
         "V = L (A1 + 4 Am + A2) / 6";
+    OverlayChoice, "overlay_choice",
+        published("ACI 302.1R and ACI 325.13R", "several", "choice of overlay by the old slab's condition", Seen::Memory),
+        "tight, still cracks over a slab that sounds whole: bond or pour over; stepped, rocking, pumping or broken: do not bond";
+    OverlayOverSettled, "overlay_over_settled",
+        published("Concrete Construction, answer on topping a cracked and settled slab", "citing ACI 302.1R-80", "choice of topping", Seen::Read),
+        "over random cracks and settled offsets: not bonded; unbonded over a compacted sand layer that covers the high spots";
+    ToppingPreparation, "topping_preparation",
+        published("Concrete Construction, preparing for a topping", "any", "moving cracks; contamination", Seen::Read),
+        "before bonding, moving cracks are stabilised, filled or stitched, and contamination is taken off down to clean concrete";
+    PartlyBondedToppings, "partly_bonded_toppings",
+        published("Concrete Construction, on floor toppings", "any", "partly bonded toppings", Seen::Read),
+        "a floor topping that bonds in part counts as a failure: old cracks will show";
+    BreakerAndBase, "breaker_and_base",
+        published("American Society of Concrete Contractors, answer on toppings", "any", "bond breakers; roughness", Seen::Read),
+        "unbonded: sheet, felt, waterproof paper or wax cure over a base patched to a fair plane; bonded: about 1/4 in rough";
+    BondedPreparation, "bonded_preparation",
+        published("UFC 3-260-02", "any", "chapter 17, fully bonded overlays", Seen::Read),
+        "milled or shotblasted, then blasted clean; grout just ahead of the concrete, dried grout taken off";
+    Sounding, "sounding", published("ASTM D4580", "any", "sounding of delaminations", Seen::Memory),
+        "a hammer or a chain tells hollow places";
+    BondingAgents, "bonding_agents",
+        published("ASTM C1059", "any", "type I, which wets again, and type II", Seen::Memory),
+        "an agent that wets again is for dry places indoors only";
+    BondedLeast, "bonded_least", published("ACI 302.1R", "any", "bonded toppings", Seen::Memory),
+        "a bonded topping is at least 3/4 in thick";
+    OldSlabPractice, "old_slab_practice", Kind::CommonPractice,
+        "a sound slab is poured over at 3 in and more, bonded to below that; broken, settling and heaving slabs come out";
+    SettlementUnknown, "settlement_unknown", Kind::CommonPractice,
+        "settlement that nobody knows counts as live where its signs are fresh or a step is over 1/2 in; else a second reading or an exclusion in writing";
+    SpaceBelow, "space_below", Kind::CommonPractice, "what lies under a slab is known, by drilling if need be, before it is loaded";
+    SuspendedSlab, "suspended_slab", Kind::CommonPractice, "a slab that spans takes more weight only by an engineer's figures";
+    FrostBetweenLayers, "frost_between_layers", Kind::CommonPractice,
+        "water between two slabs freezes and lifts the upper one: outdoors bonded, or 4 in and more on a drained layer with an open lower edge and sealed joints";
+    CutIntoOldSlab, "cut_into_old_slab", Kind::CommonPractice, "pipes, wires and tendons are found and marked before an old slab is cut, drilled or broken";
+    AnchoredPosts, "anchored_posts", Kind::CommonPractice, "posts of lifts and hoists are not anchored in a topping; the maker and an engineer say what carries them";
+    OldCoverings, "old_coverings", Kind::CommonPractice, "coverings and paint of unknown age are tested for asbestos and lead first";
+    LoadedToppings, "loaded_toppings", Kind::CommonPractice, "3 in unbonded carries feet and cars; trucks, wash bays and jacks want 4 in and more, by stress";
+    BondPerPanel, "bond_per_panel", Kind::CommonPractice, "a panel is bonded or not as a whole; a change lies on a full-depth joint, at best over an old one";
+    SiteWords, "site_words", Kind::CommonPractice,
+        "hairline, card, coin: cracks of 0.01, 0.03, 0.06 in; coin, pencil: steps of 1/16, 1/4 in; hollow spots, a lot: 5, 25 %; a nominal 4 in is 3 1/2 in";
+    PullOffTest, "pull_off_test", Kind::ProjectSpecification, "what the prepared surface must hold in a pull-off test";
+    RubbleFigures, "rubble_figures", Kind::CommonPractice, "broken concrete weighs 4,050 lb/yd3 in place and bulks by 1.4 to 1.6";
 }
 
 impl BasisId {

@@ -30,5 +30,10 @@ macro_rules! cautions {
 cautions! {
     Silica, "silica", "Dry sawing and grinding make silica dust: wet or with extraction, and a mask.";
     Caustic, "caustic", "Fresh concrete burns skin and eyes: gloves, boots, glasses, and water at hand.";
+    OldCoverings, "old_coverings", "Old tile, glue, paint and felt may hold asbestos or lead: have them tested before anything is scraped, ground, sawn or broken.";
+    SuspendedFloors, "suspended_floors", "A slab with air under it carries new concrete only by an engineer's figures: keep loads off until then.";
+    SpacesBelow, "spaces_below", "Cisterns, septic tanks, cellars and washed-out hollows lie under slabs: nobody and no truck stands over one until it is opened and made safe.";
+    PipesAndTendons, "pipes_and_tendons", "Heating pipes, wires and stressed cables lie in old slabs: find and mark them before anything is cut, drilled or broken. A cut cable kills.";
+    AnchoredLifts, "anchored_lifts", "Lift and hoist posts are not anchored in a topping: ask the maker for the slab that it needs, and an engineer. No capacity is given here.";
     LocalCode, "local_code", "Local code and licensed practice decide; this is arithmetic, not an approval.";
 }
