@@ -114,6 +114,30 @@ bases! {
     TruckLoad, "truck_load",
         published("NRMCA fleet survey", "2017", "table 4: typical full load 9.8 yd3, range 8.2 to 11.8", Seen::Quoted),
         "a full truck carries about 10 yd3";
+    FlatnessNumbers, "flatness_numbers",
+        published("ASTM E1155, floor flatness and floor levelness numbers", "M-96", "q and z over readings 12 in apart", Seen::Read),
+        "q = rise less the rise before, z = rise over 10 ft, by their mean and standard deviation";
+    FlatnessConstants, "flatness_constants",
+        published("ASTM E1155, floor flatness and floor levelness numbers", "any", "FF, FL and their combination", Seen::Memory),
+        "FF = 4.57 in / (3 S + |mean| of q), FL = 12.5 in / (3 S + |mean| of z); many: F = sqrt(sum n / sum(n / F2))";
+    FlatnessLayout, "flatness_layout",
+        published("ASTM E1155, floor flatness and floor levelness numbers", "M-96", "lines and readings, as in the record of a measured floor", Seen::Quoted),
+        "lines of 12 readings and 11 ft or more, 2 ft from edges, 4 ft apart";
+    FlatnessReadings, "flatness_readings",
+        published("ASTM E1155, floor flatness and floor levelness numbers", "any", "least number of readings", Seen::Memory),
+        "at least 2 sqrt(A) rises over 10 ft, from 1600 ft2 on A / 20, A in ft2";
+    FlatnessClasses, "flatness_classes",
+        published("ACI 117, tolerances for concrete construction", "10", "table 4.8.5.1; 4.8.5.3", Seen::Read),
+        "FF and FL by class over all, and 3/5 of them for every section";
+    FlatnessOnSlope, "flatness_on_slope",
+        published("Flatwork guidance on floors that fall", "several", "levelness", Seen::Memory),
+        "levelness is not used where a floor falls; flatness is told with the plan taken off";
+    StraightedgeClasses, "straightedge_classes",
+        published("ACI 117, tolerances for concrete construction", "10", "straightedge of 10 ft", Seen::Memory),
+        "nine gaps in ten and all gaps within limits by class";
+    StraightedgeNumbers, "straightedge_numbers",
+        published("ACI 302.1R, guide to concrete floor and slab construction", "any", "flatness against gaps", Seen::Memory),
+        "FF 12, 20, 25, 32, 50 go roughly with gaps of 1/2, 5/16, 1/4, 3/16, 1/8 in under 10 ft";
     Prismoid, "prismoid", published("Surveying textbooks, earthwork volumes", "any", "prismoidal formula", Seen::Read),
         "V = L (A1 + 4 Am + A2) / 6";
     OverlayChoice, "overlay_choice",

@@ -72,6 +72,12 @@ notes! {
     HabitDropped = 67, "HABIT_DROPPED", "the demands leave no room for a level line or a square fall that would be set out";
     StepsFiner = 68, "STEPS_FINER", "the finish could not be rounded to the step asked for";
     StepsNotProved = 69, "STEPS_NOT_PROVED", "the search for a rounded finish ended before it was proved to be the best";
+    PerfectLine = 90, "PERFECT_LINE", "a profile without any deviation has no finite number of flatness or levelness";
+    ProfileMetric = 91, "PROFILE_METRIC", "readings 300 mm apart flatter the floor under the constant for 12 in";
+    ReadingsTooFew = 92, "READINGS_TOO_FEW", "a line or a section has fewer readings than the standard judges by";
+    ProfileLayout = 93, "PROFILE_LAYOUT", "lines run nearer to an edge or to one another than the standard has them";
+    LevelnessOnSlope = 94, "LEVELNESS_ON_SLOPE", "levelness is not used on a floor that falls";
+    PlanBends = 95, "PLAN_BENDS", "readings over a bend of the plan were left out";
 }
 
 impl NoteCode {

@@ -1,7 +1,7 @@
 //! The table: every public operation, gathered from beside its module.
 
 use crate::operation::{Kind, Operation, RecordType};
-use crate::{grade, job, order, survey};
+use crate::{asbuilt, grade, job, order, survey};
 
 /// Every operation, in the order of the job.
 pub static OPERATIONS: &[&Operation] = &[
@@ -68,6 +68,10 @@ pub static OPERATIONS: &[&Operation] = &[
     &order::operations::PRISMOID,
     &order::operations::TRUCKS,
     &order::operations::ORDER,
+    &asbuilt::operations::FLATNESS_LINE,
+    &asbuilt::operations::FLATNESS,
+    &asbuilt::operations::FLATNESS_COMBINED,
+    &asbuilt::operations::STRAIGHTEDGE,
     &job::operations::JOB_FROM_TEXT,
     &job::operations::REPORT,
 ];

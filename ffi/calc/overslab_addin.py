@@ -93,6 +93,10 @@ OPERATIONS = (
     ("ovsFinishSolved", "finish_solved"),
     ("ovsFinishConflicts", "finish_conflicts"),
     ("ovsFinishSweep", "finish_sweep"),
+    ("ovsFlatnessLine", "flatness_line"),
+    ("ovsFlatness", "flatness"),
+    ("ovsFlatnessCombined", "flatness_combined"),
+    ("ovsStraightedge", "straightedge"),
 )
 SYSTEMS = ("us", "si")
 

@@ -2858,6 +2858,154 @@ Public Function OVS_ORDER_SI_GET(ByVal result As Variant, ByVal floor_m3 As Vari
     OVS_ORDER_SI_GET = Called("order", "si", "get", result, Array(floor_m3, extras, allowances, step_m3, capacity_m3))
 End Function
 
+' Flatness (FF) and levelness (FL) of a floor along one line of readings 12 in or 300 mm apart.
+' readings: the readings; a range with the columns elevation_in
+' spacing_in: how far apart the readings stand: 12 in or 300 mm (in); at least 0.393700787402 in, at most 393.700787402 in; left out: 12 in, because the standard in inches reads every foot
+' factor: the constant for flatness, as the standard's text in inches or in millimetres has it; 4.57 in or 115.8 mm; left out: 4.57 in, because the text in inches came first
+' Gives ff_ratio (flatness; none for a perfect line), fl_ratio (levelness; none for fewer than 12 readings and for a level line), length_ft (length of the line), q_count (how many bends), q_mean_in (their mean), q_deviation_in (their standard deviation), z_count (how many rises over ten spacings), z_mean_in (their mean), z_deviation_in (their standard deviation; none of fewer than two), q (the bends), z (the rises over ten spacings).
+Public Function OVS_FLATNESS_LINE_US(ByVal readings As Variant, Optional ByVal spacing_in As Variant, Optional ByVal factor As Variant) As Variant
+    OVS_FLATNESS_LINE_US = Called("flatness_line", "us", "value", "", Array(readings, spacing_in, factor))
+End Function
+
+Public Function OVS_FLATNESS_LINE_US_WHY(ByVal readings As Variant, Optional ByVal spacing_in As Variant, Optional ByVal factor As Variant) As Variant
+    OVS_FLATNESS_LINE_US_WHY = Called("flatness_line", "us", "why", "", Array(readings, spacing_in, factor))
+End Function
+
+Public Function OVS_FLATNESS_LINE_US_GET(ByVal result As Variant, ByVal readings As Variant, Optional ByVal spacing_in As Variant, Optional ByVal factor As Variant) As Variant
+    OVS_FLATNESS_LINE_US_GET = Called("flatness_line", "us", "get", result, Array(readings, spacing_in, factor))
+End Function
+
+' Flatness (FF) and levelness (FL) of a floor along one line of readings 12 in or 300 mm apart.
+' readings: the readings; a range with the columns elevation_mm
+' spacing_mm: how far apart the readings stand: 12 in or 300 mm (mm); at least 10 mm, at most 10000 mm; left out: 12 in, because the standard in inches reads every foot
+' factor: the constant for flatness, as the standard's text in inches or in millimetres has it; 4.57 in or 115.8 mm; left out: 4.57 in, because the text in inches came first
+' Gives ff_ratio (flatness; none for a perfect line), fl_ratio (levelness; none for fewer than 12 readings and for a level line), length_m (length of the line), q_count (how many bends), q_mean_mm (their mean), q_deviation_mm (their standard deviation), z_count (how many rises over ten spacings), z_mean_mm (their mean), z_deviation_mm (their standard deviation; none of fewer than two), q (the bends), z (the rises over ten spacings).
+Public Function OVS_FLATNESS_LINE_SI(ByVal readings As Variant, Optional ByVal spacing_mm As Variant, Optional ByVal factor As Variant) As Variant
+    OVS_FLATNESS_LINE_SI = Called("flatness_line", "si", "value", "", Array(readings, spacing_mm, factor))
+End Function
+
+Public Function OVS_FLATNESS_LINE_SI_WHY(ByVal readings As Variant, Optional ByVal spacing_mm As Variant, Optional ByVal factor As Variant) As Variant
+    OVS_FLATNESS_LINE_SI_WHY = Called("flatness_line", "si", "why", "", Array(readings, spacing_mm, factor))
+End Function
+
+Public Function OVS_FLATNESS_LINE_SI_GET(ByVal result As Variant, ByVal readings As Variant, Optional ByVal spacing_mm As Variant, Optional ByVal factor As Variant) As Variant
+    OVS_FLATNESS_LINE_SI_GET = Called("flatness_line", "si", "get", result, Array(readings, spacing_mm, factor))
+End Function
+
+' Flatness (FF) and levelness (FL) of a floor from many lines: by line, by section, over all, against what is asked.
+' readings: the readings of all lines; a range with the columns line, elevation_in, [section]
+' spacing_in: how far apart the readings stand: 12 in or 300 mm (in); at least 0.393700787402 in, at most 393.700787402 in; left out: 12 in, because the standard in inches reads every foot
+' factor: the constant for flatness, as the standard's text in inches or in millimetres has it; 4.57 in or 115.8 mm; left out: 4.57 in, because the text in inches came first
+' sections: the areas of the sections, or of the floor; a range with the columns section, area_ft2; may be left out
+' flatness_class: the class asked; conventional, moderately flat, flat, very flat or super flat; may be left out
+' least_ff_ratio: flatness asked over all, in place of a class (1); at least 1 1, at most 1000 1; may be left out
+' least_fl_ratio: levelness asked over all, in place of a class (1); at least 1 1, at most 1000 1; may be left out
+' falls: whether the floor is to fall; no or yes; left out: no, because a finish that is given tells by itself
+' places: where the lines run; a range with the columns line, x_ft, y_ft, toward_x_ft, toward_y_ft; may be left out
+' finish: the plan: where it bends, readings of lines with a place are left out; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives; may be left out
+' outline: the plan edge, which lines keep 2 ft from; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_US or OVS_OUTLINE_FROM_SIDES_US gives; may be left out
+' Gives ff_ratio (flatness over all), fl_ratio (levelness over all), asked_ff_ratio (flatness asked over all), asked_fl_ratio (levelness asked over all), local_ff_ratio (flatness asked of every section), local_fl_ratio (levelness asked of every section), ff_verdict (flatness over all against what is asked), fl_verdict (levelness over all against what is asked), lines (the lines), of_sections (the parts of the floor).
+Public Function OVS_FLATNESS_US(ByVal readings As Variant, Optional ByVal spacing_in As Variant, Optional ByVal factor As Variant, Optional ByVal sections As Variant, Optional ByVal flatness_class As Variant, Optional ByVal least_ff_ratio As Variant, Optional ByVal least_fl_ratio As Variant, Optional ByVal falls As Variant, Optional ByVal places As Variant, Optional ByVal finish As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_FLATNESS_US = Called("flatness", "us", "value", "", Array(readings, spacing_in, factor, sections, flatness_class, least_ff_ratio, least_fl_ratio, falls, places, finish, outline))
+End Function
+
+Public Function OVS_FLATNESS_US_WHY(ByVal readings As Variant, Optional ByVal spacing_in As Variant, Optional ByVal factor As Variant, Optional ByVal sections As Variant, Optional ByVal flatness_class As Variant, Optional ByVal least_ff_ratio As Variant, Optional ByVal least_fl_ratio As Variant, Optional ByVal falls As Variant, Optional ByVal places As Variant, Optional ByVal finish As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_FLATNESS_US_WHY = Called("flatness", "us", "why", "", Array(readings, spacing_in, factor, sections, flatness_class, least_ff_ratio, least_fl_ratio, falls, places, finish, outline))
+End Function
+
+Public Function OVS_FLATNESS_US_GET(ByVal result As Variant, ByVal readings As Variant, Optional ByVal spacing_in As Variant, Optional ByVal factor As Variant, Optional ByVal sections As Variant, Optional ByVal flatness_class As Variant, Optional ByVal least_ff_ratio As Variant, Optional ByVal least_fl_ratio As Variant, Optional ByVal falls As Variant, Optional ByVal places As Variant, Optional ByVal finish As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_FLATNESS_US_GET = Called("flatness", "us", "get", result, Array(readings, spacing_in, factor, sections, flatness_class, least_ff_ratio, least_fl_ratio, falls, places, finish, outline))
+End Function
+
+' Flatness (FF) and levelness (FL) of a floor from many lines: by line, by section, over all, against what is asked.
+' readings: the readings of all lines; a range with the columns line, elevation_mm, [section]
+' spacing_mm: how far apart the readings stand: 12 in or 300 mm (mm); at least 10 mm, at most 10000 mm; left out: 12 in, because the standard in inches reads every foot
+' factor: the constant for flatness, as the standard's text in inches or in millimetres has it; 4.57 in or 115.8 mm; left out: 4.57 in, because the text in inches came first
+' sections: the areas of the sections, or of the floor; a range with the columns section, area_m2; may be left out
+' flatness_class: the class asked; conventional, moderately flat, flat, very flat or super flat; may be left out
+' least_ff_ratio: flatness asked over all, in place of a class (1); at least 1 1, at most 1000 1; may be left out
+' least_fl_ratio: levelness asked over all, in place of a class (1); at least 1 1, at most 1000 1; may be left out
+' falls: whether the floor is to fall; no or yes; left out: no, because a finish that is given tells by itself
+' places: where the lines run; a range with the columns line, x_m, y_m, toward_x_m, toward_y_m; may be left out
+' finish: the plan: where it bends, readings of lines with a place are left out; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives; may be left out
+' outline: the plan edge, which lines keep 2 ft from; a range of path, value, unit, as OVS_OUTLINE_FROM_CORNERS_SI or OVS_OUTLINE_FROM_SIDES_SI gives; may be left out
+' Gives ff_ratio (flatness over all), fl_ratio (levelness over all), asked_ff_ratio (flatness asked over all), asked_fl_ratio (levelness asked over all), local_ff_ratio (flatness asked of every section), local_fl_ratio (levelness asked of every section), ff_verdict (flatness over all against what is asked), fl_verdict (levelness over all against what is asked), lines (the lines), of_sections (the parts of the floor).
+Public Function OVS_FLATNESS_SI(ByVal readings As Variant, Optional ByVal spacing_mm As Variant, Optional ByVal factor As Variant, Optional ByVal sections As Variant, Optional ByVal flatness_class As Variant, Optional ByVal least_ff_ratio As Variant, Optional ByVal least_fl_ratio As Variant, Optional ByVal falls As Variant, Optional ByVal places As Variant, Optional ByVal finish As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_FLATNESS_SI = Called("flatness", "si", "value", "", Array(readings, spacing_mm, factor, sections, flatness_class, least_ff_ratio, least_fl_ratio, falls, places, finish, outline))
+End Function
+
+Public Function OVS_FLATNESS_SI_WHY(ByVal readings As Variant, Optional ByVal spacing_mm As Variant, Optional ByVal factor As Variant, Optional ByVal sections As Variant, Optional ByVal flatness_class As Variant, Optional ByVal least_ff_ratio As Variant, Optional ByVal least_fl_ratio As Variant, Optional ByVal falls As Variant, Optional ByVal places As Variant, Optional ByVal finish As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_FLATNESS_SI_WHY = Called("flatness", "si", "why", "", Array(readings, spacing_mm, factor, sections, flatness_class, least_ff_ratio, least_fl_ratio, falls, places, finish, outline))
+End Function
+
+Public Function OVS_FLATNESS_SI_GET(ByVal result As Variant, ByVal readings As Variant, Optional ByVal spacing_mm As Variant, Optional ByVal factor As Variant, Optional ByVal sections As Variant, Optional ByVal flatness_class As Variant, Optional ByVal least_ff_ratio As Variant, Optional ByVal least_fl_ratio As Variant, Optional ByVal falls As Variant, Optional ByVal places As Variant, Optional ByVal finish As Variant, Optional ByVal outline As Variant) As Variant
+    OVS_FLATNESS_SI_GET = Called("flatness", "si", "get", result, Array(readings, spacing_mm, factor, sections, flatness_class, least_ff_ratio, least_fl_ratio, falls, places, finish, outline))
+End Function
+
+' One F-number for several lines, by their readings, or for several sections, by their areas.
+' parts: the lines or the sections; a range with the columns number_ratio, [readings], [area_ft2]
+' Gives number_ratio (the number for all).
+Public Function OVS_FLATNESS_COMBINED_US(ByVal parts As Variant) As Variant
+    OVS_FLATNESS_COMBINED_US = Called("flatness_combined", "us", "value", "", Array(parts))
+End Function
+
+Public Function OVS_FLATNESS_COMBINED_US_WHY(ByVal parts As Variant) As Variant
+    OVS_FLATNESS_COMBINED_US_WHY = Called("flatness_combined", "us", "why", "", Array(parts))
+End Function
+
+Public Function OVS_FLATNESS_COMBINED_US_GET(ByVal result As Variant, ByVal parts As Variant) As Variant
+    OVS_FLATNESS_COMBINED_US_GET = Called("flatness_combined", "us", "get", result, Array(parts))
+End Function
+
+' One F-number for several lines, by their readings, or for several sections, by their areas.
+' parts: the lines or the sections; a range with the columns number_ratio, [readings], [area_m2]
+' Gives number_ratio (the number for all).
+Public Function OVS_FLATNESS_COMBINED_SI(ByVal parts As Variant) As Variant
+    OVS_FLATNESS_COMBINED_SI = Called("flatness_combined", "si", "value", "", Array(parts))
+End Function
+
+Public Function OVS_FLATNESS_COMBINED_SI_WHY(ByVal parts As Variant) As Variant
+    OVS_FLATNESS_COMBINED_SI_WHY = Called("flatness_combined", "si", "why", "", Array(parts))
+End Function
+
+Public Function OVS_FLATNESS_COMBINED_SI_GET(ByVal result As Variant, ByVal parts As Variant) As Variant
+    OVS_FLATNESS_COMBINED_SI_GET = Called("flatness_combined", "si", "get", result, Array(parts))
+End Function
+
+' The gap under a straightedge laid along a line of readings, from each reading on.
+' profile: the readings, three or more; a range with the columns distance_ft, elevation_in
+' length_ft: length of the straightedge (ft); more than 0 ft, at most 100 ft; left out: 10 ft, because the limits are told for 10 ft
+' flatness_class: class to hold the gaps against; under 10 ft only; conventional, moderately flat or flat; may be left out
+' Gives gap_in (the greatest gap), gap_at_ft (where it is), rest_1_ft (first place the straightedge rests there), rest_2_ft (second place it rests there), count (how often it was laid down), about_ff_ratio (flatness number that goes roughly with such a gap, under 10 ft and up to 1/2 in), within_most_percent (share of gaps within what nine in ten must keep), within_all_percent (share of gaps within what all must keep), verdict (whether the class is kept), placements (the straightedge laid down from each reading on).
+Public Function OVS_STRAIGHTEDGE_US(ByVal profile As Variant, Optional ByVal length_ft As Variant, Optional ByVal flatness_class As Variant) As Variant
+    OVS_STRAIGHTEDGE_US = Called("straightedge", "us", "value", "", Array(profile, length_ft, flatness_class))
+End Function
+
+Public Function OVS_STRAIGHTEDGE_US_WHY(ByVal profile As Variant, Optional ByVal length_ft As Variant, Optional ByVal flatness_class As Variant) As Variant
+    OVS_STRAIGHTEDGE_US_WHY = Called("straightedge", "us", "why", "", Array(profile, length_ft, flatness_class))
+End Function
+
+Public Function OVS_STRAIGHTEDGE_US_GET(ByVal result As Variant, ByVal profile As Variant, Optional ByVal length_ft As Variant, Optional ByVal flatness_class As Variant) As Variant
+    OVS_STRAIGHTEDGE_US_GET = Called("straightedge", "us", "get", result, Array(profile, length_ft, flatness_class))
+End Function
+
+' The gap under a straightedge laid along a line of readings, from each reading on.
+' profile: the readings, three or more; a range with the columns distance_m, elevation_mm
+' length_m: length of the straightedge (m); more than 0 m, at most 30.48 m; left out: 10 ft, because the limits are told for 10 ft
+' flatness_class: class to hold the gaps against; under 10 ft only; conventional, moderately flat or flat; may be left out
+' Gives gap_mm (the greatest gap), gap_at_m (where it is), rest_1_m (first place the straightedge rests there), rest_2_m (second place it rests there), count (how often it was laid down), about_ff_ratio (flatness number that goes roughly with such a gap, under 10 ft and up to 1/2 in), within_most_percent (share of gaps within what nine in ten must keep), within_all_percent (share of gaps within what all must keep), verdict (whether the class is kept), placements (the straightedge laid down from each reading on).
+Public Function OVS_STRAIGHTEDGE_SI(ByVal profile As Variant, Optional ByVal length_m As Variant, Optional ByVal flatness_class As Variant) As Variant
+    OVS_STRAIGHTEDGE_SI = Called("straightedge", "si", "value", "", Array(profile, length_m, flatness_class))
+End Function
+
+Public Function OVS_STRAIGHTEDGE_SI_WHY(ByVal profile As Variant, Optional ByVal length_m As Variant, Optional ByVal flatness_class As Variant) As Variant
+    OVS_STRAIGHTEDGE_SI_WHY = Called("straightedge", "si", "why", "", Array(profile, length_m, flatness_class))
+End Function
+
+Public Function OVS_STRAIGHTEDGE_SI_GET(ByVal result As Variant, ByVal profile As Variant, Optional ByVal length_m As Variant, Optional ByVal flatness_class As Variant) As Variant
+    OVS_STRAIGHTEDGE_SI_GET = Called("straightedge", "si", "get", result, Array(profile, length_m, flatness_class))
+End Function
+
 ' Reads a job description from TOML or JSON.
 ' text_value: the job description; a text
 ' Gives job (the job).

@@ -128,6 +128,14 @@ from overslab.order import Trucks as Trucks
 from overslab.order import TrucksArray as TrucksArray
 from overslab.order import order as order
 from overslab.order import Order as Order
+from overslab.asbuilt import flatness_line as flatness_line
+from overslab.asbuilt import FlatnessLine as FlatnessLine
+from overslab.asbuilt import flatness as flatness
+from overslab.asbuilt import Flatness as Flatness
+from overslab.asbuilt import flatness_combined as flatness_combined
+from overslab.asbuilt import FlatnessCombined as FlatnessCombined
+from overslab.asbuilt import straightedge as straightedge
+from overslab.asbuilt import Straightedge as Straightedge
 from overslab.job import Job as Job
 from overslab.job import job_from_text as job_from_text
 from overslab.job import report as report

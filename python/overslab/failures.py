@@ -150,6 +150,11 @@ class ClearanceError(OverslabError, ValueError):
 class AsBuiltError(OverslabError, ValueError):
     """The floor that was built cannot be judged by what was measured.
 
+    230 PROFILE_SPACING: profile readings stand neither 12 in nor 300 mm apart.
+    231 PROFILE_SHORT: a profile has too few readings.
+    232 PROFILE_ORDER: the readings of a profile are not in order along its line.
+    233 FLATNESS_SECTION: lines, sections and their areas do not go together.
+    234 PROFILE_LINE_UNKNOWN: no profile line has this name.
     """
 
 

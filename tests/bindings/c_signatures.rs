@@ -45,6 +45,8 @@ super::c_library::signatures! {
     "pippi>i": p i p p i > i;
     "pippi>p": p i p p i > p;
     "pippipppippi>i": p i p p i p p p i p p i > i;
+    "pipppipip>i": p i p p p i p i p > i;
+    "pipppippipi>p": p i p p p i p p i p i > p;
     "ppdpipip>i": p p d p i p i p > i;
     "ppdpippipi>p": p p d p i p p i p i > p;
     "ppiddpipip>i": p p i d d p i p i p > i;

@@ -106,6 +106,9 @@ fn column(column: &Column, unit: Option<&'static Unit>) -> Result<Found, String>
         (Column::Numbers(list), Some(unit)) => {
             Ok(Found::Numbers(list.iter().map(|&base| (unit.from_base)(base)).collect()))
         }
+        (Column::Counts(list), None) => Ok(Found::Numbers(
+            list.iter().map(|count| count.map_or(f64::NAN, |count| count as f64)).collect(),
+        )),
         _ => Err("the column has no numbers".to_owned()),
     }
 }

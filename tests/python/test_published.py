@@ -45,12 +45,12 @@ def suffixes(port: dict[str, Any]) -> list[str]:
     if port["kind"] != "number":
         return []
     symbols = [*port["symbols"], port["us"]["unit"], port["si"]["unit"]]
-    return [symbol.replace("/", "_per_").replace("%", "percent") for symbol in symbols]
+    return ["ratio" if symbol == "1" else symbol.replace("/", "_per_").replace("%", "percent") for symbol in symbols]
 
 
 def symbol(suffix: str) -> str:
     """The unit as it is written in a text."""
-    return suffix.replace("_per_", "/").replace("percent", "%")
+    return "1" if suffix == "ratio" else suffix.replace("_per_", "/").replace("percent", "%")
 
 
 def plain(key: str, given: Any, ports: list[dict[str, Any]]) -> tuple[str, Any]:

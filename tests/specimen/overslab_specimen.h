@@ -505,6 +505,31 @@
 #define OVS_ZONE_UNKNOWN 187
 
 /**
+ * Status: profile readings stand neither 12 in nor 300 mm apart.
+ */
+#define OVS_PROFILE_SPACING 230
+
+/**
+ * Status: a profile has too few readings.
+ */
+#define OVS_PROFILE_SHORT 231
+
+/**
+ * Status: the readings of a profile are not in order along its line.
+ */
+#define OVS_PROFILE_ORDER 232
+
+/**
+ * Status: lines, sections and their areas do not go together.
+ */
+#define OVS_FLATNESS_SECTION 233
+
+/**
+ * Status: no profile line has this name.
+ */
+#define OVS_PROFILE_LINE_UNKNOWN 234
+
+/**
  * Note: the result lies outside the range the formula is stated for.
  */
 #define OVS_NOTE_OUTSIDE_FORMULA 1
@@ -718,6 +743,36 @@
  * Note: the search for a rounded finish ended before it was proved to be the best.
  */
 #define OVS_NOTE_STEPS_NOT_PROVED 69
+
+/**
+ * Note: a profile without any deviation has no finite number of flatness or levelness.
+ */
+#define OVS_NOTE_PERFECT_LINE 90
+
+/**
+ * Note: readings 300 mm apart flatter the floor under the constant for 12 in.
+ */
+#define OVS_NOTE_PROFILE_METRIC 91
+
+/**
+ * Note: a line or a section has fewer readings than the standard judges by.
+ */
+#define OVS_NOTE_READINGS_TOO_FEW 92
+
+/**
+ * Note: lines run nearer to an edge or to one another than the standard has them.
+ */
+#define OVS_NOTE_PROFILE_LAYOUT 93
+
+/**
+ * Note: levelness is not used on a floor that falls.
+ */
+#define OVS_NOTE_LEVELNESS_ON_SLOPE 94
+
+/**
+ * Note: readings over a bend of the plan were left out.
+ */
+#define OVS_NOTE_PLAN_BENDS 95
 
 /**
  * The field `area` (ft2 or m2): area of the work.
@@ -5139,6 +5194,466 @@
  * How many results there are.
  */
 #define OVS_ORDER_RESULTS 7
+
+/**
+ * The result `ff` (1): flatness; none for a perfect line.
+ */
+#define OVS_FLATNESS_LINE_FF 0
+
+/**
+ * The result `fl` (1): levelness; none for fewer than 12 readings and for a level line.
+ */
+#define OVS_FLATNESS_LINE_FL 1
+
+/**
+ * The result `length` (ft or m): length of the line.
+ */
+#define OVS_FLATNESS_LINE_LENGTH 2
+
+/**
+ * The result `q_count`: how many bends.
+ */
+#define OVS_FLATNESS_LINE_Q_COUNT 3
+
+/**
+ * The result `q_mean` (in or mm): their mean.
+ */
+#define OVS_FLATNESS_LINE_Q_MEAN 4
+
+/**
+ * The result `q_deviation` (in or mm): their standard deviation.
+ */
+#define OVS_FLATNESS_LINE_Q_DEVIATION 5
+
+/**
+ * The result `z_count`: how many rises over ten spacings.
+ */
+#define OVS_FLATNESS_LINE_Z_COUNT 6
+
+/**
+ * The result `z_mean` (in or mm): their mean.
+ */
+#define OVS_FLATNESS_LINE_Z_MEAN 7
+
+/**
+ * The result `z_deviation` (in or mm): their standard deviation; none of fewer than two.
+ */
+#define OVS_FLATNESS_LINE_Z_DEVIATION 8
+
+/**
+ * The result `q`: the bends.
+ */
+#define OVS_FLATNESS_LINE_Q 9
+
+/**
+ * The column `q` of `q` (in or mm): the bend.
+ */
+#define OVS_FLATNESS_LINE_Q_Q 0
+
+/**
+ * The result `z`: the rises over ten spacings.
+ */
+#define OVS_FLATNESS_LINE_Z 10
+
+/**
+ * The column `z` of `z` (in or mm): the rise.
+ */
+#define OVS_FLATNESS_LINE_Z_Z 0
+
+/**
+ * How many results there are.
+ */
+#define OVS_FLATNESS_LINE_RESULTS 11
+
+/**
+ * The word `4.57 in`.
+ */
+#define OVS_FLATNESS_LINE_FACTOR_4_57_IN 0
+
+/**
+ * The word `115.8 mm`.
+ */
+#define OVS_FLATNESS_LINE_FACTOR_115_8_MM 1
+
+/**
+ * The result `ff` (1): flatness over all.
+ */
+#define OVS_FLATNESS_FF 0
+
+/**
+ * The result `fl` (1): levelness over all.
+ */
+#define OVS_FLATNESS_FL 1
+
+/**
+ * The result `asked_ff` (1): flatness asked over all.
+ */
+#define OVS_FLATNESS_ASKED_FF 2
+
+/**
+ * The result `asked_fl` (1): levelness asked over all.
+ */
+#define OVS_FLATNESS_ASKED_FL 3
+
+/**
+ * The result `local_ff` (1): flatness asked of every section.
+ */
+#define OVS_FLATNESS_LOCAL_FF 4
+
+/**
+ * The result `local_fl` (1): levelness asked of every section.
+ */
+#define OVS_FLATNESS_LOCAL_FL 5
+
+/**
+ * The result `ff_verdict`: flatness over all against what is asked.
+ */
+#define OVS_FLATNESS_FF_VERDICT 6
+
+/**
+ * The result `fl_verdict`: levelness over all against what is asked.
+ */
+#define OVS_FLATNESS_FL_VERDICT 7
+
+/**
+ * The result `lines`: the lines.
+ */
+#define OVS_FLATNESS_LINES 8
+
+/**
+ * The column `line` of `lines`: its name.
+ */
+#define OVS_FLATNESS_LINES_LINE 0
+
+/**
+ * The column `section` of `lines`: the part of the floor it lies in.
+ */
+#define OVS_FLATNESS_LINES_SECTION 1
+
+/**
+ * The column `readings` of `lines`: how many readings.
+ */
+#define OVS_FLATNESS_LINES_READINGS 2
+
+/**
+ * The column `q_count` of `lines`: how many bends count.
+ */
+#define OVS_FLATNESS_LINES_Q_COUNT 3
+
+/**
+ * The column `z_count` of `lines`: how many rises over ten spacings.
+ */
+#define OVS_FLATNESS_LINES_Z_COUNT 4
+
+/**
+ * The column `ff` of `lines` (1): flatness; none for a perfect line.
+ */
+#define OVS_FLATNESS_LINES_FF 5
+
+/**
+ * The column `fl` of `lines` (1): levelness; none of few readings, and on a floor that falls.
+ */
+#define OVS_FLATNESS_LINES_FL 6
+
+/**
+ * The column `left_out` of `lines`: bends left out because the plan bends there.
+ */
+#define OVS_FLATNESS_LINES_LEFT_OUT 7
+
+/**
+ * The result `of_sections`: the parts of the floor.
+ */
+#define OVS_FLATNESS_OF_SECTIONS 9
+
+/**
+ * The column `section` of `of_sections`: its name; none where the floor is one part.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_SECTION 0
+
+/**
+ * The column `area` of `of_sections` (ft2 or m2): its area.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_AREA 1
+
+/**
+ * The column `lines` of `of_sections`: how many lines.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_LINES 2
+
+/**
+ * The column `z_count` of `of_sections`: how many rises over ten spacings.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_Z_COUNT 3
+
+/**
+ * The column `z_least` of `of_sections`: the fewest of them the standard judges by.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_Z_LEAST 4
+
+/**
+ * The column `ff` of `of_sections` (1): flatness.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_FF 5
+
+/**
+ * The column `fl` of `of_sections` (1): levelness.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_FL 6
+
+/**
+ * The column `ff_verdict` of `of_sections`: flatness against 3/5 of what is asked over all.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_FF_VERDICT 7
+
+/**
+ * The column `fl_verdict` of `of_sections`: levelness against 3/5 of what is asked over all.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_FL_VERDICT 8
+
+/**
+ * How many results there are.
+ */
+#define OVS_FLATNESS_RESULTS 10
+
+/**
+ * The word `4.57 in`.
+ */
+#define OVS_FLATNESS_FACTOR_4_57_IN 0
+
+/**
+ * The word `115.8 mm`.
+ */
+#define OVS_FLATNESS_FACTOR_115_8_MM 1
+
+/**
+ * The word `conventional`.
+ */
+#define OVS_FLATNESS_FLATNESS_CLASS_CONVENTIONAL 0
+
+/**
+ * The word `moderately flat`.
+ */
+#define OVS_FLATNESS_FLATNESS_CLASS_MODERATELY_FLAT 1
+
+/**
+ * The word `flat`.
+ */
+#define OVS_FLATNESS_FLATNESS_CLASS_FLAT 2
+
+/**
+ * The word `very flat`.
+ */
+#define OVS_FLATNESS_FLATNESS_CLASS_VERY_FLAT 3
+
+/**
+ * The word `super flat`.
+ */
+#define OVS_FLATNESS_FLATNESS_CLASS_SUPER_FLAT 4
+
+/**
+ * The word `no`.
+ */
+#define OVS_FLATNESS_FALLS_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_FLATNESS_FALLS_YES 1
+
+/**
+ * The word `meets`.
+ */
+#define OVS_FLATNESS_FF_VERDICT_MEETS 0
+
+/**
+ * The word `short`.
+ */
+#define OVS_FLATNESS_FF_VERDICT_SHORT 1
+
+/**
+ * The word `too few to judge`.
+ */
+#define OVS_FLATNESS_FF_VERDICT_TOO_FEW_TO_JUDGE 2
+
+/**
+ * The word `confirm locally`.
+ */
+#define OVS_FLATNESS_FF_VERDICT_CONFIRM_LOCALLY 3
+
+/**
+ * The word `meets`.
+ */
+#define OVS_FLATNESS_FL_VERDICT_MEETS 0
+
+/**
+ * The word `short`.
+ */
+#define OVS_FLATNESS_FL_VERDICT_SHORT 1
+
+/**
+ * The word `too few to judge`.
+ */
+#define OVS_FLATNESS_FL_VERDICT_TOO_FEW_TO_JUDGE 2
+
+/**
+ * The word `confirm locally`.
+ */
+#define OVS_FLATNESS_FL_VERDICT_CONFIRM_LOCALLY 3
+
+/**
+ * The word `meets`.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_FF_VERDICT_MEETS 0
+
+/**
+ * The word `short`.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_FF_VERDICT_SHORT 1
+
+/**
+ * The word `too few to judge`.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_FF_VERDICT_TOO_FEW_TO_JUDGE 2
+
+/**
+ * The word `confirm locally`.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_FF_VERDICT_CONFIRM_LOCALLY 3
+
+/**
+ * The word `meets`.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_FL_VERDICT_MEETS 0
+
+/**
+ * The word `short`.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_FL_VERDICT_SHORT 1
+
+/**
+ * The word `too few to judge`.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_FL_VERDICT_TOO_FEW_TO_JUDGE 2
+
+/**
+ * The word `confirm locally`.
+ */
+#define OVS_FLATNESS_OF_SECTIONS_FL_VERDICT_CONFIRM_LOCALLY 3
+
+/**
+ * The result `number` (1): the number for all.
+ */
+#define OVS_FLATNESS_COMBINED_NUMBER 0
+
+/**
+ * How many results there are.
+ */
+#define OVS_FLATNESS_COMBINED_RESULTS 1
+
+/**
+ * The result `gap` (in or mm): the greatest gap.
+ */
+#define OVS_STRAIGHTEDGE_GAP 0
+
+/**
+ * The result `gap_at` (ft or m): where it is.
+ */
+#define OVS_STRAIGHTEDGE_GAP_AT 1
+
+/**
+ * The result `rest_1` (ft or m): first place the straightedge rests there.
+ */
+#define OVS_STRAIGHTEDGE_REST_1 2
+
+/**
+ * The result `rest_2` (ft or m): second place it rests there.
+ */
+#define OVS_STRAIGHTEDGE_REST_2 3
+
+/**
+ * The result `count`: how often it was laid down.
+ */
+#define OVS_STRAIGHTEDGE_COUNT 4
+
+/**
+ * The result `about_ff` (1): flatness number that goes roughly with such a gap, under 10 ft and up to 1/2 in.
+ */
+#define OVS_STRAIGHTEDGE_ABOUT_FF 5
+
+/**
+ * The result `within_most` (%): share of gaps within what nine in ten must keep.
+ */
+#define OVS_STRAIGHTEDGE_WITHIN_MOST 6
+
+/**
+ * The result `within_all` (%): share of gaps within what all must keep.
+ */
+#define OVS_STRAIGHTEDGE_WITHIN_ALL 7
+
+/**
+ * The result `verdict`: whether the class is kept.
+ */
+#define OVS_STRAIGHTEDGE_VERDICT 8
+
+/**
+ * The result `placements`: the straightedge laid down from each reading on.
+ */
+#define OVS_STRAIGHTEDGE_PLACEMENTS 9
+
+/**
+ * The column `start` of `placements` (ft or m): where its end is.
+ */
+#define OVS_STRAIGHTEDGE_PLACEMENTS_START 0
+
+/**
+ * The column `gap` of `placements` (in or mm): greatest gap under it.
+ */
+#define OVS_STRAIGHTEDGE_PLACEMENTS_GAP 1
+
+/**
+ * The column `at` of `placements` (ft or m): place of that gap.
+ */
+#define OVS_STRAIGHTEDGE_PLACEMENTS_AT 2
+
+/**
+ * How many results there are.
+ */
+#define OVS_STRAIGHTEDGE_RESULTS 10
+
+/**
+ * The word `conventional`.
+ */
+#define OVS_STRAIGHTEDGE_FLATNESS_CLASS_CONVENTIONAL 0
+
+/**
+ * The word `moderately flat`.
+ */
+#define OVS_STRAIGHTEDGE_FLATNESS_CLASS_MODERATELY_FLAT 1
+
+/**
+ * The word `flat`.
+ */
+#define OVS_STRAIGHTEDGE_FLATNESS_CLASS_FLAT 2
+
+/**
+ * The word `meets`.
+ */
+#define OVS_STRAIGHTEDGE_VERDICT_MEETS 0
+
+/**
+ * The word `short`.
+ */
+#define OVS_STRAIGHTEDGE_VERDICT_SHORT 1
+
+/**
+ * The word `too few to judge`.
+ */
+#define OVS_STRAIGHTEDGE_VERDICT_TOO_FEW_TO_JUDGE 2
+
+/**
+ * The word `confirm locally`.
+ */
+#define OVS_STRAIGHTEDGE_VERDICT_CONFIRM_LOCALLY 3
 
 /**
  * The result `ordered` (yd3 or m3): concrete to order.
@@ -14055,6 +14570,590 @@ int ovs_order_si_why(double floor_m3,
                      char *text,
                      int text_len,
                      int *needed);
+
+/**
+ * Flatness (FF) and levelness (FL) of a floor along one line of readings 12 in or 300 mm apart.
+ *
+ * Equation: q = h - 2 h(-1) + h(-2); z = h - h(-10); FF = 4.57 in / (3 Sq + |mean q|); FL = 12.5 in / (3 Sz +
+ * |mean z|); S over n - 1.
+ * Taken for granted: the floor is as it was within 72 h of finishing; levelness is not used on a floor that falls.
+ *
+ * - `readings_elevation_in` (in): height of the floor; at least -393700.787402 in, at most 393700.787402 in.
+ * - `readings_rows`: the readings: how many rows, each a reading, in order along the line; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `spacing` (in): how far apart the readings stand: 12 in or 300 mm; at least 0.393700787402 in, at most
+ *     393.700787402 in; where left out 12 in, because the standard in inches reads every foot.
+ *   - `factor`: the constant for flatness, as the standard's text in inches or in millimetres has it; 0 4.57 in, 1
+ *     115.8 mm; where left out 4.57 in, because the text in inches came first.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FLATNESS_LINE_FF (1): flatness; none for a perfect line.
+ *   - OVS_FLATNESS_LINE_FL (1): levelness; none for fewer than 12 readings and for a level line.
+ *   - OVS_FLATNESS_LINE_LENGTH (ft): length of the line.
+ *   - OVS_FLATNESS_LINE_Q_COUNT: how many bends.
+ *   - OVS_FLATNESS_LINE_Q_MEAN (in): their mean.
+ *   - OVS_FLATNESS_LINE_Q_DEVIATION (in): their standard deviation.
+ *   - OVS_FLATNESS_LINE_Z_COUNT: how many rises over ten spacings.
+ *   - OVS_FLATNESS_LINE_Z_MEAN (in): their mean.
+ *   - OVS_FLATNESS_LINE_Z_DEVIATION (in): their standard deviation; none of fewer than two.
+ *   - OVS_FLATNESS_LINE_Q: the bends.
+ *   - OVS_FLATNESS_LINE_Z: the rises over ten spacings.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_PROFILE_SPACING,
+ * OVS_PROFILE_SHORT.
+ * Basis: q = rise less the rise before, z = rise over 10 ft, by their mean and standard deviation: ASTM E1155,
+ * floor flatness and floor levelness numbers (M-96), q and z over readings 12 in apart.
+ * Basis: FF = 4.57 in / (3 S + |mean| of q), FL = 12.5 in / (3 S + |mean| of z); many: F = sqrt(sum n / sum(n /
+ * F2)): ASTM E1155, floor flatness and floor levelness numbers (any), FF, FL and their combination, from memory:
+ * confirm.
+ * Basis: lines of 12 readings and 11 ft or more, 2 ft from edges, 4 ft apart: ASTM E1155, floor flatness and floor
+ * levelness numbers (M-96), lines and readings, as in the record of a measured floor, as quoted elsewhere.
+ * Since 0.1.0.
+ * Example, as JSON: {"readings":{"elevation":["100.02 in","100.10 in","100.13 in","100.11 in","100.05 in","100.09 in","100.08 in","100.12 in","100.13 in","100.11 in","100.10 in","100.13 in","100.05 in","100.06 in"]}}
+ */
+ovs_answer *ovs_flatness_line_us(const double *readings_elevation_in,
+                                 int readings_rows,
+                                 const char *options_json,
+                                 int options_len,
+                                 int *status,
+                                 int *notes,
+                                 int notes_len,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * Flatness (FF) and levelness (FL) of a floor along one line of readings 12 in or 300 mm apart.
+ *
+ * Equation: q = h - 2 h(-1) + h(-2); z = h - h(-10); FF = 4.57 in / (3 Sq + |mean q|); FL = 12.5 in / (3 Sz +
+ * |mean z|); S over n - 1.
+ * Taken for granted: the floor is as it was within 72 h of finishing; levelness is not used on a floor that falls.
+ *
+ * - `readings_elevation_mm` (mm): height of the floor; at least -10000000 mm, at most 10000000 mm.
+ * - `readings_rows`: the readings: how many rows, each a reading, in order along the line; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `spacing` (mm): how far apart the readings stand: 12 in or 300 mm; at least 10 mm, at most 10000 mm; where
+ *     left out 12 in, because the standard in inches reads every foot.
+ *   - `factor`: the constant for flatness, as the standard's text in inches or in millimetres has it; 0 4.57 in, 1
+ *     115.8 mm; where left out 4.57 in, because the text in inches came first.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FLATNESS_LINE_FF (1): flatness; none for a perfect line.
+ *   - OVS_FLATNESS_LINE_FL (1): levelness; none for fewer than 12 readings and for a level line.
+ *   - OVS_FLATNESS_LINE_LENGTH (m): length of the line.
+ *   - OVS_FLATNESS_LINE_Q_COUNT: how many bends.
+ *   - OVS_FLATNESS_LINE_Q_MEAN (mm): their mean.
+ *   - OVS_FLATNESS_LINE_Q_DEVIATION (mm): their standard deviation.
+ *   - OVS_FLATNESS_LINE_Z_COUNT: how many rises over ten spacings.
+ *   - OVS_FLATNESS_LINE_Z_MEAN (mm): their mean.
+ *   - OVS_FLATNESS_LINE_Z_DEVIATION (mm): their standard deviation; none of fewer than two.
+ *   - OVS_FLATNESS_LINE_Q: the bends.
+ *   - OVS_FLATNESS_LINE_Z: the rises over ten spacings.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_PROFILE_SPACING,
+ * OVS_PROFILE_SHORT.
+ * Basis: q = rise less the rise before, z = rise over 10 ft, by their mean and standard deviation: ASTM E1155,
+ * floor flatness and floor levelness numbers (M-96), q and z over readings 12 in apart.
+ * Basis: FF = 4.57 in / (3 S + |mean| of q), FL = 12.5 in / (3 S + |mean| of z); many: F = sqrt(sum n / sum(n /
+ * F2)): ASTM E1155, floor flatness and floor levelness numbers (any), FF, FL and their combination, from memory:
+ * confirm.
+ * Basis: lines of 12 readings and 11 ft or more, 2 ft from edges, 4 ft apart: ASTM E1155, floor flatness and floor
+ * levelness numbers (M-96), lines and readings, as in the record of a measured floor, as quoted elsewhere.
+ * Since 0.1.0.
+ * Example, as JSON: {"readings":{"elevation":["100.02 in","100.10 in","100.13 in","100.11 in","100.05 in","100.09 in","100.08 in","100.12 in","100.13 in","100.11 in","100.10 in","100.13 in","100.05 in","100.06 in"]}}
+ */
+ovs_answer *ovs_flatness_line_si(const double *readings_elevation_mm,
+                                 int readings_rows,
+                                 const char *options_json,
+                                 int options_len,
+                                 int *status,
+                                 int *notes,
+                                 int notes_len,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * Why ovs_flatness_line_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_flatness_line_us_why(const double *readings_elevation_in,
+                             int readings_rows,
+                             const char *options_json,
+                             int options_len,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
+ * Why ovs_flatness_line_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_flatness_line_si_why(const double *readings_elevation_mm,
+                             int readings_rows,
+                             const char *options_json,
+                             int options_len,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
+ * Flatness (FF) and levelness (FL) of a floor from many lines: by line, by section, over all, against what is
+ * asked.
+ *
+ * Equation: lines as for one line; F = sqrt(sum w / sum(w / F2)): lines by readings, sections by area; every
+ * section reaches 3/5 of the least over all.
+ * Taken for granted: readings of all lines equally far apart; on a floor that falls levelness is not used.
+ *
+ * - `readings_elevation_in` (in): height of the floor; at least -393700.787402 in, at most 393700.787402 in.
+ * - `readings_rows`: the readings of all lines: how many rows, each a reading; those of one line stand together,
+ *   in order along it; at least 1.
+ * - `finish`: the plan: where it bends, readings of lines with a place are left out; may be null.
+ * - `outline`: the plan edge, which lines keep 2 ft from; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `line` of `readings`: name of the line; required.
+ *   - `section` of `readings`: part of the floor the line lies in; needed once a line; may be left out.
+ *   - `spacing` (in): how far apart the readings stand: 12 in or 300 mm; at least 0.393700787402 in, at most
+ *     393.700787402 in; where left out 12 in, because the standard in inches reads every foot.
+ *   - `factor`: the constant for flatness, as the standard's text in inches or in millimetres has it; 0 4.57 in, 1
+ *     115.8 mm; where left out 4.57 in, because the text in inches came first.
+ *   - `sections`: the areas of the sections, or of the floor; may be left out.
+ *   - `section` of `sections`: its name; required.
+ *   - `area` of `sections` (ft2): its area; more than 0 ft2; required.
+ *   - `flatness_class`: the class asked; 0 conventional, 1 moderately flat, 2 flat, 3 very flat, 4 super flat; may
+ *     be left out.
+ *   - `least_ff` (1): flatness asked over all, in place of a class; at least 1 1, at most 1000 1; may be left out.
+ *   - `least_fl` (1): levelness asked over all, in place of a class; at least 1 1, at most 1000 1; may be left
+ *     out.
+ *   - `falls`: whether the floor is to fall; 0 no, 1 yes; where left out no, because a finish that is given tells
+ *     by itself.
+ *   - `places`: where the lines run; may be left out.
+ *   - `line` of `places`: the line's name; required.
+ *   - `x` of `places` (ft): its first reading, from the left; at least -328083.989501 ft, at most 328083.989501
+ *     ft; required.
+ *   - `y` of `places` (ft): its first reading, from the front; at least -328083.989501 ft, at most 328083.989501
+ *     ft; required.
+ *   - `toward_x` of `places` (ft): a place it runs towards, from the left; at least -328083.989501 ft, at most
+ *     328083.989501 ft; required.
+ *   - `toward_y` of `places` (ft): a place it runs towards, from the front; at least -328083.989501 ft, at most
+ *     328083.989501 ft; required.
+ *   - `finish`: the plan: where it bends, readings of lines with a place are left out; may be left out.
+ *   - `outline`: the plan edge, which lines keep 2 ft from; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FLATNESS_FF (1): flatness over all.
+ *   - OVS_FLATNESS_FL (1): levelness over all.
+ *   - OVS_FLATNESS_ASKED_FF (1): flatness asked over all.
+ *   - OVS_FLATNESS_ASKED_FL (1): levelness asked over all.
+ *   - OVS_FLATNESS_LOCAL_FF (1): flatness asked of every section.
+ *   - OVS_FLATNESS_LOCAL_FL (1): levelness asked of every section.
+ *   - OVS_FLATNESS_FF_VERDICT: flatness over all against what is asked; 0 meets, 1 short, 2 too few to judge, 3
+ *     confirm locally.
+ *   - OVS_FLATNESS_FL_VERDICT: levelness over all against what is asked; 0 meets, 1 short, 2 too few to judge, 3
+ *     confirm locally.
+ *   - OVS_FLATNESS_LINES: the lines.
+ *   - OVS_FLATNESS_OF_SECTIONS: the parts of the floor.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_KEY_MISSING,
+ * OVS_KEY_REPEATED, OVS_CONTRADICTION, OVS_NULL_POINTER, OVS_LINE_TOO_SHORT, OVS_PROFILE_SPACING,
+ * OVS_PROFILE_SHORT, OVS_FLATNESS_SECTION, OVS_PROFILE_LINE_UNKNOWN.
+ * Basis: q = rise less the rise before, z = rise over 10 ft, by their mean and standard deviation: ASTM E1155,
+ * floor flatness and floor levelness numbers (M-96), q and z over readings 12 in apart.
+ * Basis: FF = 4.57 in / (3 S + |mean| of q), FL = 12.5 in / (3 S + |mean| of z); many: F = sqrt(sum n / sum(n /
+ * F2)): ASTM E1155, floor flatness and floor levelness numbers (any), FF, FL and their combination, from memory:
+ * confirm.
+ * Basis: lines of 12 readings and 11 ft or more, 2 ft from edges, 4 ft apart: ASTM E1155, floor flatness and floor
+ * levelness numbers (M-96), lines and readings, as in the record of a measured floor, as quoted elsewhere.
+ * Basis: at least 2 sqrt(A) rises over 10 ft, from 1600 ft2 on A / 20, A in ft2: ASTM E1155, floor flatness and
+ * floor levelness numbers (any), least number of readings, from memory: confirm.
+ * Basis: FF and FL by class over all, and 3/5 of them for every section: ACI 117, tolerances for concrete
+ * construction (10), table 4.8.5.1; 4.8.5.3.
+ * Basis: levelness is not used where a floor falls; flatness is told with the plan taken off: Flatwork guidance on
+ * floors that fall (several), levelness, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"readings":{"line":["A","A","A","A","A","A","A","A","A","A","A","A","A","B","B","B","B","B","B","B","B","B","B","B","B","B"],"elevation":["100.02 in","100.10 in","100.13 in","100.11 in","100.05 in","100.09 in","100.08 in","100.12 in","100.13 in","100.11 in","100.10 in","100.13 in","100.05 in","100.06 in","99.98 in","99.99 in","100.04 in","100.08 in","100.06 in","100.11 in","100.15 in","100.12 in","100.16 in","100.13 in","100.09 in","100.12 in"]},"sections":{"section":["floor"],"area":["300 ft2"]},"flatness_class":"conventional","places":{"line":["A","B"],"x":["2 ft","2 ft"],"y":["3 ft","8 ft"],"toward_x":["15 ft","15 ft"],"toward_y":["3 ft","8 ft"]}}
+ */
+ovs_answer *ovs_flatness_us(const double *readings_elevation_in,
+                            int readings_rows,
+                            const ovs_finish *finish,
+                            const ovs_outline *outline,
+                            const char *options_json,
+                            int options_len,
+                            int *status,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * Flatness (FF) and levelness (FL) of a floor from many lines: by line, by section, over all, against what is
+ * asked.
+ *
+ * Equation: lines as for one line; F = sqrt(sum w / sum(w / F2)): lines by readings, sections by area; every
+ * section reaches 3/5 of the least over all.
+ * Taken for granted: readings of all lines equally far apart; on a floor that falls levelness is not used.
+ *
+ * - `readings_elevation_mm` (mm): height of the floor; at least -10000000 mm, at most 10000000 mm.
+ * - `readings_rows`: the readings of all lines: how many rows, each a reading; those of one line stand together,
+ *   in order along it; at least 1.
+ * - `finish`: the plan: where it bends, readings of lines with a place are left out; may be null.
+ * - `outline`: the plan edge, which lines keep 2 ft from; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `line` of `readings`: name of the line; required.
+ *   - `section` of `readings`: part of the floor the line lies in; needed once a line; may be left out.
+ *   - `spacing` (mm): how far apart the readings stand: 12 in or 300 mm; at least 10 mm, at most 10000 mm; where
+ *     left out 12 in, because the standard in inches reads every foot.
+ *   - `factor`: the constant for flatness, as the standard's text in inches or in millimetres has it; 0 4.57 in, 1
+ *     115.8 mm; where left out 4.57 in, because the text in inches came first.
+ *   - `sections`: the areas of the sections, or of the floor; may be left out.
+ *   - `section` of `sections`: its name; required.
+ *   - `area` of `sections` (m2): its area; more than 0 m2; required.
+ *   - `flatness_class`: the class asked; 0 conventional, 1 moderately flat, 2 flat, 3 very flat, 4 super flat; may
+ *     be left out.
+ *   - `least_ff` (1): flatness asked over all, in place of a class; at least 1 1, at most 1000 1; may be left out.
+ *   - `least_fl` (1): levelness asked over all, in place of a class; at least 1 1, at most 1000 1; may be left
+ *     out.
+ *   - `falls`: whether the floor is to fall; 0 no, 1 yes; where left out no, because a finish that is given tells
+ *     by itself.
+ *   - `places`: where the lines run; may be left out.
+ *   - `line` of `places`: the line's name; required.
+ *   - `x` of `places` (m): its first reading, from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `places` (m): its first reading, from the front; at least -100000 m, at most 100000 m; required.
+ *   - `toward_x` of `places` (m): a place it runs towards, from the left; at least -100000 m, at most 100000 m;
+ *     required.
+ *   - `toward_y` of `places` (m): a place it runs towards, from the front; at least -100000 m, at most 100000 m;
+ *     required.
+ *   - `finish`: the plan: where it bends, readings of lines with a place are left out; may be left out.
+ *   - `outline`: the plan edge, which lines keep 2 ft from; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_FLATNESS_FF (1): flatness over all.
+ *   - OVS_FLATNESS_FL (1): levelness over all.
+ *   - OVS_FLATNESS_ASKED_FF (1): flatness asked over all.
+ *   - OVS_FLATNESS_ASKED_FL (1): levelness asked over all.
+ *   - OVS_FLATNESS_LOCAL_FF (1): flatness asked of every section.
+ *   - OVS_FLATNESS_LOCAL_FL (1): levelness asked of every section.
+ *   - OVS_FLATNESS_FF_VERDICT: flatness over all against what is asked; 0 meets, 1 short, 2 too few to judge, 3
+ *     confirm locally.
+ *   - OVS_FLATNESS_FL_VERDICT: levelness over all against what is asked; 0 meets, 1 short, 2 too few to judge, 3
+ *     confirm locally.
+ *   - OVS_FLATNESS_LINES: the lines.
+ *   - OVS_FLATNESS_OF_SECTIONS: the parts of the floor.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_KEY_MISSING,
+ * OVS_KEY_REPEATED, OVS_CONTRADICTION, OVS_NULL_POINTER, OVS_LINE_TOO_SHORT, OVS_PROFILE_SPACING,
+ * OVS_PROFILE_SHORT, OVS_FLATNESS_SECTION, OVS_PROFILE_LINE_UNKNOWN.
+ * Basis: q = rise less the rise before, z = rise over 10 ft, by their mean and standard deviation: ASTM E1155,
+ * floor flatness and floor levelness numbers (M-96), q and z over readings 12 in apart.
+ * Basis: FF = 4.57 in / (3 S + |mean| of q), FL = 12.5 in / (3 S + |mean| of z); many: F = sqrt(sum n / sum(n /
+ * F2)): ASTM E1155, floor flatness and floor levelness numbers (any), FF, FL and their combination, from memory:
+ * confirm.
+ * Basis: lines of 12 readings and 11 ft or more, 2 ft from edges, 4 ft apart: ASTM E1155, floor flatness and floor
+ * levelness numbers (M-96), lines and readings, as in the record of a measured floor, as quoted elsewhere.
+ * Basis: at least 2 sqrt(A) rises over 10 ft, from 1600 ft2 on A / 20, A in ft2: ASTM E1155, floor flatness and
+ * floor levelness numbers (any), least number of readings, from memory: confirm.
+ * Basis: FF and FL by class over all, and 3/5 of them for every section: ACI 117, tolerances for concrete
+ * construction (10), table 4.8.5.1; 4.8.5.3.
+ * Basis: levelness is not used where a floor falls; flatness is told with the plan taken off: Flatwork guidance on
+ * floors that fall (several), levelness, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"readings":{"line":["A","A","A","A","A","A","A","A","A","A","A","A","A","B","B","B","B","B","B","B","B","B","B","B","B","B"],"elevation":["100.02 in","100.10 in","100.13 in","100.11 in","100.05 in","100.09 in","100.08 in","100.12 in","100.13 in","100.11 in","100.10 in","100.13 in","100.05 in","100.06 in","99.98 in","99.99 in","100.04 in","100.08 in","100.06 in","100.11 in","100.15 in","100.12 in","100.16 in","100.13 in","100.09 in","100.12 in"]},"sections":{"section":["floor"],"area":["300 ft2"]},"flatness_class":"conventional","places":{"line":["A","B"],"x":["2 ft","2 ft"],"y":["3 ft","8 ft"],"toward_x":["15 ft","15 ft"],"toward_y":["3 ft","8 ft"]}}
+ */
+ovs_answer *ovs_flatness_si(const double *readings_elevation_mm,
+                            int readings_rows,
+                            const ovs_finish *finish,
+                            const ovs_outline *outline,
+                            const char *options_json,
+                            int options_len,
+                            int *status,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * Why ovs_flatness_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_flatness_us_why(const double *readings_elevation_in,
+                        int readings_rows,
+                        const ovs_finish *finish,
+                        const ovs_outline *outline,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
+
+/**
+ * Why ovs_flatness_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_flatness_si_why(const double *readings_elevation_mm,
+                        int readings_rows,
+                        const ovs_finish *finish,
+                        const ovs_outline *outline,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
+
+/**
+ * One F-number for several lines, by their readings, or for several sections, by their areas.
+ *
+ * Equation: F = sqrt(sum w / sum(w / F2)), w = number of readings of a line, area of a section.
+ * Taken for granted: all numbers are FF, or all are FL.
+ *
+ * - `parts_number_ratio` (1): its F-number; more than 0 1.
+ * - `parts_rows`: the lines or the sections: how many rows, each a line or a section; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `readings` of `parts`: of a line: how many q for FF, how many z for FL; from 1 to 1000000000; may be left
+ *     out.
+ *   - `area` of `parts` (ft2): of a section: how large it is; more than 0 ft2; may be left out.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_FLATNESS_COMBINED_NUMBER (1): the number for all.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KEY_MISSING, OVS_CONTRADICTION.
+ * Basis: FF = 4.57 in / (3 S + |mean| of q), FL = 12.5 in / (3 S + |mean| of z); many: F = sqrt(sum n / sum(n /
+ * F2)): ASTM E1155, floor flatness and floor levelness numbers (any), FF, FL and their combination, from memory:
+ * confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"parts":{"number":["31 1","22 1","27 1"],"readings":[13,15,12]}}
+ */
+int ovs_flatness_combined_us(const double *parts_number_ratio,
+                             int parts_rows,
+                             const char *options_json,
+                             int options_len,
+                             double *results,
+                             int results_len,
+                             int *notes,
+                             int notes_len,
+                             char *msg,
+                             int msg_len);
+
+/**
+ * One F-number for several lines, by their readings, or for several sections, by their areas.
+ *
+ * Equation: F = sqrt(sum w / sum(w / F2)), w = number of readings of a line, area of a section.
+ * Taken for granted: all numbers are FF, or all are FL.
+ *
+ * - `parts_number_ratio` (1): its F-number; more than 0 1.
+ * - `parts_rows`: the lines or the sections: how many rows, each a line or a section; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `readings` of `parts`: of a line: how many q for FF, how many z for FL; from 1 to 1000000000; may be left
+ *     out.
+ *   - `area` of `parts` (m2): of a section: how large it is; more than 0 m2; may be left out.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_FLATNESS_COMBINED_NUMBER (1): the number for all.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_KEY_MISSING, OVS_CONTRADICTION.
+ * Basis: FF = 4.57 in / (3 S + |mean| of q), FL = 12.5 in / (3 S + |mean| of z); many: F = sqrt(sum n / sum(n /
+ * F2)): ASTM E1155, floor flatness and floor levelness numbers (any), FF, FL and their combination, from memory:
+ * confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"parts":{"number":["31 1","22 1","27 1"],"readings":[13,15,12]}}
+ */
+int ovs_flatness_combined_si(const double *parts_number_ratio,
+                             int parts_rows,
+                             const char *options_json,
+                             int options_len,
+                             double *results,
+                             int results_len,
+                             int *notes,
+                             int notes_len,
+                             char *msg,
+                             int msg_len);
+
+/**
+ * Why ovs_flatness_combined_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_flatness_combined_us_why(const double *parts_number_ratio,
+                                 int parts_rows,
+                                 const char *options_json,
+                                 int options_len,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
+ * Why ovs_flatness_combined_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_flatness_combined_si_why(const double *parts_number_ratio,
+                                 int parts_rows,
+                                 const char *options_json,
+                                 int options_len,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
+ * The gap under a straightedge laid along a line of readings, from each reading on.
+ *
+ * Equation: gap = upper hull of the readings under the straightedge less the floor, where it is greatest.
+ * Taken for granted: it rests on two readings; on a hump it may tip either way, and the end that stands up is no
+ * gap.
+ *
+ * - `profile_distance_ft` (ft): from the start of the line; at least -32808.3989501 ft, at most 32808.3989501 ft.
+ * - `profile_elevation_in` (in): height of the floor; at least -393700.787402 in, at most 393700.787402 in.
+ * - `profile_rows`: the readings, three or more: how many rows, each a reading, in order along the line, at any
+ *   spacing; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `length` (ft): length of the straightedge; more than 0 ft, at most 100 ft; where left out 10 ft, because the
+ *     limits are told for 10 ft.
+ *   - `flatness_class`: class to hold the gaps against; under 10 ft only; 0 conventional, 1 moderately flat, 2
+ *     flat; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_STRAIGHTEDGE_GAP (in): the greatest gap.
+ *   - OVS_STRAIGHTEDGE_GAP_AT (ft): where it is.
+ *   - OVS_STRAIGHTEDGE_REST_1 (ft): first place the straightedge rests there.
+ *   - OVS_STRAIGHTEDGE_REST_2 (ft): second place it rests there.
+ *   - OVS_STRAIGHTEDGE_COUNT: how often it was laid down.
+ *   - OVS_STRAIGHTEDGE_ABOUT_FF (1): flatness number that goes roughly with such a gap, under 10 ft and up to 1/2
+ *     in.
+ *   - OVS_STRAIGHTEDGE_WITHIN_MOST (%): share of gaps within what nine in ten must keep.
+ *   - OVS_STRAIGHTEDGE_WITHIN_ALL (%): share of gaps within what all must keep.
+ *   - OVS_STRAIGHTEDGE_VERDICT: whether the class is kept; 0 meets, 1 short, 2 too few to judge, 3 confirm
+ *     locally.
+ *   - OVS_STRAIGHTEDGE_PLACEMENTS: the straightedge laid down from each reading on.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTRADICTION, OVS_PROFILE_SHORT,
+ * OVS_PROFILE_ORDER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: nine gaps in ten and all gaps within limits by class: ACI 117, tolerances for concrete construction (10),
+ * straightedge of 10 ft, from memory: confirm.
+ * Basis: FF 12, 20, 25, 32, 50 go roughly with gaps of 1/2, 5/16, 1/4, 3/16, 1/8 in under 10 ft: ACI 302.1R, guide
+ * to concrete floor and slab construction (any), flatness against gaps, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"profile":{"distance":["1 ft","2 ft","3 ft","4 ft","5 ft","6 ft","7 ft","8 ft","9 ft","10 ft","11 ft","12 ft"],"elevation":["100.02 in","100.10 in","100.13 in","100.11 in","100.05 in","100.09 in","100.08 in","99.92 in","99.98 in","100.11 in","100.10 in","100.13 in"]},"flatness_class":"flat"}
+ */
+ovs_answer *ovs_straightedge_us(const double *profile_distance_ft,
+                                const double *profile_elevation_in,
+                                int profile_rows,
+                                const char *options_json,
+                                int options_len,
+                                int *status,
+                                int *notes,
+                                int notes_len,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * The gap under a straightedge laid along a line of readings, from each reading on.
+ *
+ * Equation: gap = upper hull of the readings under the straightedge less the floor, where it is greatest.
+ * Taken for granted: it rests on two readings; on a hump it may tip either way, and the end that stands up is no
+ * gap.
+ *
+ * - `profile_distance_m` (m): from the start of the line; at least -10000 m, at most 10000 m.
+ * - `profile_elevation_mm` (mm): height of the floor; at least -10000000 mm, at most 10000000 mm.
+ * - `profile_rows`: the readings, three or more: how many rows, each a reading, in order along the line, at any
+ *   spacing; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `length` (m): length of the straightedge; more than 0 m, at most 30.48 m; where left out 10 ft, because the
+ *     limits are told for 10 ft.
+ *   - `flatness_class`: class to hold the gaps against; under 10 ft only; 0 conventional, 1 moderately flat, 2
+ *     flat; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_STRAIGHTEDGE_GAP (mm): the greatest gap.
+ *   - OVS_STRAIGHTEDGE_GAP_AT (m): where it is.
+ *   - OVS_STRAIGHTEDGE_REST_1 (m): first place the straightedge rests there.
+ *   - OVS_STRAIGHTEDGE_REST_2 (m): second place it rests there.
+ *   - OVS_STRAIGHTEDGE_COUNT: how often it was laid down.
+ *   - OVS_STRAIGHTEDGE_ABOUT_FF (1): flatness number that goes roughly with such a gap, under 10 ft and up to 1/2
+ *     in.
+ *   - OVS_STRAIGHTEDGE_WITHIN_MOST (%): share of gaps within what nine in ten must keep.
+ *   - OVS_STRAIGHTEDGE_WITHIN_ALL (%): share of gaps within what all must keep.
+ *   - OVS_STRAIGHTEDGE_VERDICT: whether the class is kept; 0 meets, 1 short, 2 too few to judge, 3 confirm
+ *     locally.
+ *   - OVS_STRAIGHTEDGE_PLACEMENTS: the straightedge laid down from each reading on.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTRADICTION, OVS_PROFILE_SHORT,
+ * OVS_PROFILE_ORDER.
+ * Basis: plane and solid geometry: derived.
+ * Basis: nine gaps in ten and all gaps within limits by class: ACI 117, tolerances for concrete construction (10),
+ * straightedge of 10 ft, from memory: confirm.
+ * Basis: FF 12, 20, 25, 32, 50 go roughly with gaps of 1/2, 5/16, 1/4, 3/16, 1/8 in under 10 ft: ACI 302.1R, guide
+ * to concrete floor and slab construction (any), flatness against gaps, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"profile":{"distance":["1 ft","2 ft","3 ft","4 ft","5 ft","6 ft","7 ft","8 ft","9 ft","10 ft","11 ft","12 ft"],"elevation":["100.02 in","100.10 in","100.13 in","100.11 in","100.05 in","100.09 in","100.08 in","99.92 in","99.98 in","100.11 in","100.10 in","100.13 in"]},"flatness_class":"flat"}
+ */
+ovs_answer *ovs_straightedge_si(const double *profile_distance_m,
+                                const double *profile_elevation_mm,
+                                int profile_rows,
+                                const char *options_json,
+                                int options_len,
+                                int *status,
+                                int *notes,
+                                int notes_len,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * Why ovs_straightedge_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_straightedge_us_why(const double *profile_distance_ft,
+                            const double *profile_elevation_in,
+                            int profile_rows,
+                            const char *options_json,
+                            int options_len,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * Why ovs_straightedge_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_straightedge_si_why(const double *profile_distance_m,
+                            const double *profile_elevation_mm,
+                            int profile_rows,
+                            const char *options_json,
+                            int options_len,
+                            char *text,
+                            int text_len,
+                            int *needed);
 
 /**
  * Reads a job description from TOML or JSON.

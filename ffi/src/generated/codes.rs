@@ -268,6 +268,21 @@ pub const OVS_DRAIN_NOT_FOUND: c_int = 186;
 /// Status: no zone has this name.
 pub const OVS_ZONE_UNKNOWN: c_int = 187;
 
+/// Status: profile readings stand neither 12 in nor 300 mm apart.
+pub const OVS_PROFILE_SPACING: c_int = 230;
+
+/// Status: a profile has too few readings.
+pub const OVS_PROFILE_SHORT: c_int = 231;
+
+/// Status: the readings of a profile are not in order along its line.
+pub const OVS_PROFILE_ORDER: c_int = 232;
+
+/// Status: lines, sections and their areas do not go together.
+pub const OVS_FLATNESS_SECTION: c_int = 233;
+
+/// Status: no profile line has this name.
+pub const OVS_PROFILE_LINE_UNKNOWN: c_int = 234;
+
 /// Note: the result lies outside the range the formula is stated for.
 pub const OVS_NOTE_OUTSIDE_FORMULA: c_int = 1;
 
@@ -396,3 +411,21 @@ pub const OVS_NOTE_STEPS_FINER: c_int = 68;
 
 /// Note: the search for a rounded finish ended before it was proved to be the best.
 pub const OVS_NOTE_STEPS_NOT_PROVED: c_int = 69;
+
+/// Note: a profile without any deviation has no finite number of flatness or levelness.
+pub const OVS_NOTE_PERFECT_LINE: c_int = 90;
+
+/// Note: readings 300 mm apart flatter the floor under the constant for 12 in.
+pub const OVS_NOTE_PROFILE_METRIC: c_int = 91;
+
+/// Note: a line or a section has fewer readings than the standard judges by.
+pub const OVS_NOTE_READINGS_TOO_FEW: c_int = 92;
+
+/// Note: lines run nearer to an edge or to one another than the standard has them.
+pub const OVS_NOTE_PROFILE_LAYOUT: c_int = 93;
+
+/// Note: levelness is not used on a floor that falls.
+pub const OVS_NOTE_LEVELNESS_ON_SLOPE: c_int = 94;
+
+/// Note: readings over a bend of the plan were left out.
+pub const OVS_NOTE_PLAN_BENDS: c_int = 95;

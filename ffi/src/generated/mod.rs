@@ -17,6 +17,8 @@ pub mod grade;
 #[rustfmt::skip]
 pub mod order;
 #[rustfmt::skip]
+pub mod asbuilt;
+#[rustfmt::skip]
 pub mod job;
 #[cfg(feature = "specimen")]
 #[rustfmt::skip]

@@ -3,6 +3,7 @@
 pub(crate) mod survey;
 pub(crate) mod grade;
 pub(crate) mod order;
+pub(crate) mod asbuilt;
 pub(crate) mod job;
 #[cfg(feature = "specimen")]
 pub(crate) mod specimen;
@@ -14,6 +15,7 @@ pub(crate) static SCALARS: &[&[&crate::scalars::ScalarRow]] = &[
     survey::SCALARS,
     grade::SCALARS,
     order::SCALARS,
+    asbuilt::SCALARS,
     job::SCALARS,
     #[cfg(feature = "specimen")]
     specimen::SCALARS,
@@ -24,6 +26,7 @@ pub(crate) static ANSWERS: &[&[&crate::answers::RecordRow]] = &[
     survey::ANSWERS,
     grade::ANSWERS,
     order::ANSWERS,
+    asbuilt::ANSWERS,
     job::ANSWERS,
     #[cfg(feature = "specimen")]
     specimen::ANSWERS,
@@ -34,6 +37,7 @@ pub(crate) static RECORDS: &[&[crate::records::RecordClass]] = &[
     survey::RECORDS,
     grade::RECORDS,
     order::RECORDS,
+    asbuilt::RECORDS,
     job::RECORDS,
     #[cfg(feature = "specimen")]
     specimen::RECORDS,
@@ -44,6 +48,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     survey::register(module)?;
     grade::register(module)?;
     order::register(module)?;
+    asbuilt::register(module)?;
     job::register(module)?;
     #[cfg(feature = "specimen")]
     specimen::register(module)?;
