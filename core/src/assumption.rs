@@ -49,6 +49,12 @@ pub const FALL: Assumption<Slope> =
 /// What falls are rounded to.
 pub const FALL_STEP: Assumption<Slope> =
     Assumption::new("1/16 in/ft", 0.0625 / 12.0, "finer cannot be struck off");
+/// How far the new floor may miss its marks.
+pub const MARK_TOLERANCE: Assumption<Length> = Assumption::new(
+    "1/4 in",
+    0.25 * INCH,
+    "3/16 in of strike-off, and 1/16 in that a mark may leave its plane",
+);
 
 #[cfg(test)]
 mod tests {
@@ -70,5 +76,6 @@ mod tests {
         says_its_value(ROUNDING);
         says_its_value(FALL);
         says_its_value(FALL_STEP);
+        says_its_value(MARK_TOLERANCE);
     }
 }

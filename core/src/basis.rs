@@ -98,6 +98,7 @@ bases! {
     FallOutdoors, "fall_outdoors",
         published("International Residential Code", "2015-2021", "R401.3, impervious surfaces within 10 ft", Seen::Quoted),
         "at least 2 % away from a building";
+    FallGiven, "fall_given", Kind::ProjectSpecification, "the least fall that was given";
     FallInPractice, "fall_in_practice", Kind::CommonPractice, "2 in over 20 to 24 ft towards a door, as floors are often given";
     ThicknessMargin, "thickness_margin", Kind::CommonPractice,
         "3/8 in over the least thickness, from reading 1/8, texture 3/16 and strike-off 3/16 in";
@@ -138,6 +139,16 @@ bases! {
     StraightedgeNumbers, "straightedge_numbers",
         published("ACI 302.1R, guide to concrete floor and slab construction", "any", "flatness against gaps", Seen::Memory),
         "FF 12, 20, 25, 32, 50 go roughly with gaps of 1/2, 5/16, 1/4, 3/16, 1/8 in under 10 ft";
+    MarkTolerance, "mark_tolerance", Kind::CommonPractice, "a struck-off floor keeps its marks within 1/4 in: 3/16 in of strike-off, 1/16 in of the mark";
+    MarkToleranceGiven, "mark_tolerance_given", Kind::ProjectSpecification, "the tolerance of the marks that was given";
+    TopElevation, "top_elevation",
+        published("ACI 117, tolerances for concrete construction", "90", "top of slabs on ground", Seen::Quoted),
+        "within 3/4 in of the planned height";
+    SlabThickness, "slab_thickness",
+        published("ACI 117, tolerances for concrete construction", "10", "4.5.4, slabs on ground", Seen::Read),
+        "mean thickness not more than 3/8 in, no thickness more than 3/4 in under the specified one";
+    LeastThicknessGiven, "least_thickness_given", Kind::ProjectSpecification, "the least thickness that was given";
+    UsedOverFigured, "used_over_figured", Kind::CommonPractice, "1.00 to 1.08 times the figured concrete is used";
     Prismoid, "prismoid", published("Surveying textbooks, earthwork volumes", "any", "prismoidal formula", Seen::Read),
         "V = L (A1 + 4 Am + A2) / 6";
     OverlayChoice, "overlay_choice",

@@ -23,6 +23,7 @@ pub mod failure;
 pub mod geometry;
 pub mod grade;
 pub mod job;
+pub mod judged;
 mod linear;
 pub mod marks;
 pub mod note;

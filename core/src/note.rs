@@ -78,6 +78,10 @@ notes! {
     ProfileLayout = 93, "PROFILE_LAYOUT", "lines run nearer to an edge or to one another than the standard has them";
     LevelnessOnSlope = 94, "LEVELNESS_ON_SLOPE", "levelness is not used on a floor that falls";
     PlanBends = 95, "PLAN_BENDS", "readings over a bend of the plan were left out";
+    MarksMissed = 96, "MARKS_MISSED", "the new floor misses its marks by more than the tolerance";
+    NotAsPlanned = 97, "NOT_AS_PLANNED", "the floor as built does not keep something that was asked of it";
+    ShotsOffPlan = 98, "SHOTS_OFF_PLAN", "shots of the new floor outside the work are not held against the plan";
+    PuddlesUnseen = 99, "PUDDLES_UNSEEN", "water was seen standing where the shots show none";
 }
 
 impl NoteCode {

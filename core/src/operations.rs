@@ -72,6 +72,7 @@ pub static OPERATIONS: &[&Operation] = &[
     &asbuilt::operations::FLATNESS,
     &asbuilt::operations::FLATNESS_COMBINED,
     &asbuilt::operations::STRAIGHTEDGE,
+    &asbuilt::operations::AS_BUILT,
     &job::operations::JOB_FROM_TEXT,
     &job::operations::REPORT,
 ];

@@ -97,6 +97,7 @@ OPERATIONS = (
     ("ovsFlatness", "flatness"),
     ("ovsFlatnessCombined", "flatness_combined"),
     ("ovsStraightedge", "straightedge"),
+    ("ovsAsBuilt", "as_built"),
 )
 SYSTEMS = ("us", "si")
 

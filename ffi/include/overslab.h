@@ -530,6 +530,11 @@
 #define OVS_PROFILE_LINE_UNKNOWN 234
 
 /**
+ * Status: the new floor was not surveyed over the plan edge of the old slab.
+ */
+#define OVS_AS_BUILT_OUTLINE 235
+
+/**
  * Note: the result lies outside the range the formula is stated for.
  */
 #define OVS_NOTE_OUTSIDE_FORMULA 1
@@ -773,6 +778,26 @@
  * Note: readings over a bend of the plan were left out.
  */
 #define OVS_NOTE_PLAN_BENDS 95
+
+/**
+ * Note: the new floor misses its marks by more than the tolerance.
+ */
+#define OVS_NOTE_MARKS_MISSED 96
+
+/**
+ * Note: the floor as built does not keep something that was asked of it.
+ */
+#define OVS_NOTE_NOT_AS_PLANNED 97
+
+/**
+ * Note: shots of the new floor outside the work are not held against the plan.
+ */
+#define OVS_NOTE_SHOTS_OFF_PLAN 98
+
+/**
+ * Note: water was seen standing where the shots show none.
+ */
+#define OVS_NOTE_PUDDLES_UNSEEN 99
 
 /**
  * The field `area` (ft2 or m2): area of the work.
@@ -5654,6 +5679,406 @@
  * The word `confirm locally`.
  */
 #define OVS_STRAIGHTEDGE_VERDICT_CONFIRM_LOCALLY 3
+
+/**
+ * The result `count`: how many shots on the work.
+ */
+#define OVS_AS_BUILT_COUNT 0
+
+/**
+ * The result `missed`: how many of them are off by more than the tolerance.
+ */
+#define OVS_AS_BUILT_MISSED 1
+
+/**
+ * The result `mean_deviation` (in or mm): mean of shot less planned; positive is high.
+ */
+#define OVS_AS_BUILT_MEAN_DEVIATION 2
+
+/**
+ * The result `deviation` (in or mm): standard deviation of shot less planned; none of one shot.
+ */
+#define OVS_AS_BUILT_DEVIATION 3
+
+/**
+ * The result `highest` (in or mm): greatest of shot less planned.
+ */
+#define OVS_AS_BUILT_HIGHEST 4
+
+/**
+ * The result `lowest` (in or mm): least of shot less planned.
+ */
+#define OVS_AS_BUILT_LOWEST 5
+
+/**
+ * The result `mean_over_area` (in or mm): mean over the area of new floor less plan.
+ */
+#define OVS_AS_BUILT_MEAN_OVER_AREA 6
+
+/**
+ * The result `thickness_mean` (in or mm): mean thickness got.
+ */
+#define OVS_AS_BUILT_THICKNESS_MEAN 7
+
+/**
+ * The result `thickness_least` (in or mm): least thickness got.
+ */
+#define OVS_AS_BUILT_THICKNESS_LEAST 8
+
+/**
+ * The result `least_x` (ft or m): where it is, from the left.
+ */
+#define OVS_AS_BUILT_LEAST_X 9
+
+/**
+ * The result `least_y` (ft or m): where it is, from the front.
+ */
+#define OVS_AS_BUILT_LEAST_Y 10
+
+/**
+ * The result `least_measured` (in or mm): least thickness got between the shots of the old slab.
+ */
+#define OVS_AS_BUILT_LEAST_MEASURED 11
+
+/**
+ * The result `thickness_greatest` (in or mm): greatest thickness got.
+ */
+#define OVS_AS_BUILT_THICKNESS_GREATEST 12
+
+/**
+ * The result `greatest_x` (ft or m): where that is, from the left.
+ */
+#define OVS_AS_BUILT_GREATEST_X 13
+
+/**
+ * The result `greatest_y` (ft or m): where that is, from the front.
+ */
+#define OVS_AS_BUILT_GREATEST_Y 14
+
+/**
+ * The result `thinner` (ft2 or m2): area thinner than the least allowed, or else than specified.
+ */
+#define OVS_AS_BUILT_THINNER 15
+
+/**
+ * The result `planned_mean` (in or mm): mean thickness planned.
+ */
+#define OVS_AS_BUILT_PLANNED_MEAN 16
+
+/**
+ * The result `planned_volume` (yd3 or m3): concrete figured.
+ */
+#define OVS_AS_BUILT_PLANNED_VOLUME 17
+
+/**
+ * The result `volume` (yd3 or m3): concrete in place, between old slab and new floor.
+ */
+#define OVS_AS_BUILT_VOLUME 18
+
+/**
+ * The result `used` (yd3 or m3): concrete used: what came less what was left over.
+ */
+#define OVS_AS_BUILT_USED 19
+
+/**
+ * The result `unaccounted` (yd3 or m3): used less in place.
+ */
+#define OVS_AS_BUILT_UNACCOUNTED 20
+
+/**
+ * The result `used_over_planned` (1): used over figured.
+ */
+#define OVS_AS_BUILT_USED_OVER_PLANNED 21
+
+/**
+ * The result `said`: all of it in a few sentences: what holds, what does not, what to mend.
+ */
+#define OVS_AS_BUILT_SAID 22
+
+/**
+ * The result `checks`: what was asked, and whether it was kept.
+ */
+#define OVS_AS_BUILT_CHECKS 23
+
+/**
+ * The column `about` of `checks`: what it is about.
+ */
+#define OVS_AS_BUILT_CHECKS_ABOUT 0
+
+/**
+ * The column `verdict` of `checks`: whether it is kept.
+ */
+#define OVS_AS_BUILT_CHECKS_VERDICT 1
+
+/**
+ * The column `said` of `checks`: the finding in words.
+ */
+#define OVS_AS_BUILT_CHECKS_SAID 2
+
+/**
+ * The column `basis` of `checks`: name of where the limit comes from.
+ */
+#define OVS_AS_BUILT_CHECKS_BASIS 3
+
+/**
+ * The result `deviations`: the shots beside the plan.
+ */
+#define OVS_AS_BUILT_DEVIATIONS 24
+
+/**
+ * The column `name` of `deviations`: its name.
+ */
+#define OVS_AS_BUILT_DEVIATIONS_NAME 0
+
+/**
+ * The column `x` of `deviations` (ft or m): distance from the left.
+ */
+#define OVS_AS_BUILT_DEVIATIONS_X 1
+
+/**
+ * The column `y` of `deviations` (ft or m): distance from the front.
+ */
+#define OVS_AS_BUILT_DEVIATIONS_Y 2
+
+/**
+ * The column `elevation` of `deviations` (ft or m): height as shot.
+ */
+#define OVS_AS_BUILT_DEVIATIONS_ELEVATION 3
+
+/**
+ * The column `planned` of `deviations` (ft or m): height as planned.
+ */
+#define OVS_AS_BUILT_DEVIATIONS_PLANNED 4
+
+/**
+ * The column `deviation` of `deviations` (in or mm): shot less planned; positive is high.
+ */
+#define OVS_AS_BUILT_DEVIATIONS_DEVIATION 5
+
+/**
+ * The column `missed` of `deviations`: off by more than the tolerance or not.
+ */
+#define OVS_AS_BUILT_DEVIATIONS_MISSED 6
+
+/**
+ * The result `falls`: the slopes got.
+ */
+#define OVS_AS_BUILT_FALLS 25
+
+/**
+ * The column `facet` of `falls`: its name; none under one plane.
+ */
+#define OVS_AS_BUILT_FALLS_FACET 0
+
+/**
+ * The column `shots` of `falls`: how many shots lie on it.
+ */
+#define OVS_AS_BUILT_FALLS_SHOTS 1
+
+/**
+ * The column `planned` of `falls` (in/ft or %): fall as planned.
+ */
+#define OVS_AS_BUILT_FALLS_PLANNED 2
+
+/**
+ * The column `got` of `falls` (in/ft or %): fall built that way; negative where it rises, none of too few shots.
+ */
+#define OVS_AS_BUILT_FALLS_GOT 3
+
+/**
+ * The column `steepest` of `falls` (in/ft or %): steepest fall built, any way.
+ */
+#define OVS_AS_BUILT_FALLS_STEEPEST 4
+
+/**
+ * The column `unevenness` of `falls` (in or mm): root of the mean squared distance of the shots from their plane.
+ */
+#define OVS_AS_BUILT_FALLS_UNEVENNESS 5
+
+/**
+ * The result `ponds`: where water stands.
+ */
+#define OVS_AS_BUILT_PONDS 26
+
+/**
+ * The column `level` of `ponds` (ft or m): level of the water.
+ */
+#define OVS_AS_BUILT_PONDS_LEVEL 0
+
+/**
+ * The column `area` of `ponds` (ft2 or m2): area under water.
+ */
+#define OVS_AS_BUILT_PONDS_AREA 1
+
+/**
+ * The column `volume` of `ponds` (ft3 or m3): water in it.
+ */
+#define OVS_AS_BUILT_PONDS_VOLUME 2
+
+/**
+ * The column `depth` of `ponds` (in or mm): greatest depth.
+ */
+#define OVS_AS_BUILT_PONDS_DEPTH 3
+
+/**
+ * The column `deepest_x` of `ponds` (ft or m): where it is deepest, from the left.
+ */
+#define OVS_AS_BUILT_PONDS_DEEPEST_X 4
+
+/**
+ * The column `deepest_y` of `ponds` (ft or m): where it is deepest, from the front.
+ */
+#define OVS_AS_BUILT_PONDS_DEEPEST_Y 5
+
+/**
+ * The column `spill_x` of `ponds` (ft or m): where the water spills, from the left.
+ */
+#define OVS_AS_BUILT_PONDS_SPILL_X 6
+
+/**
+ * The column `spill_y` of `ponds` (ft or m): where the water spills, from the front.
+ */
+#define OVS_AS_BUILT_PONDS_SPILL_Y 7
+
+/**
+ * The column `outlet` of `ponds`: edge or drain that takes the water there; none where it runs on over a saddle.
+ */
+#define OVS_AS_BUILT_PONDS_OUTLET 8
+
+/**
+ * The result `seen`: the puddles seen beside the water of the shots.
+ */
+#define OVS_AS_BUILT_SEEN 27
+
+/**
+ * The column `x` of `seen` (ft or m): distance from the left.
+ */
+#define OVS_AS_BUILT_SEEN_X 0
+
+/**
+ * The column `y` of `seen` (ft or m): distance from the front.
+ */
+#define OVS_AS_BUILT_SEEN_Y 1
+
+/**
+ * The column `depth` of `seen` (in or mm): depth as measured.
+ */
+#define OVS_AS_BUILT_SEEN_DEPTH 2
+
+/**
+ * The column `by_shots` of `seen` (in or mm): water that the shots show there; 0 where they show none.
+ */
+#define OVS_AS_BUILT_SEEN_BY_SHOTS 3
+
+/**
+ * The result `mends`: what to mend.
+ */
+#define OVS_AS_BUILT_MENDS 28
+
+/**
+ * The column `work` of `mends`: ground down or filled up.
+ */
+#define OVS_AS_BUILT_MENDS_WORK 0
+
+/**
+ * The column `x` of `mends` (ft or m): distance from the left.
+ */
+#define OVS_AS_BUILT_MENDS_X 1
+
+/**
+ * The column `y` of `mends` (ft or m): distance from the front.
+ */
+#define OVS_AS_BUILT_MENDS_Y 2
+
+/**
+ * The column `shot` of `mends`: the shot it is at; none for a puddle.
+ */
+#define OVS_AS_BUILT_MENDS_SHOT 3
+
+/**
+ * The column `depth` of `mends` (in or mm): down or up to the plan, or to where water runs off.
+ */
+#define OVS_AS_BUILT_MENDS_DEPTH 4
+
+/**
+ * The column `area` of `mends` (ft2 or m2): size of a puddle.
+ */
+#define OVS_AS_BUILT_MENDS_AREA 5
+
+/**
+ * The column `said` of `mends`: in words.
+ */
+#define OVS_AS_BUILT_MENDS_SAID 6
+
+/**
+ * How many results there are.
+ */
+#define OVS_AS_BUILT_RESULTS 29
+
+/**
+ * The word `trowelled`.
+ */
+#define OVS_AS_BUILT_SURFACE_TROWELLED 0
+
+/**
+ * The word `broomed`.
+ */
+#define OVS_AS_BUILT_SURFACE_BROOMED 1
+
+/**
+ * The word `outdoors`.
+ */
+#define OVS_AS_BUILT_SURFACE_OUTDOORS 2
+
+/**
+ * The word `open`.
+ */
+#define OVS_AS_BUILT_EDGES_STATE_OPEN 0
+
+/**
+ * The word `walled`.
+ */
+#define OVS_AS_BUILT_EDGES_STATE_WALLED 1
+
+/**
+ * The word `drained`.
+ */
+#define OVS_AS_BUILT_EDGES_STATE_DRAINED 2
+
+/**
+ * The word `pass`.
+ */
+#define OVS_AS_BUILT_CHECKS_VERDICT_PASS 0
+
+/**
+ * The word `fail`.
+ */
+#define OVS_AS_BUILT_CHECKS_VERDICT_FAIL 1
+
+/**
+ * The word `confirm locally`.
+ */
+#define OVS_AS_BUILT_CHECKS_VERDICT_CONFIRM_LOCALLY 2
+
+/**
+ * The word `no`.
+ */
+#define OVS_AS_BUILT_DEVIATIONS_MISSED_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_AS_BUILT_DEVIATIONS_MISSED_YES 1
+
+/**
+ * The word `grind`.
+ */
+#define OVS_AS_BUILT_MENDS_WORK_GRIND 0
+
+/**
+ * The word `fill`.
+ */
+#define OVS_AS_BUILT_MENDS_WORK_FILL 1
 
 /**
  * The result `ordered` (yd3 or m3): concrete to order.
@@ -14939,6 +15364,260 @@ int ovs_straightedge_si_why(const double *profile_distance_m,
                             char *text,
                             int text_len,
                             int *needed);
+
+/**
+ * The new floor as shot, held against old slab and plan: marks, thickness, slope, standing water, concrete, what
+ * to mend.
+ *
+ * Equation: deviation = shot - planned; thickness = new floor - old slab, exactly over the triangles of both;
+ * slope = plane of least squares.
+ * Taken for granted: both floors plane over each triangle of their shots; no approval: arithmetic on the shots.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the plan.
+ * - `new_floor`: the new floor as surveyed, in place of shots; over the same plan edge; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `shots`: the shots of the new floor; may be left out.
+ *   - `x` of `shots` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft; required.
+ *   - `y` of `shots` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `elevation` of `shots` (ft): height above the job datum; at least -32808.3989501 ft, at most 32808.3989501
+ *     ft; required.
+ *   - `name` of `shots`: its name; may be left out.
+ *   - `new_floor`: the new floor as surveyed, in place of shots; over the same plan edge; may be left out.
+ *   - `tolerance` (in): how far a shot may be off the plan; more than 0 in, at most 12 in; where left out 1/4 in,
+ *     because 3/16 in of strike-off, and 1/16 in that a mark may leave its plane.
+ *   - `specified` (in): the thickness specified; at least 0 in, at most 120 in; may be left out.
+ *   - `least` (in): the least thickness allowed anywhere; at least 0 in, at most 120 in; may be left out.
+ *   - `surface`: how the floor is finished and used: its least fall; 0 trowelled, 1 broomed, 2 outdoors; may be
+ *     left out.
+ *   - `least_fall` (in/ft): the least fall, in place of that of the surface; at least 0 in/ft, at most 12 in/ft;
+ *     may be left out.
+ *   - `edges`: edges that are walled, open or drained; may be left out.
+ *   - `edge` of `edges`: name of the edge, or of a hole; required.
+ *   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+ *     open, 1 walled, 2 drained; required.
+ *   - `drains`: drains in the floor; may be left out.
+ *   - `x` of `drains` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `y` of `drains` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `name` of `drains`: name of the drain; may be left out.
+ *   - `shallowest` (in): ponds shallower than this are left out; at least 0 in, at most 12 in; where left out 1/16
+ *     in, because a rod hardly tells less.
+ *   - `ordered` (yd3): concrete that came; at least 0 yd3, at most 13079.5061931 yd3; may be left out.
+ *   - `left_over` (yd3): concrete that was left over; at least 0 yd3, at most 13079.5061931 yd3; may be left out.
+ *   - `puddles`: puddles that were seen; may be left out.
+ *   - `x` of `puddles` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `y` of `puddles` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `depth` of `puddles` (in): how deep; at least 0 in, at most 12 in; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_AS_BUILT_COUNT: how many shots on the work.
+ *   - OVS_AS_BUILT_MISSED: how many of them are off by more than the tolerance.
+ *   - OVS_AS_BUILT_MEAN_DEVIATION (in): mean of shot less planned; positive is high.
+ *   - OVS_AS_BUILT_DEVIATION (in): standard deviation of shot less planned; none of one shot.
+ *   - OVS_AS_BUILT_HIGHEST (in): greatest of shot less planned.
+ *   - OVS_AS_BUILT_LOWEST (in): least of shot less planned.
+ *   - OVS_AS_BUILT_MEAN_OVER_AREA (in): mean over the area of new floor less plan.
+ *   - OVS_AS_BUILT_THICKNESS_MEAN (in): mean thickness got.
+ *   - OVS_AS_BUILT_THICKNESS_LEAST (in): least thickness got.
+ *   - OVS_AS_BUILT_LEAST_X (ft): where it is, from the left.
+ *   - OVS_AS_BUILT_LEAST_Y (ft): where it is, from the front.
+ *   - OVS_AS_BUILT_LEAST_MEASURED (in): least thickness got between the shots of the old slab.
+ *   - OVS_AS_BUILT_THICKNESS_GREATEST (in): greatest thickness got.
+ *   - OVS_AS_BUILT_GREATEST_X (ft): where that is, from the left.
+ *   - OVS_AS_BUILT_GREATEST_Y (ft): where that is, from the front.
+ *   - OVS_AS_BUILT_THINNER (ft2): area thinner than the least allowed, or else than specified.
+ *   - OVS_AS_BUILT_PLANNED_MEAN (in): mean thickness planned.
+ *   - OVS_AS_BUILT_PLANNED_VOLUME (yd3): concrete figured.
+ *   - OVS_AS_BUILT_VOLUME (yd3): concrete in place, between old slab and new floor.
+ *   - OVS_AS_BUILT_USED (yd3): concrete used: what came less what was left over.
+ *   - OVS_AS_BUILT_UNACCOUNTED (yd3): used less in place.
+ *   - OVS_AS_BUILT_USED_OVER_PLANNED (1): used over figured.
+ *   - OVS_AS_BUILT_SAID: all of it in a few sentences: what holds, what does not, what to mend.
+ *   - OVS_AS_BUILT_CHECKS: what was asked, and whether it was kept.
+ *   - OVS_AS_BUILT_DEVIATIONS: the shots beside the plan.
+ *   - OVS_AS_BUILT_FALLS: the slopes got.
+ *   - OVS_AS_BUILT_PONDS: where water stands.
+ *   - OVS_AS_BUILT_SEEN: the puddles seen beside the water of the shots.
+ *   - OVS_AS_BUILT_MENDS: what to mend.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KEY_MISSING, OVS_CONTRADICTION,
+ * OVS_TOO_FEW_SHOTS, OVS_NULL_POINTER, OVS_AS_BUILT_OUTLINE.
+ * Basis: plane and solid geometry: derived.
+ * Basis: a struck-off floor keeps its marks within 1/4 in: 3/16 in of strike-off, 1/16 in of the mark: common
+ * practice, no source.
+ * Basis: the tolerance of the marks that was given: the project's specification.
+ * Basis: within 3/4 in of the planned height: ACI 117, tolerances for concrete construction (90), top of slabs on
+ * ground, as quoted elsewhere.
+ * Basis: mean thickness not more than 3/8 in, no thickness more than 3/4 in under the specified one: ACI 117,
+ * tolerances for concrete construction (10), 4.5.4, slabs on ground.
+ * Basis: the least thickness that was given: the project's specification.
+ * Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+ * finished floors, from memory: confirm.
+ * Basis: at least 1/4 in per ft on broomed floors: Flatwork guidance on drainage minimums (several), broom finish,
+ * from memory: confirm.
+ * Basis: at least 2 % away from a building: International Residential Code (2015-2021), R401.3, impervious
+ * surfaces within 10 ft, as quoted elsewhere.
+ * Basis: 1.00 to 1.08 times the figured concrete is used: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"12 ft"},{"name":"right","length":"10 ft"},{"name":"back","length":"12 ft"},{"name":"left","length":"10 ft"}]},"grid":{"columns":["1 ft","11 ft"],"rows":["1 ft","9 ft"],"elevations":["99.20 ft","99.15 ft","99.22 ft","99.25 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.50 ft"},{"x":"12 ft","y":"0 ft","elevation":"99.50 ft"},{"x":"0 ft","y":"10 ft","elevation":"99.60 ft"}]},"shots":{"x":["1 ft","6 ft","11 ft","1 ft","6 ft","11 ft","1 ft","6 ft","11 ft"],"y":["1 ft","1 ft","1 ft","5 ft","5 ft","5 ft","9 ft","9 ft","9 ft"],"elevation":["99.51 ft","99.52 ft","99.50 ft","99.55 ft","99.48 ft","99.56 ft","99.59 ft","99.60 ft","99.58 ft"]},"least":"3 in","specified":"4 in","surface":"trowelled","ordered":"1 1/2 yd3","left_over":"1/8 yd3","puddles":{"x":["6 ft"],"y":["5 ft"],"depth":["1/2 in"]},"edges":[{"edge":"left","state":"walled"},{"edge":"back","state":"walled"},{"edge":"right","state":"walled"}]}
+ */
+ovs_answer *ovs_as_built_us(const ovs_survey *survey,
+                            const ovs_finish *finish,
+                            const ovs_survey *new_floor,
+                            const char *options_json,
+                            int options_len,
+                            int *status,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * The new floor as shot, held against old slab and plan: marks, thickness, slope, standing water, concrete, what
+ * to mend.
+ *
+ * Equation: deviation = shot - planned; thickness = new floor - old slab, exactly over the triangles of both;
+ * slope = plane of least squares.
+ * Taken for granted: both floors plane over each triangle of their shots; no approval: arithmetic on the shots.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the plan.
+ * - `new_floor`: the new floor as surveyed, in place of shots; over the same plan edge; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `shots`: the shots of the new floor; may be left out.
+ *   - `x` of `shots` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `shots` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+ *   - `elevation` of `shots` (m): height above the job datum; at least -10000 m, at most 10000 m; required.
+ *   - `name` of `shots`: its name; may be left out.
+ *   - `new_floor`: the new floor as surveyed, in place of shots; over the same plan edge; may be left out.
+ *   - `tolerance` (mm): how far a shot may be off the plan; more than 0 mm, at most 304.8 mm; where left out 1/4
+ *     in, because 3/16 in of strike-off, and 1/16 in that a mark may leave its plane.
+ *   - `specified` (mm): the thickness specified; at least 0 mm, at most 3048 mm; may be left out.
+ *   - `least` (mm): the least thickness allowed anywhere; at least 0 mm, at most 3048 mm; may be left out.
+ *   - `surface`: how the floor is finished and used: its least fall; 0 trowelled, 1 broomed, 2 outdoors; may be
+ *     left out.
+ *   - `least_fall` (%): the least fall, in place of that of the surface; at least 0 %, at most 100 %; may be left
+ *     out.
+ *   - `edges`: edges that are walled, open or drained; may be left out.
+ *   - `edge` of `edges`: name of the edge, or of a hole; required.
+ *   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+ *     open, 1 walled, 2 drained; required.
+ *   - `drains`: drains in the floor; may be left out.
+ *   - `x` of `drains` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `drains` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+ *   - `name` of `drains`: name of the drain; may be left out.
+ *   - `shallowest` (mm): ponds shallower than this are left out; at least 0 mm, at most 304.8 mm; where left out
+ *     1/16 in, because a rod hardly tells less.
+ *   - `ordered` (m3): concrete that came; at least 0 m3, at most 10000 m3; may be left out.
+ *   - `left_over` (m3): concrete that was left over; at least 0 m3, at most 10000 m3; may be left out.
+ *   - `puddles`: puddles that were seen; may be left out.
+ *   - `x` of `puddles` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `puddles` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+ *   - `depth` of `puddles` (mm): how deep; at least 0 mm, at most 304.8 mm; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_AS_BUILT_COUNT: how many shots on the work.
+ *   - OVS_AS_BUILT_MISSED: how many of them are off by more than the tolerance.
+ *   - OVS_AS_BUILT_MEAN_DEVIATION (mm): mean of shot less planned; positive is high.
+ *   - OVS_AS_BUILT_DEVIATION (mm): standard deviation of shot less planned; none of one shot.
+ *   - OVS_AS_BUILT_HIGHEST (mm): greatest of shot less planned.
+ *   - OVS_AS_BUILT_LOWEST (mm): least of shot less planned.
+ *   - OVS_AS_BUILT_MEAN_OVER_AREA (mm): mean over the area of new floor less plan.
+ *   - OVS_AS_BUILT_THICKNESS_MEAN (mm): mean thickness got.
+ *   - OVS_AS_BUILT_THICKNESS_LEAST (mm): least thickness got.
+ *   - OVS_AS_BUILT_LEAST_X (m): where it is, from the left.
+ *   - OVS_AS_BUILT_LEAST_Y (m): where it is, from the front.
+ *   - OVS_AS_BUILT_LEAST_MEASURED (mm): least thickness got between the shots of the old slab.
+ *   - OVS_AS_BUILT_THICKNESS_GREATEST (mm): greatest thickness got.
+ *   - OVS_AS_BUILT_GREATEST_X (m): where that is, from the left.
+ *   - OVS_AS_BUILT_GREATEST_Y (m): where that is, from the front.
+ *   - OVS_AS_BUILT_THINNER (m2): area thinner than the least allowed, or else than specified.
+ *   - OVS_AS_BUILT_PLANNED_MEAN (mm): mean thickness planned.
+ *   - OVS_AS_BUILT_PLANNED_VOLUME (m3): concrete figured.
+ *   - OVS_AS_BUILT_VOLUME (m3): concrete in place, between old slab and new floor.
+ *   - OVS_AS_BUILT_USED (m3): concrete used: what came less what was left over.
+ *   - OVS_AS_BUILT_UNACCOUNTED (m3): used less in place.
+ *   - OVS_AS_BUILT_USED_OVER_PLANNED (1): used over figured.
+ *   - OVS_AS_BUILT_SAID: all of it in a few sentences: what holds, what does not, what to mend.
+ *   - OVS_AS_BUILT_CHECKS: what was asked, and whether it was kept.
+ *   - OVS_AS_BUILT_DEVIATIONS: the shots beside the plan.
+ *   - OVS_AS_BUILT_FALLS: the slopes got.
+ *   - OVS_AS_BUILT_PONDS: where water stands.
+ *   - OVS_AS_BUILT_SEEN: the puddles seen beside the water of the shots.
+ *   - OVS_AS_BUILT_MENDS: what to mend.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KEY_MISSING, OVS_CONTRADICTION,
+ * OVS_TOO_FEW_SHOTS, OVS_NULL_POINTER, OVS_AS_BUILT_OUTLINE.
+ * Basis: plane and solid geometry: derived.
+ * Basis: a struck-off floor keeps its marks within 1/4 in: 3/16 in of strike-off, 1/16 in of the mark: common
+ * practice, no source.
+ * Basis: the tolerance of the marks that was given: the project's specification.
+ * Basis: within 3/4 in of the planned height: ACI 117, tolerances for concrete construction (90), top of slabs on
+ * ground, as quoted elsewhere.
+ * Basis: mean thickness not more than 3/8 in, no thickness more than 3/4 in under the specified one: ACI 117,
+ * tolerances for concrete construction (10), 4.5.4, slabs on ground.
+ * Basis: the least thickness that was given: the project's specification.
+ * Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+ * finished floors, from memory: confirm.
+ * Basis: at least 1/4 in per ft on broomed floors: Flatwork guidance on drainage minimums (several), broom finish,
+ * from memory: confirm.
+ * Basis: at least 2 % away from a building: International Residential Code (2015-2021), R401.3, impervious
+ * surfaces within 10 ft, as quoted elsewhere.
+ * Basis: 1.00 to 1.08 times the figured concrete is used: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"12 ft"},{"name":"right","length":"10 ft"},{"name":"back","length":"12 ft"},{"name":"left","length":"10 ft"}]},"grid":{"columns":["1 ft","11 ft"],"rows":["1 ft","9 ft"],"elevations":["99.20 ft","99.15 ft","99.22 ft","99.25 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.50 ft"},{"x":"12 ft","y":"0 ft","elevation":"99.50 ft"},{"x":"0 ft","y":"10 ft","elevation":"99.60 ft"}]},"shots":{"x":["1 ft","6 ft","11 ft","1 ft","6 ft","11 ft","1 ft","6 ft","11 ft"],"y":["1 ft","1 ft","1 ft","5 ft","5 ft","5 ft","9 ft","9 ft","9 ft"],"elevation":["99.51 ft","99.52 ft","99.50 ft","99.55 ft","99.48 ft","99.56 ft","99.59 ft","99.60 ft","99.58 ft"]},"least":"3 in","specified":"4 in","surface":"trowelled","ordered":"1 1/2 yd3","left_over":"1/8 yd3","puddles":{"x":["6 ft"],"y":["5 ft"],"depth":["1/2 in"]},"edges":[{"edge":"left","state":"walled"},{"edge":"back","state":"walled"},{"edge":"right","state":"walled"}]}
+ */
+ovs_answer *ovs_as_built_si(const ovs_survey *survey,
+                            const ovs_finish *finish,
+                            const ovs_survey *new_floor,
+                            const char *options_json,
+                            int options_len,
+                            int *status,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * Why ovs_as_built_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_as_built_us_why(const ovs_survey *survey,
+                        const ovs_finish *finish,
+                        const ovs_survey *new_floor,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
+
+/**
+ * Why ovs_as_built_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_as_built_si_why(const ovs_survey *survey,
+                        const ovs_finish *finish,
+                        const ovs_survey *new_floor,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
 
 /**
  * Reads a job description from TOML or JSON.

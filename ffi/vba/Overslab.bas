@@ -3006,6 +3006,66 @@ Public Function OVS_STRAIGHTEDGE_SI_GET(ByVal result As Variant, ByVal profile A
     OVS_STRAIGHTEDGE_SI_GET = Called("straightedge", "si", "get", result, Array(profile, length_m, flatness_class))
 End Function
 
+' The new floor as shot, held against old slab and plan: marks, thickness, slope, standing water, concrete, what to mend.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
+' finish: the plan; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' shots: the shots of the new floor; a range with the columns x_ft, y_ft, elevation_ft, [name]; may be left out
+' new_floor: the new floor as surveyed, in place of shots; over the same plan edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives; may be left out
+' tolerance_in: how far a shot may be off the plan (in); more than 0 in, at most 12 in; left out: 1/4 in, because 3/16 in of strike-off, and 1/16 in that a mark may leave its plane
+' specified_in: the thickness specified (in); at least 0 in, at most 120 in; may be left out
+' least_in: the least thickness allowed anywhere (in); at least 0 in, at most 120 in; may be left out
+' surface: how the floor is finished and used: its least fall; trowelled, broomed or outdoors; may be left out
+' least_fall_in_per_ft: the least fall, in place of that of the surface (in/ft); at least 0 in/ft, at most 12 in/ft; may be left out
+' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
+' drains: drains in the floor; a range with the columns x_ft, y_ft, [name]; may be left out
+' shallowest_in: ponds shallower than this are left out (in); at least 0 in, at most 12 in; left out: 1/16 in, because a rod hardly tells less
+' ordered_yd3: concrete that came (yd3); at least 0 yd3, at most 13079.5061931 yd3; may be left out
+' left_over_yd3: concrete that was left over (yd3); at least 0 yd3, at most 13079.5061931 yd3; may be left out
+' puddles: puddles that were seen; a range with the columns x_ft, y_ft, [depth_in]; may be left out
+' Gives count (how many shots on the work), missed (how many of them are off by more than the tolerance), mean_deviation_in (mean of shot less planned; positive is high), deviation_in (standard deviation of shot less planned; none of one shot), highest_in (greatest of shot less planned), lowest_in (least of shot less planned), mean_over_area_in (mean over the area of new floor less plan), thickness_mean_in (mean thickness got), thickness_least_in (least thickness got), least_x_ft (where it is, from the left), least_y_ft (where it is, from the front), least_measured_in (least thickness got between the shots of the old slab), thickness_greatest_in (greatest thickness got), greatest_x_ft (where that is, from the left), greatest_y_ft (where that is, from the front), thinner_ft2 (area thinner than the least allowed, or else than specified), planned_mean_in (mean thickness planned), planned_volume_yd3 (concrete figured),
+'   volume_yd3 (concrete in place, between old slab and new floor), used_yd3 (concrete used: what came less what was left over), unaccounted_yd3 (used less in place), used_over_planned_ratio (used over figured), said (all of it in a few sentences: what holds, what does not, what to mend), checks (what was asked, and whether it was kept), deviations (the shots beside the plan), falls (the slopes got), ponds (where water stands), seen (the puddles seen beside the water of the shots), mends (what to mend).
+Public Function OVS_AS_BUILT_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal shots As Variant, Optional ByVal new_floor As Variant, Optional ByVal tolerance_in As Variant, Optional ByVal specified_in As Variant, Optional ByVal least_in As Variant, Optional ByVal surface As Variant, Optional ByVal least_fall_in_per_ft As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant, Optional ByVal ordered_yd3 As Variant, Optional ByVal left_over_yd3 As Variant, Optional ByVal puddles As Variant) As Variant
+    OVS_AS_BUILT_US = Called("as_built", "us", "value", "", Array(survey, finish, shots, new_floor, tolerance_in, specified_in, least_in, surface, least_fall_in_per_ft, edges, drains, shallowest_in, ordered_yd3, left_over_yd3, puddles))
+End Function
+
+Public Function OVS_AS_BUILT_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal shots As Variant, Optional ByVal new_floor As Variant, Optional ByVal tolerance_in As Variant, Optional ByVal specified_in As Variant, Optional ByVal least_in As Variant, Optional ByVal surface As Variant, Optional ByVal least_fall_in_per_ft As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant, Optional ByVal ordered_yd3 As Variant, Optional ByVal left_over_yd3 As Variant, Optional ByVal puddles As Variant) As Variant
+    OVS_AS_BUILT_US_WHY = Called("as_built", "us", "why", "", Array(survey, finish, shots, new_floor, tolerance_in, specified_in, least_in, surface, least_fall_in_per_ft, edges, drains, shallowest_in, ordered_yd3, left_over_yd3, puddles))
+End Function
+
+Public Function OVS_AS_BUILT_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal shots As Variant, Optional ByVal new_floor As Variant, Optional ByVal tolerance_in As Variant, Optional ByVal specified_in As Variant, Optional ByVal least_in As Variant, Optional ByVal surface As Variant, Optional ByVal least_fall_in_per_ft As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_in As Variant, Optional ByVal ordered_yd3 As Variant, Optional ByVal left_over_yd3 As Variant, Optional ByVal puddles As Variant) As Variant
+    OVS_AS_BUILT_US_GET = Called("as_built", "us", "get", result, Array(survey, finish, shots, new_floor, tolerance_in, specified_in, least_in, surface, least_fall_in_per_ft, edges, drains, shallowest_in, ordered_yd3, left_over_yd3, puddles))
+End Function
+
+' The new floor as shot, held against old slab and plan: marks, thickness, slope, standing water, concrete, what to mend.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
+' finish: the plan; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' shots: the shots of the new floor; a range with the columns x_m, y_m, elevation_m, [name]; may be left out
+' new_floor: the new floor as surveyed, in place of shots; over the same plan edge; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives; may be left out
+' tolerance_mm: how far a shot may be off the plan (mm); more than 0 mm, at most 304.8 mm; left out: 1/4 in, because 3/16 in of strike-off, and 1/16 in that a mark may leave its plane
+' specified_mm: the thickness specified (mm); at least 0 mm, at most 3048 mm; may be left out
+' least_mm: the least thickness allowed anywhere (mm); at least 0 mm, at most 3048 mm; may be left out
+' surface: how the floor is finished and used: its least fall; trowelled, broomed or outdoors; may be left out
+' least_fall_percent: the least fall, in place of that of the surface (%); at least 0 %, at most 100 %; may be left out
+' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
+' drains: drains in the floor; a range with the columns x_m, y_m, [name]; may be left out
+' shallowest_mm: ponds shallower than this are left out (mm); at least 0 mm, at most 304.8 mm; left out: 1/16 in, because a rod hardly tells less
+' ordered_m3: concrete that came (m3); at least 0 m3, at most 10000 m3; may be left out
+' left_over_m3: concrete that was left over (m3); at least 0 m3, at most 10000 m3; may be left out
+' puddles: puddles that were seen; a range with the columns x_m, y_m, [depth_mm]; may be left out
+' Gives count (how many shots on the work), missed (how many of them are off by more than the tolerance), mean_deviation_mm (mean of shot less planned; positive is high), deviation_mm (standard deviation of shot less planned; none of one shot), highest_mm (greatest of shot less planned), lowest_mm (least of shot less planned), mean_over_area_mm (mean over the area of new floor less plan), thickness_mean_mm (mean thickness got), thickness_least_mm (least thickness got), least_x_m (where it is, from the left), least_y_m (where it is, from the front), least_measured_mm (least thickness got between the shots of the old slab), thickness_greatest_mm (greatest thickness got), greatest_x_m (where that is, from the left), greatest_y_m (where that is, from the front), thinner_m2 (area thinner than the least allowed, or else than specified), planned_mean_mm (mean thickness planned), planned_volume_m3 (concrete figured),
+'   volume_m3 (concrete in place, between old slab and new floor), used_m3 (concrete used: what came less what was left over), unaccounted_m3 (used less in place), used_over_planned_ratio (used over figured), said (all of it in a few sentences: what holds, what does not, what to mend), checks (what was asked, and whether it was kept), deviations (the shots beside the plan), falls (the slopes got), ponds (where water stands), seen (the puddles seen beside the water of the shots), mends (what to mend).
+Public Function OVS_AS_BUILT_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal shots As Variant, Optional ByVal new_floor As Variant, Optional ByVal tolerance_mm As Variant, Optional ByVal specified_mm As Variant, Optional ByVal least_mm As Variant, Optional ByVal surface As Variant, Optional ByVal least_fall_percent As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant, Optional ByVal ordered_m3 As Variant, Optional ByVal left_over_m3 As Variant, Optional ByVal puddles As Variant) As Variant
+    OVS_AS_BUILT_SI = Called("as_built", "si", "value", "", Array(survey, finish, shots, new_floor, tolerance_mm, specified_mm, least_mm, surface, least_fall_percent, edges, drains, shallowest_mm, ordered_m3, left_over_m3, puddles))
+End Function
+
+Public Function OVS_AS_BUILT_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal shots As Variant, Optional ByVal new_floor As Variant, Optional ByVal tolerance_mm As Variant, Optional ByVal specified_mm As Variant, Optional ByVal least_mm As Variant, Optional ByVal surface As Variant, Optional ByVal least_fall_percent As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant, Optional ByVal ordered_m3 As Variant, Optional ByVal left_over_m3 As Variant, Optional ByVal puddles As Variant) As Variant
+    OVS_AS_BUILT_SI_WHY = Called("as_built", "si", "why", "", Array(survey, finish, shots, new_floor, tolerance_mm, specified_mm, least_mm, surface, least_fall_percent, edges, drains, shallowest_mm, ordered_m3, left_over_m3, puddles))
+End Function
+
+Public Function OVS_AS_BUILT_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal shots As Variant, Optional ByVal new_floor As Variant, Optional ByVal tolerance_mm As Variant, Optional ByVal specified_mm As Variant, Optional ByVal least_mm As Variant, Optional ByVal surface As Variant, Optional ByVal least_fall_percent As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal shallowest_mm As Variant, Optional ByVal ordered_m3 As Variant, Optional ByVal left_over_m3 As Variant, Optional ByVal puddles As Variant) As Variant
+    OVS_AS_BUILT_SI_GET = Called("as_built", "si", "get", result, Array(survey, finish, shots, new_floor, tolerance_mm, specified_mm, least_mm, surface, least_fall_percent, edges, drains, shallowest_mm, ordered_m3, left_over_m3, puddles))
+End Function
+
 ' Reads a job description from TOML or JSON.
 ' text_value: the job description; a text
 ' Gives job (the job).

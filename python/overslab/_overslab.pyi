@@ -136,6 +136,8 @@ from overslab.asbuilt import flatness_combined as flatness_combined
 from overslab.asbuilt import FlatnessCombined as FlatnessCombined
 from overslab.asbuilt import straightedge as straightedge
 from overslab.asbuilt import Straightedge as Straightedge
+from overslab.asbuilt import as_built as as_built
+from overslab.asbuilt import AsBuilt as AsBuilt
 from overslab.job import Job as Job
 from overslab.job import job_from_text as job_from_text
 from overslab.job import report as report

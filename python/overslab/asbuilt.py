@@ -9,6 +9,8 @@ from overslab._overslab import (
     FlatnessCombined,
     straightedge,
     Straightedge,
+    as_built,
+    AsBuilt,
 )
 
 __all__ = [
@@ -20,4 +22,6 @@ __all__ = [
     "FlatnessCombined",
     "straightedge",
     "Straightedge",
+    "as_built",
+    "AsBuilt",
 ]

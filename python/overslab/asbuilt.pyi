@@ -7,6 +7,7 @@ from overslab.results import AnswerResult
 from overslab.typing import Column, Quantity, RecordLike, Table, Units
 from overslab.grade import Finish
 from overslab.survey import Outline
+from overslab.survey import Survey
 
 __all__ = [
     "flatness_line",
@@ -17,6 +18,8 @@ __all__ = [
     "FlatnessCombined",
     "straightedge",
     "Straightedge",
+    "as_built",
+    "AsBuilt",
 ]
 
 def flatness_line(
@@ -607,3 +610,409 @@ class Straightedge(AnswerResult):
     @property
     def placements(self) -> dict[str, Column]:
         r"""the straightedge laid down from each reading on."""
+
+def as_built(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    *,
+    shots: Table | None = None,
+    new_floor: Survey | RecordLike | None = None,
+    tolerance: Quantity | None = None,
+    specified: Quantity | None = None,
+    least: Quantity | None = None,
+    surface: Literal["trowelled", "broomed", "outdoors"] | None = None,
+    least_fall: Quantity | None = None,
+    edges: Table | None = None,
+    drains: Table | None = None,
+    shallowest: Quantity | None = None,
+    ordered: Quantity | None = None,
+    left_over: Quantity | None = None,
+    puddles: Table | None = None,
+    units: Units | None = None,
+) -> AsBuilt:
+    r"""The new floor as shot, held against old slab and plan: marks, thickness, slope, standing water, concrete, what to mend.
+
+    Rule: deviation = shot - planned; thickness = new floor - old slab, exactly over the triangles of
+        both; slope = plane of least squares.
+    Takes for granted: both floors plane over each triangle of their shots; no approval: arithmetic on
+        the shots.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the plan; a Finish
+        shots: the shots of the new floor; a table of at least 1 row, each a shot of the new floor, with
+            the columns; may be left out
+            x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m)
+            y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+                (at least -100000 m, at most 100000 m)
+            elevation: height above the job datum [ft | m]; at least -32808.3989501 ft, at most
+                32808.3989501 ft (at least -10000 m, at most 10000 m)
+            name: its name; a text; may be left out
+        new_floor: the new floor as surveyed, in place of shots; over the same plan edge; a Survey; may
+            be left out
+        tolerance: how far a shot may be off the plan [in | mm]; more than 0 in, at most 12 in (more
+            than 0 mm, at most 304.8 mm); where it is not given 1/4 in is taken: 3/16 in of strike-off,
+            and 1/16 in that a mark may leave its plane
+        specified: the thickness specified [in | mm]; at least 0 in, at most 120 in (at least 0 mm, at
+            most 3048 mm); may be left out
+        least: the least thickness allowed anywhere [in | mm]; at least 0 in, at most 120 in (at least 0
+            mm, at most 3048 mm); may be left out
+        surface: how the floor is finished and used: its least fall; one of "trowelled", "broomed",
+            "outdoors"; may be left out
+        least_fall: the least fall, in place of that of the surface [in/ft | %]; at least 0 in/ft, at
+            most 12 in/ft (at least 0 %, at most 100 %); may be left out
+        edges: edges that are walled, open or drained; a table of at least 0 rows, each an edge and what
+            it does to water, with the columns; may be left out
+            edge: name of the edge, or of a hole; a text
+            state: open: water runs off over it; walled: it is held; drained: a drain along it takes it;
+                one of "open", "walled", "drained"
+        drains: drains in the floor; a table of at least 0 rows, each a place of a drain; rows of one
+            name are a drain along the line through them, with the columns; may be left out
+            x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m)
+            y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+                (at least -100000 m, at most 100000 m)
+            name: name of the drain; a text; may be left out
+        shallowest: ponds shallower than this are left out [in | mm]; at least 0 in, at most 12 in (at
+            least 0 mm, at most 304.8 mm); where it is not given 1/16 in is taken: a rod hardly tells
+            less
+        ordered: concrete that came [yd3 | m3]; at least 0 yd3, at most 13079.5061931 yd3 (at least 0
+            m3, at most 10000 m3); may be left out
+        left_over: concrete that was left over [yd3 | m3]; at least 0 yd3, at most 13079.5061931 yd3 (at
+            least 0 m3, at most 10000 m3); may be left out
+        puddles: puddles that were seen; a table of at least 0 rows, each a puddle that was seen when
+            the hose was let run, with the columns; may be left out
+            x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m)
+            y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+                (at least -100000 m, at most 100000 m)
+            depth: how deep [in | mm]; at least 0 in, at most 12 in (at least 0 mm, at most 304.8 mm);
+                may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        AsBuilt, with the attributes
+            count: how many shots on the work
+            missed: how many of them are off by more than the tolerance
+            mean_deviation_in, mean_deviation_mm: mean of shot less planned; positive is high [in | mm]
+            deviation_in, deviation_mm: standard deviation of shot less planned; none of one shot [in |
+                mm]
+            highest_in, highest_mm: greatest of shot less planned [in | mm]
+            lowest_in, lowest_mm: least of shot less planned [in | mm]
+            mean_over_area_in, mean_over_area_mm: mean over the area of new floor less plan [in | mm]
+            thickness_mean_in, thickness_mean_mm: mean thickness got [in | mm]
+            thickness_least_in, thickness_least_mm: least thickness got [in | mm]
+            least_x_ft, least_x_m: where it is, from the left [ft | m]
+            least_y_ft, least_y_m: where it is, from the front [ft | m]
+            least_measured_in, least_measured_mm: least thickness got between the shots of the old slab
+                [in | mm]
+            thickness_greatest_in, thickness_greatest_mm: greatest thickness got [in | mm]
+            greatest_x_ft, greatest_x_m: where that is, from the left [ft | m]
+            greatest_y_ft, greatest_y_m: where that is, from the front [ft | m]
+            thinner_ft2, thinner_m2: area thinner than the least allowed, or else than specified [ft2 |
+                m2]
+            planned_mean_in, planned_mean_mm: mean thickness planned [in | mm]
+            planned_volume_yd3, planned_volume_m3: concrete figured [yd3 | m3]
+            volume_yd3, volume_m3: concrete in place, between old slab and new floor [yd3 | m3]
+            used_yd3, used_m3: concrete used: what came less what was left over [yd3 | m3]
+            unaccounted_yd3, unaccounted_m3: used less in place [yd3 | m3]
+            used_over_planned_ratio: used over figured [1]
+            said: all of it in a few sentences: what holds, what does not, what to mend
+            checks: what was asked, and whether it was kept, a table of checks
+            deviations: the shots beside the plan, a table of deviations
+            falls: the slopes got, a table of falls
+            ponds: where water stands, a table of ponds
+            seen: the puddles seen beside the water of the shots, a table of seen
+            mends: what to mend, a table of mends
+        and notes, basis and taken.
+
+    Raises:
+        FormError: a required value is missing (KEY_MISSING); two values say the same thing differently
+            (CONTRADICTION); the word is not one of the choices (WORD_UNKNOWN)
+        AsBuiltError: the new floor was not surveyed over the plan edge of the old slab
+            (AS_BUILT_OUTLINE)
+        SurveyError: too few shots for a surface (TOO_FEW_SHOTS)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        plane and solid geometry: derived
+        a struck-off floor keeps its marks within 1/4 in: 3/16 in of strike-off, 1/16 in of the mark:
+            common practice, no source
+        the tolerance of the marks that was given: the project's specification
+        within 3/4 in of the planned height: ACI 117, tolerances for concrete construction (90), top of
+            slabs on ground, as quoted elsewhere
+        mean thickness not more than 3/8 in, no thickness more than 3/4 in under the specified one: ACI
+            117, tolerances for concrete construction (10), 4.5.4, slabs on ground
+        the least thickness that was given: the project's specification
+        at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums
+            (several), finished floors, from memory: confirm
+        at least 1/4 in per ft on broomed floors: Flatwork guidance on drainage minimums (several),
+            broom finish, from memory: confirm
+        at least 2 % away from a building: International Residential Code (2015-2021), R401.3,
+            impervious surfaces within 10 ft, as quoted elsewhere
+        1.00 to 1.08 times the figured concrete is used: common practice, no source
+
+    Example:
+        >>> from overslab.asbuilt import as_built
+        >>> answer = as_built(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "12 ft"},
+        ...                 {"name": "right", "length": "10 ft"},
+        ...                 {"name": "back", "length": "12 ft"},
+        ...                 {"name": "left", "length": "10 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "11 ft"],
+        ...             "rows": ["1 ft", "9 ft"],
+        ...             "elevations": ["99.20 ft", "99.15 ft", "99.22 ft", "99.25 ft"],
+        ...         },
+        ...     },
+        ...     finish={
+        ...         "points": [
+        ...             {"x": "0 ft", "y": "0 ft", "elevation": "99.50 ft"},
+        ...             {"x": "12 ft", "y": "0 ft", "elevation": "99.50 ft"},
+        ...             {"x": "0 ft", "y": "10 ft", "elevation": "99.60 ft"},
+        ...         ],
+        ...     },
+        ...     shots={
+        ...         "x": [
+        ...             "1 ft",
+        ...             "6 ft",
+        ...             "11 ft",
+        ...             "1 ft",
+        ...             "6 ft",
+        ...             "11 ft",
+        ...             "1 ft",
+        ...             "6 ft",
+        ...             "11 ft",
+        ...         ],
+        ...         "y": ["1 ft", "1 ft", "1 ft", "5 ft", "5 ft", "5 ft", "9 ft", "9 ft", "9 ft"],
+        ...         "elevation": [
+        ...             "99.51 ft",
+        ...             "99.52 ft",
+        ...             "99.50 ft",
+        ...             "99.55 ft",
+        ...             "99.48 ft",
+        ...             "99.56 ft",
+        ...             "99.59 ft",
+        ...             "99.60 ft",
+        ...             "99.58 ft",
+        ...         ],
+        ...     },
+        ...     least="3 in",
+        ...     specified="4 in",
+        ...     surface="trowelled",
+        ...     ordered="1 1/2 yd3",
+        ...     left_over="1/8 yd3",
+        ...     puddles={"x": ["6 ft"], "y": ["5 ft"], "depth": ["1/2 in"]},
+        ...     edges=[
+        ...         {"edge": "left", "state": "walled"},
+        ...         {"edge": "back", "state": "walled"},
+        ...         {"edge": "right", "state": "walled"},
+        ...     ],
+        ... )
+        >>> answer.count
+        9
+
+    Since 0.1.0.
+    """
+
+@final
+class AsBuilt(AnswerResult):
+    r"""What `as_built` gives."""
+
+    @property
+    def count(self) -> int:
+        r"""how many shots on the work."""
+
+    @property
+    def missed(self) -> int:
+        r"""how many of them are off by more than the tolerance."""
+
+    @property
+    def mean_deviation_in(self) -> float:
+        r"""mean of shot less planned; positive is high [in]."""
+
+    @property
+    def mean_deviation_mm(self) -> float:
+        r"""mean of shot less planned; positive is high [mm]."""
+
+    @property
+    def deviation_in(self) -> float | None:
+        r"""standard deviation of shot less planned; none of one shot [in]."""
+
+    @property
+    def deviation_mm(self) -> float | None:
+        r"""standard deviation of shot less planned; none of one shot [mm]."""
+
+    @property
+    def highest_in(self) -> float:
+        r"""greatest of shot less planned [in]."""
+
+    @property
+    def highest_mm(self) -> float:
+        r"""greatest of shot less planned [mm]."""
+
+    @property
+    def lowest_in(self) -> float:
+        r"""least of shot less planned [in]."""
+
+    @property
+    def lowest_mm(self) -> float:
+        r"""least of shot less planned [mm]."""
+
+    @property
+    def mean_over_area_in(self) -> float:
+        r"""mean over the area of new floor less plan [in]."""
+
+    @property
+    def mean_over_area_mm(self) -> float:
+        r"""mean over the area of new floor less plan [mm]."""
+
+    @property
+    def thickness_mean_in(self) -> float:
+        r"""mean thickness got [in]."""
+
+    @property
+    def thickness_mean_mm(self) -> float:
+        r"""mean thickness got [mm]."""
+
+    @property
+    def thickness_least_in(self) -> float:
+        r"""least thickness got [in]."""
+
+    @property
+    def thickness_least_mm(self) -> float:
+        r"""least thickness got [mm]."""
+
+    @property
+    def least_x_ft(self) -> float:
+        r"""where it is, from the left [ft]."""
+
+    @property
+    def least_x_m(self) -> float:
+        r"""where it is, from the left [m]."""
+
+    @property
+    def least_y_ft(self) -> float:
+        r"""where it is, from the front [ft]."""
+
+    @property
+    def least_y_m(self) -> float:
+        r"""where it is, from the front [m]."""
+
+    @property
+    def least_measured_in(self) -> float | None:
+        r"""least thickness got between the shots of the old slab [in]."""
+
+    @property
+    def least_measured_mm(self) -> float | None:
+        r"""least thickness got between the shots of the old slab [mm]."""
+
+    @property
+    def thickness_greatest_in(self) -> float:
+        r"""greatest thickness got [in]."""
+
+    @property
+    def thickness_greatest_mm(self) -> float:
+        r"""greatest thickness got [mm]."""
+
+    @property
+    def greatest_x_ft(self) -> float:
+        r"""where that is, from the left [ft]."""
+
+    @property
+    def greatest_x_m(self) -> float:
+        r"""where that is, from the left [m]."""
+
+    @property
+    def greatest_y_ft(self) -> float:
+        r"""where that is, from the front [ft]."""
+
+    @property
+    def greatest_y_m(self) -> float:
+        r"""where that is, from the front [m]."""
+
+    @property
+    def thinner_ft2(self) -> float | None:
+        r"""area thinner than the least allowed, or else than specified [ft2]."""
+
+    @property
+    def thinner_m2(self) -> float | None:
+        r"""area thinner than the least allowed, or else than specified [m2]."""
+
+    @property
+    def planned_mean_in(self) -> float:
+        r"""mean thickness planned [in]."""
+
+    @property
+    def planned_mean_mm(self) -> float:
+        r"""mean thickness planned [mm]."""
+
+    @property
+    def planned_volume_yd3(self) -> float:
+        r"""concrete figured [yd3]."""
+
+    @property
+    def planned_volume_m3(self) -> float:
+        r"""concrete figured [m3]."""
+
+    @property
+    def volume_yd3(self) -> float:
+        r"""concrete in place, between old slab and new floor [yd3]."""
+
+    @property
+    def volume_m3(self) -> float:
+        r"""concrete in place, between old slab and new floor [m3]."""
+
+    @property
+    def used_yd3(self) -> float | None:
+        r"""concrete used: what came less what was left over [yd3]."""
+
+    @property
+    def used_m3(self) -> float | None:
+        r"""concrete used: what came less what was left over [m3]."""
+
+    @property
+    def unaccounted_yd3(self) -> float | None:
+        r"""used less in place [yd3]."""
+
+    @property
+    def unaccounted_m3(self) -> float | None:
+        r"""used less in place [m3]."""
+
+    @property
+    def used_over_planned_ratio(self) -> float | None:
+        r"""used over figured [1]."""
+
+    @property
+    def said(self) -> str:
+        r"""all of it in a few sentences: what holds, what does not, what to mend."""
+
+    @property
+    def checks(self) -> dict[str, Column]:
+        r"""what was asked, and whether it was kept."""
+
+    @property
+    def deviations(self) -> dict[str, Column]:
+        r"""the shots beside the plan."""
+
+    @property
+    def falls(self) -> dict[str, Column]:
+        r"""the slopes got."""
+
+    @property
+    def ponds(self) -> dict[str, Column]:
+        r"""where water stands."""
+
+    @property
+    def seen(self) -> dict[str, Column]:
+        r"""the puddles seen beside the water of the shots."""
+
+    @property
+    def mends(self) -> dict[str, Column]:
+        r"""what to mend."""

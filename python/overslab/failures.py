@@ -155,6 +155,7 @@ class AsBuiltError(OverslabError, ValueError):
     232 PROFILE_ORDER: the readings of a profile are not in order along its line.
     233 FLATNESS_SECTION: lines, sections and their areas do not go together.
     234 PROFILE_LINE_UNKNOWN: no profile line has this name.
+    235 AS_BUILT_OUTLINE: the new floor was not surveyed over the plan edge of the old slab.
     """
 
 

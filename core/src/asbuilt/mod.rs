@@ -1,4 +1,24 @@
 //! Was it built so: the floor that was poured, held against what was planned.
 
+mod checks;
+mod concrete;
+mod deviations;
+mod falls;
 pub mod flatness;
+mod mends;
+mod notes;
 pub mod operations;
+mod puddles;
+mod said;
+pub mod surface;
+#[cfg(test)]
+mod tests;
+mod whole;
+
+pub use checks::Check;
+pub use concrete::{Concrete, Delivered, POURED};
+pub use deviations::{Deviations, ShotDeviation, TOLERANCE};
+pub use falls::FacetFall;
+pub use mends::{Mend, Mending};
+pub use puddles::{Puddle, SeenPuddle};
+pub use whole::{AsBuilt, Asked};

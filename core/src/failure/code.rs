@@ -203,6 +203,7 @@ codes! {
     ProfileOrder = 232, "PROFILE_ORDER", AsBuilt, "the readings of a profile are not in order along its line";
     FlatnessSection = 233, "FLATNESS_SECTION", AsBuilt, "lines, sections and their areas do not go together";
     ProfileLineUnknown = 234, "PROFILE_LINE_UNKNOWN", AsBuilt, "no profile line has this name";
+    AsBuiltOutline = 235, "AS_BUILT_OUTLINE", AsBuilt, "the new floor was not surveyed over the plan edge of the old slab";
 }
 
 impl Code {

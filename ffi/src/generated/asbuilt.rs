@@ -8,7 +8,7 @@ use overslab::operation::Operation;
 use overslab::operations::OPERATIONS;
 use overslab::quantity::System;
 use std::ffi::{c_char, c_int};
-use super::records::{ovs_finish, ovs_outline};
+use super::records::{ovs_finish, ovs_outline, ovs_survey};
 
 /// The result `ff` (1): flatness; none for a perfect line.
 pub const OVS_FLATNESS_LINE_FF: c_int = 0;
@@ -285,6 +285,246 @@ pub const OVS_STRAIGHTEDGE_VERDICT_TOO_FEW_TO_JUDGE: c_int = 2;
 
 /// The word `confirm locally`.
 pub const OVS_STRAIGHTEDGE_VERDICT_CONFIRM_LOCALLY: c_int = 3;
+
+/// The result `count`: how many shots on the work.
+pub const OVS_AS_BUILT_COUNT: c_int = 0;
+
+/// The result `missed`: how many of them are off by more than the tolerance.
+pub const OVS_AS_BUILT_MISSED: c_int = 1;
+
+/// The result `mean_deviation` (in or mm): mean of shot less planned; positive is high.
+pub const OVS_AS_BUILT_MEAN_DEVIATION: c_int = 2;
+
+/// The result `deviation` (in or mm): standard deviation of shot less planned; none of one shot.
+pub const OVS_AS_BUILT_DEVIATION: c_int = 3;
+
+/// The result `highest` (in or mm): greatest of shot less planned.
+pub const OVS_AS_BUILT_HIGHEST: c_int = 4;
+
+/// The result `lowest` (in or mm): least of shot less planned.
+pub const OVS_AS_BUILT_LOWEST: c_int = 5;
+
+/// The result `mean_over_area` (in or mm): mean over the area of new floor less plan.
+pub const OVS_AS_BUILT_MEAN_OVER_AREA: c_int = 6;
+
+/// The result `thickness_mean` (in or mm): mean thickness got.
+pub const OVS_AS_BUILT_THICKNESS_MEAN: c_int = 7;
+
+/// The result `thickness_least` (in or mm): least thickness got.
+pub const OVS_AS_BUILT_THICKNESS_LEAST: c_int = 8;
+
+/// The result `least_x` (ft or m): where it is, from the left.
+pub const OVS_AS_BUILT_LEAST_X: c_int = 9;
+
+/// The result `least_y` (ft or m): where it is, from the front.
+pub const OVS_AS_BUILT_LEAST_Y: c_int = 10;
+
+/// The result `least_measured` (in or mm): least thickness got between the shots of the old slab.
+pub const OVS_AS_BUILT_LEAST_MEASURED: c_int = 11;
+
+/// The result `thickness_greatest` (in or mm): greatest thickness got.
+pub const OVS_AS_BUILT_THICKNESS_GREATEST: c_int = 12;
+
+/// The result `greatest_x` (ft or m): where that is, from the left.
+pub const OVS_AS_BUILT_GREATEST_X: c_int = 13;
+
+/// The result `greatest_y` (ft or m): where that is, from the front.
+pub const OVS_AS_BUILT_GREATEST_Y: c_int = 14;
+
+/// The result `thinner` (ft2 or m2): area thinner than the least allowed, or else than specified.
+pub const OVS_AS_BUILT_THINNER: c_int = 15;
+
+/// The result `planned_mean` (in or mm): mean thickness planned.
+pub const OVS_AS_BUILT_PLANNED_MEAN: c_int = 16;
+
+/// The result `planned_volume` (yd3 or m3): concrete figured.
+pub const OVS_AS_BUILT_PLANNED_VOLUME: c_int = 17;
+
+/// The result `volume` (yd3 or m3): concrete in place, between old slab and new floor.
+pub const OVS_AS_BUILT_VOLUME: c_int = 18;
+
+/// The result `used` (yd3 or m3): concrete used: what came less what was left over.
+pub const OVS_AS_BUILT_USED: c_int = 19;
+
+/// The result `unaccounted` (yd3 or m3): used less in place.
+pub const OVS_AS_BUILT_UNACCOUNTED: c_int = 20;
+
+/// The result `used_over_planned` (1): used over figured.
+pub const OVS_AS_BUILT_USED_OVER_PLANNED: c_int = 21;
+
+/// The result `said`: all of it in a few sentences: what holds, what does not, what to mend.
+pub const OVS_AS_BUILT_SAID: c_int = 22;
+
+/// The result `checks`: what was asked, and whether it was kept.
+pub const OVS_AS_BUILT_CHECKS: c_int = 23;
+
+/// The column `about` of `checks`: what it is about.
+pub const OVS_AS_BUILT_CHECKS_ABOUT: c_int = 0;
+
+/// The column `verdict` of `checks`: whether it is kept.
+pub const OVS_AS_BUILT_CHECKS_VERDICT: c_int = 1;
+
+/// The column `said` of `checks`: the finding in words.
+pub const OVS_AS_BUILT_CHECKS_SAID: c_int = 2;
+
+/// The column `basis` of `checks`: name of where the limit comes from.
+pub const OVS_AS_BUILT_CHECKS_BASIS: c_int = 3;
+
+/// The result `deviations`: the shots beside the plan.
+pub const OVS_AS_BUILT_DEVIATIONS: c_int = 24;
+
+/// The column `name` of `deviations`: its name.
+pub const OVS_AS_BUILT_DEVIATIONS_NAME: c_int = 0;
+
+/// The column `x` of `deviations` (ft or m): distance from the left.
+pub const OVS_AS_BUILT_DEVIATIONS_X: c_int = 1;
+
+/// The column `y` of `deviations` (ft or m): distance from the front.
+pub const OVS_AS_BUILT_DEVIATIONS_Y: c_int = 2;
+
+/// The column `elevation` of `deviations` (ft or m): height as shot.
+pub const OVS_AS_BUILT_DEVIATIONS_ELEVATION: c_int = 3;
+
+/// The column `planned` of `deviations` (ft or m): height as planned.
+pub const OVS_AS_BUILT_DEVIATIONS_PLANNED: c_int = 4;
+
+/// The column `deviation` of `deviations` (in or mm): shot less planned; positive is high.
+pub const OVS_AS_BUILT_DEVIATIONS_DEVIATION: c_int = 5;
+
+/// The column `missed` of `deviations`: off by more than the tolerance or not.
+pub const OVS_AS_BUILT_DEVIATIONS_MISSED: c_int = 6;
+
+/// The result `falls`: the slopes got.
+pub const OVS_AS_BUILT_FALLS: c_int = 25;
+
+/// The column `facet` of `falls`: its name; none under one plane.
+pub const OVS_AS_BUILT_FALLS_FACET: c_int = 0;
+
+/// The column `shots` of `falls`: how many shots lie on it.
+pub const OVS_AS_BUILT_FALLS_SHOTS: c_int = 1;
+
+/// The column `planned` of `falls` (in/ft or %): fall as planned.
+pub const OVS_AS_BUILT_FALLS_PLANNED: c_int = 2;
+
+/// The column `got` of `falls` (in/ft or %): fall built that way; negative where it rises, none of too few shots.
+pub const OVS_AS_BUILT_FALLS_GOT: c_int = 3;
+
+/// The column `steepest` of `falls` (in/ft or %): steepest fall built, any way.
+pub const OVS_AS_BUILT_FALLS_STEEPEST: c_int = 4;
+
+/// The column `unevenness` of `falls` (in or mm): root of the mean squared distance of the shots from their plane.
+pub const OVS_AS_BUILT_FALLS_UNEVENNESS: c_int = 5;
+
+/// The result `ponds`: where water stands.
+pub const OVS_AS_BUILT_PONDS: c_int = 26;
+
+/// The column `level` of `ponds` (ft or m): level of the water.
+pub const OVS_AS_BUILT_PONDS_LEVEL: c_int = 0;
+
+/// The column `area` of `ponds` (ft2 or m2): area under water.
+pub const OVS_AS_BUILT_PONDS_AREA: c_int = 1;
+
+/// The column `volume` of `ponds` (ft3 or m3): water in it.
+pub const OVS_AS_BUILT_PONDS_VOLUME: c_int = 2;
+
+/// The column `depth` of `ponds` (in or mm): greatest depth.
+pub const OVS_AS_BUILT_PONDS_DEPTH: c_int = 3;
+
+/// The column `deepest_x` of `ponds` (ft or m): where it is deepest, from the left.
+pub const OVS_AS_BUILT_PONDS_DEEPEST_X: c_int = 4;
+
+/// The column `deepest_y` of `ponds` (ft or m): where it is deepest, from the front.
+pub const OVS_AS_BUILT_PONDS_DEEPEST_Y: c_int = 5;
+
+/// The column `spill_x` of `ponds` (ft or m): where the water spills, from the left.
+pub const OVS_AS_BUILT_PONDS_SPILL_X: c_int = 6;
+
+/// The column `spill_y` of `ponds` (ft or m): where the water spills, from the front.
+pub const OVS_AS_BUILT_PONDS_SPILL_Y: c_int = 7;
+
+/// The column `outlet` of `ponds`: edge or drain that takes the water there; none where it runs on over a saddle.
+pub const OVS_AS_BUILT_PONDS_OUTLET: c_int = 8;
+
+/// The result `seen`: the puddles seen beside the water of the shots.
+pub const OVS_AS_BUILT_SEEN: c_int = 27;
+
+/// The column `x` of `seen` (ft or m): distance from the left.
+pub const OVS_AS_BUILT_SEEN_X: c_int = 0;
+
+/// The column `y` of `seen` (ft or m): distance from the front.
+pub const OVS_AS_BUILT_SEEN_Y: c_int = 1;
+
+/// The column `depth` of `seen` (in or mm): depth as measured.
+pub const OVS_AS_BUILT_SEEN_DEPTH: c_int = 2;
+
+/// The column `by_shots` of `seen` (in or mm): water that the shots show there; 0 where they show none.
+pub const OVS_AS_BUILT_SEEN_BY_SHOTS: c_int = 3;
+
+/// The result `mends`: what to mend.
+pub const OVS_AS_BUILT_MENDS: c_int = 28;
+
+/// The column `work` of `mends`: ground down or filled up.
+pub const OVS_AS_BUILT_MENDS_WORK: c_int = 0;
+
+/// The column `x` of `mends` (ft or m): distance from the left.
+pub const OVS_AS_BUILT_MENDS_X: c_int = 1;
+
+/// The column `y` of `mends` (ft or m): distance from the front.
+pub const OVS_AS_BUILT_MENDS_Y: c_int = 2;
+
+/// The column `shot` of `mends`: the shot it is at; none for a puddle.
+pub const OVS_AS_BUILT_MENDS_SHOT: c_int = 3;
+
+/// The column `depth` of `mends` (in or mm): down or up to the plan, or to where water runs off.
+pub const OVS_AS_BUILT_MENDS_DEPTH: c_int = 4;
+
+/// The column `area` of `mends` (ft2 or m2): size of a puddle.
+pub const OVS_AS_BUILT_MENDS_AREA: c_int = 5;
+
+/// The column `said` of `mends`: in words.
+pub const OVS_AS_BUILT_MENDS_SAID: c_int = 6;
+
+/// How many results there are.
+pub const OVS_AS_BUILT_RESULTS: c_int = 29;
+
+/// The word `trowelled`.
+pub const OVS_AS_BUILT_SURFACE_TROWELLED: c_int = 0;
+
+/// The word `broomed`.
+pub const OVS_AS_BUILT_SURFACE_BROOMED: c_int = 1;
+
+/// The word `outdoors`.
+pub const OVS_AS_BUILT_SURFACE_OUTDOORS: c_int = 2;
+
+/// The word `open`.
+pub const OVS_AS_BUILT_EDGES_STATE_OPEN: c_int = 0;
+
+/// The word `walled`.
+pub const OVS_AS_BUILT_EDGES_STATE_WALLED: c_int = 1;
+
+/// The word `drained`.
+pub const OVS_AS_BUILT_EDGES_STATE_DRAINED: c_int = 2;
+
+/// The word `pass`.
+pub const OVS_AS_BUILT_CHECKS_VERDICT_PASS: c_int = 0;
+
+/// The word `fail`.
+pub const OVS_AS_BUILT_CHECKS_VERDICT_FAIL: c_int = 1;
+
+/// The word `confirm locally`.
+pub const OVS_AS_BUILT_CHECKS_VERDICT_CONFIRM_LOCALLY: c_int = 2;
+
+/// The word `no`.
+pub const OVS_AS_BUILT_DEVIATIONS_MISSED_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_AS_BUILT_DEVIATIONS_MISSED_YES: c_int = 1;
+
+/// The word `grind`.
+pub const OVS_AS_BUILT_MENDS_WORK_GRIND: c_int = 0;
+
+/// The word `fill`.
+pub const OVS_AS_BUILT_MENDS_WORK_FILL: c_int = 1;
 
 static FLATNESS_LINE: &Operation = row(OPERATIONS, "flatness_line");
 
@@ -995,5 +1235,297 @@ pub unsafe extern "C" fn ovs_straightedge_si_why(
         (0, Given::Table(profile_rows, &[(0, Input::Numbers(profile_distance_m)), (1, Input::Numbers(profile_elevation_mm))])),
     ];
     let request = Request::new(STRAIGHTEDGE, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static AS_BUILT: &Operation = row(OPERATIONS, "as_built");
+
+/// The new floor as shot, held against old slab and plan: marks, thickness, slope, standing water, concrete, what
+/// to mend.
+///
+/// Equation: deviation = shot - planned; thickness = new floor - old slab, exactly over the triangles of both;
+/// slope = plane of least squares.
+/// Taken for granted: both floors plane over each triangle of their shots; no approval: arithmetic on the shots.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the plan.
+/// - `new_floor`: the new floor as surveyed, in place of shots; over the same plan edge; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `shots`: the shots of the new floor; may be left out.
+///   - `x` of `shots` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft; required.
+///   - `y` of `shots` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+///     required.
+///   - `elevation` of `shots` (ft): height above the job datum; at least -32808.3989501 ft, at most 32808.3989501
+///     ft; required.
+///   - `name` of `shots`: its name; may be left out.
+///   - `new_floor`: the new floor as surveyed, in place of shots; over the same plan edge; may be left out.
+///   - `tolerance` (in): how far a shot may be off the plan; more than 0 in, at most 12 in; where left out 1/4 in,
+///     because 3/16 in of strike-off, and 1/16 in that a mark may leave its plane.
+///   - `specified` (in): the thickness specified; at least 0 in, at most 120 in; may be left out.
+///   - `least` (in): the least thickness allowed anywhere; at least 0 in, at most 120 in; may be left out.
+///   - `surface`: how the floor is finished and used: its least fall; 0 trowelled, 1 broomed, 2 outdoors; may be
+///     left out.
+///   - `least_fall` (in/ft): the least fall, in place of that of the surface; at least 0 in/ft, at most 12 in/ft;
+///     may be left out.
+///   - `edges`: edges that are walled, open or drained; may be left out.
+///   - `edge` of `edges`: name of the edge, or of a hole; required.
+///   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+///     open, 1 walled, 2 drained; required.
+///   - `drains`: drains in the floor; may be left out.
+///   - `x` of `drains` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft;
+///     required.
+///   - `y` of `drains` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+///     required.
+///   - `name` of `drains`: name of the drain; may be left out.
+///   - `shallowest` (in): ponds shallower than this are left out; at least 0 in, at most 12 in; where left out 1/16
+///     in, because a rod hardly tells less.
+///   - `ordered` (yd3): concrete that came; at least 0 yd3, at most 13079.5061931 yd3; may be left out.
+///   - `left_over` (yd3): concrete that was left over; at least 0 yd3, at most 13079.5061931 yd3; may be left out.
+///   - `puddles`: puddles that were seen; may be left out.
+///   - `x` of `puddles` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft;
+///     required.
+///   - `y` of `puddles` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+///     required.
+///   - `depth` of `puddles` (in): how deep; at least 0 in, at most 12 in; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_AS_BUILT_COUNT: how many shots on the work.
+///   - OVS_AS_BUILT_MISSED: how many of them are off by more than the tolerance.
+///   - OVS_AS_BUILT_MEAN_DEVIATION (in): mean of shot less planned; positive is high.
+///   - OVS_AS_BUILT_DEVIATION (in): standard deviation of shot less planned; none of one shot.
+///   - OVS_AS_BUILT_HIGHEST (in): greatest of shot less planned.
+///   - OVS_AS_BUILT_LOWEST (in): least of shot less planned.
+///   - OVS_AS_BUILT_MEAN_OVER_AREA (in): mean over the area of new floor less plan.
+///   - OVS_AS_BUILT_THICKNESS_MEAN (in): mean thickness got.
+///   - OVS_AS_BUILT_THICKNESS_LEAST (in): least thickness got.
+///   - OVS_AS_BUILT_LEAST_X (ft): where it is, from the left.
+///   - OVS_AS_BUILT_LEAST_Y (ft): where it is, from the front.
+///   - OVS_AS_BUILT_LEAST_MEASURED (in): least thickness got between the shots of the old slab.
+///   - OVS_AS_BUILT_THICKNESS_GREATEST (in): greatest thickness got.
+///   - OVS_AS_BUILT_GREATEST_X (ft): where that is, from the left.
+///   - OVS_AS_BUILT_GREATEST_Y (ft): where that is, from the front.
+///   - OVS_AS_BUILT_THINNER (ft2): area thinner than the least allowed, or else than specified.
+///   - OVS_AS_BUILT_PLANNED_MEAN (in): mean thickness planned.
+///   - OVS_AS_BUILT_PLANNED_VOLUME (yd3): concrete figured.
+///   - OVS_AS_BUILT_VOLUME (yd3): concrete in place, between old slab and new floor.
+///   - OVS_AS_BUILT_USED (yd3): concrete used: what came less what was left over.
+///   - OVS_AS_BUILT_UNACCOUNTED (yd3): used less in place.
+///   - OVS_AS_BUILT_USED_OVER_PLANNED (1): used over figured.
+///   - OVS_AS_BUILT_SAID: all of it in a few sentences: what holds, what does not, what to mend.
+///   - OVS_AS_BUILT_CHECKS: what was asked, and whether it was kept.
+///   - OVS_AS_BUILT_DEVIATIONS: the shots beside the plan.
+///   - OVS_AS_BUILT_FALLS: the slopes got.
+///   - OVS_AS_BUILT_PONDS: where water stands.
+///   - OVS_AS_BUILT_SEEN: the puddles seen beside the water of the shots.
+///   - OVS_AS_BUILT_MENDS: what to mend.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KEY_MISSING, OVS_CONTRADICTION,
+/// OVS_TOO_FEW_SHOTS, OVS_NULL_POINTER, OVS_AS_BUILT_OUTLINE.
+/// Basis: plane and solid geometry: derived.
+/// Basis: a struck-off floor keeps its marks within 1/4 in: 3/16 in of strike-off, 1/16 in of the mark: common
+/// practice, no source.
+/// Basis: the tolerance of the marks that was given: the project's specification.
+/// Basis: within 3/4 in of the planned height: ACI 117, tolerances for concrete construction (90), top of slabs on
+/// ground, as quoted elsewhere.
+/// Basis: mean thickness not more than 3/8 in, no thickness more than 3/4 in under the specified one: ACI 117,
+/// tolerances for concrete construction (10), 4.5.4, slabs on ground.
+/// Basis: the least thickness that was given: the project's specification.
+/// Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+/// finished floors, from memory: confirm.
+/// Basis: at least 1/4 in per ft on broomed floors: Flatwork guidance on drainage minimums (several), broom finish,
+/// from memory: confirm.
+/// Basis: at least 2 % away from a building: International Residential Code (2015-2021), R401.3, impervious
+/// surfaces within 10 ft, as quoted elsewhere.
+/// Basis: 1.00 to 1.08 times the figured concrete is used: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"12 ft"},{"name":"right","length":"10 ft"},{"name":"back","length":"12 ft"},{"name":"left","length":"10 ft"}]},"grid":{"columns":["1 ft","11 ft"],"rows":["1 ft","9 ft"],"elevations":["99.20 ft","99.15 ft","99.22 ft","99.25 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.50 ft"},{"x":"12 ft","y":"0 ft","elevation":"99.50 ft"},{"x":"0 ft","y":"10 ft","elevation":"99.60 ft"}]},"shots":{"x":["1 ft","6 ft","11 ft","1 ft","6 ft","11 ft","1 ft","6 ft","11 ft"],"y":["1 ft","1 ft","1 ft","5 ft","5 ft","5 ft","9 ft","9 ft","9 ft"],"elevation":["99.51 ft","99.52 ft","99.50 ft","99.55 ft","99.48 ft","99.56 ft","99.59 ft","99.60 ft","99.58 ft"]},"least":"3 in","specified":"4 in","surface":"trowelled","ordered":"1 1/2 yd3","left_over":"1/8 yd3","puddles":{"x":["6 ft"],"y":["5 ft"],"depth":["1/2 in"]},"edges":[{"edge":"left","state":"walled"},{"edge":"back","state":"walled"},{"edge":"right","state":"walled"}]}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_as_built_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    new_floor: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("new_floor", new_floor))),
+    ];
+    let request = Request::new(AS_BUILT, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The new floor as shot, held against old slab and plan: marks, thickness, slope, standing water, concrete, what
+/// to mend.
+///
+/// Equation: deviation = shot - planned; thickness = new floor - old slab, exactly over the triangles of both;
+/// slope = plane of least squares.
+/// Taken for granted: both floors plane over each triangle of their shots; no approval: arithmetic on the shots.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the plan.
+/// - `new_floor`: the new floor as surveyed, in place of shots; over the same plan edge; may be null.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `shots`: the shots of the new floor; may be left out.
+///   - `x` of `shots` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+///   - `y` of `shots` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+///   - `elevation` of `shots` (m): height above the job datum; at least -10000 m, at most 10000 m; required.
+///   - `name` of `shots`: its name; may be left out.
+///   - `new_floor`: the new floor as surveyed, in place of shots; over the same plan edge; may be left out.
+///   - `tolerance` (mm): how far a shot may be off the plan; more than 0 mm, at most 304.8 mm; where left out 1/4
+///     in, because 3/16 in of strike-off, and 1/16 in that a mark may leave its plane.
+///   - `specified` (mm): the thickness specified; at least 0 mm, at most 3048 mm; may be left out.
+///   - `least` (mm): the least thickness allowed anywhere; at least 0 mm, at most 3048 mm; may be left out.
+///   - `surface`: how the floor is finished and used: its least fall; 0 trowelled, 1 broomed, 2 outdoors; may be
+///     left out.
+///   - `least_fall` (%): the least fall, in place of that of the surface; at least 0 %, at most 100 %; may be left
+///     out.
+///   - `edges`: edges that are walled, open or drained; may be left out.
+///   - `edge` of `edges`: name of the edge, or of a hole; required.
+///   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+///     open, 1 walled, 2 drained; required.
+///   - `drains`: drains in the floor; may be left out.
+///   - `x` of `drains` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+///   - `y` of `drains` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+///   - `name` of `drains`: name of the drain; may be left out.
+///   - `shallowest` (mm): ponds shallower than this are left out; at least 0 mm, at most 304.8 mm; where left out
+///     1/16 in, because a rod hardly tells less.
+///   - `ordered` (m3): concrete that came; at least 0 m3, at most 10000 m3; may be left out.
+///   - `left_over` (m3): concrete that was left over; at least 0 m3, at most 10000 m3; may be left out.
+///   - `puddles`: puddles that were seen; may be left out.
+///   - `x` of `puddles` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+///   - `y` of `puddles` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+///   - `depth` of `puddles` (mm): how deep; at least 0 mm, at most 304.8 mm; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_AS_BUILT_COUNT: how many shots on the work.
+///   - OVS_AS_BUILT_MISSED: how many of them are off by more than the tolerance.
+///   - OVS_AS_BUILT_MEAN_DEVIATION (mm): mean of shot less planned; positive is high.
+///   - OVS_AS_BUILT_DEVIATION (mm): standard deviation of shot less planned; none of one shot.
+///   - OVS_AS_BUILT_HIGHEST (mm): greatest of shot less planned.
+///   - OVS_AS_BUILT_LOWEST (mm): least of shot less planned.
+///   - OVS_AS_BUILT_MEAN_OVER_AREA (mm): mean over the area of new floor less plan.
+///   - OVS_AS_BUILT_THICKNESS_MEAN (mm): mean thickness got.
+///   - OVS_AS_BUILT_THICKNESS_LEAST (mm): least thickness got.
+///   - OVS_AS_BUILT_LEAST_X (m): where it is, from the left.
+///   - OVS_AS_BUILT_LEAST_Y (m): where it is, from the front.
+///   - OVS_AS_BUILT_LEAST_MEASURED (mm): least thickness got between the shots of the old slab.
+///   - OVS_AS_BUILT_THICKNESS_GREATEST (mm): greatest thickness got.
+///   - OVS_AS_BUILT_GREATEST_X (m): where that is, from the left.
+///   - OVS_AS_BUILT_GREATEST_Y (m): where that is, from the front.
+///   - OVS_AS_BUILT_THINNER (m2): area thinner than the least allowed, or else than specified.
+///   - OVS_AS_BUILT_PLANNED_MEAN (mm): mean thickness planned.
+///   - OVS_AS_BUILT_PLANNED_VOLUME (m3): concrete figured.
+///   - OVS_AS_BUILT_VOLUME (m3): concrete in place, between old slab and new floor.
+///   - OVS_AS_BUILT_USED (m3): concrete used: what came less what was left over.
+///   - OVS_AS_BUILT_UNACCOUNTED (m3): used less in place.
+///   - OVS_AS_BUILT_USED_OVER_PLANNED (1): used over figured.
+///   - OVS_AS_BUILT_SAID: all of it in a few sentences: what holds, what does not, what to mend.
+///   - OVS_AS_BUILT_CHECKS: what was asked, and whether it was kept.
+///   - OVS_AS_BUILT_DEVIATIONS: the shots beside the plan.
+///   - OVS_AS_BUILT_FALLS: the slopes got.
+///   - OVS_AS_BUILT_PONDS: where water stands.
+///   - OVS_AS_BUILT_SEEN: the puddles seen beside the water of the shots.
+///   - OVS_AS_BUILT_MENDS: what to mend.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KEY_MISSING, OVS_CONTRADICTION,
+/// OVS_TOO_FEW_SHOTS, OVS_NULL_POINTER, OVS_AS_BUILT_OUTLINE.
+/// Basis: plane and solid geometry: derived.
+/// Basis: a struck-off floor keeps its marks within 1/4 in: 3/16 in of strike-off, 1/16 in of the mark: common
+/// practice, no source.
+/// Basis: the tolerance of the marks that was given: the project's specification.
+/// Basis: within 3/4 in of the planned height: ACI 117, tolerances for concrete construction (90), top of slabs on
+/// ground, as quoted elsewhere.
+/// Basis: mean thickness not more than 3/8 in, no thickness more than 3/4 in under the specified one: ACI 117,
+/// tolerances for concrete construction (10), 4.5.4, slabs on ground.
+/// Basis: the least thickness that was given: the project's specification.
+/// Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+/// finished floors, from memory: confirm.
+/// Basis: at least 1/4 in per ft on broomed floors: Flatwork guidance on drainage minimums (several), broom finish,
+/// from memory: confirm.
+/// Basis: at least 2 % away from a building: International Residential Code (2015-2021), R401.3, impervious
+/// surfaces within 10 ft, as quoted elsewhere.
+/// Basis: 1.00 to 1.08 times the figured concrete is used: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"12 ft"},{"name":"right","length":"10 ft"},{"name":"back","length":"12 ft"},{"name":"left","length":"10 ft"}]},"grid":{"columns":["1 ft","11 ft"],"rows":["1 ft","9 ft"],"elevations":["99.20 ft","99.15 ft","99.22 ft","99.25 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.50 ft"},{"x":"12 ft","y":"0 ft","elevation":"99.50 ft"},{"x":"0 ft","y":"10 ft","elevation":"99.60 ft"}]},"shots":{"x":["1 ft","6 ft","11 ft","1 ft","6 ft","11 ft","1 ft","6 ft","11 ft"],"y":["1 ft","1 ft","1 ft","5 ft","5 ft","5 ft","9 ft","9 ft","9 ft"],"elevation":["99.51 ft","99.52 ft","99.50 ft","99.55 ft","99.48 ft","99.56 ft","99.59 ft","99.60 ft","99.58 ft"]},"least":"3 in","specified":"4 in","surface":"trowelled","ordered":"1 1/2 yd3","left_over":"1/8 yd3","puddles":{"x":["6 ft"],"y":["5 ft"],"depth":["1/2 in"]},"edges":[{"edge":"left","state":"walled"},{"edge":"back","state":"walled"},{"edge":"right","state":"walled"}]}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_as_built_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    new_floor: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("new_floor", new_floor))),
+    ];
+    let request = Request::new(AS_BUILT, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_as_built_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_as_built_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    new_floor: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("new_floor", new_floor))),
+    ];
+    let request = Request::new(AS_BUILT, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_as_built_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_as_built_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    new_floor: *const ovs_survey,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (3, Given::Record(Passed::new("new_floor", new_floor))),
+    ];
+    let request = Request::new(AS_BUILT, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }

@@ -283,6 +283,9 @@ pub const OVS_FLATNESS_SECTION: c_int = 233;
 /// Status: no profile line has this name.
 pub const OVS_PROFILE_LINE_UNKNOWN: c_int = 234;
 
+/// Status: the new floor was not surveyed over the plan edge of the old slab.
+pub const OVS_AS_BUILT_OUTLINE: c_int = 235;
+
 /// Note: the result lies outside the range the formula is stated for.
 pub const OVS_NOTE_OUTSIDE_FORMULA: c_int = 1;
 
@@ -429,3 +432,15 @@ pub const OVS_NOTE_LEVELNESS_ON_SLOPE: c_int = 94;
 
 /// Note: readings over a bend of the plan were left out.
 pub const OVS_NOTE_PLAN_BENDS: c_int = 95;
+
+/// Note: the new floor misses its marks by more than the tolerance.
+pub const OVS_NOTE_MARKS_MISSED: c_int = 96;
+
+/// Note: the floor as built does not keep something that was asked of it.
+pub const OVS_NOTE_NOT_AS_PLANNED: c_int = 97;
+
+/// Note: shots of the new floor outside the work are not held against the plan.
+pub const OVS_NOTE_SHOTS_OFF_PLAN: c_int = 98;
+
+/// Note: water was seen standing where the shots show none.
+pub const OVS_NOTE_PUDDLES_UNSEEN: c_int = 99;

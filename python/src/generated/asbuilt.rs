@@ -686,11 +686,478 @@ impl Straightedge {
     }
 }
 
+static AS_BUILT: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "as_built"),
+    class: "AsBuilt",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(AsBuilt))?.into_any()),
+};
+
+/// The new floor as shot, held against old slab and plan: marks, thickness, slope, standing water, concrete, what to mend.
+///
+/// Rule: deviation = shot - planned; thickness = new floor - old slab, exactly over the triangles of
+///     both; slope = plane of least squares.
+/// Takes for granted: both floors plane over each triangle of their shots; no approval: arithmetic on
+///     the shots.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     finish: the plan; a Finish
+///     shots: the shots of the new floor; a table of at least 1 row, each a shot of the new floor, with
+///         the columns; may be left out
+///         x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+///             least -100000 m, at most 100000 m)
+///         y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+///             (at least -100000 m, at most 100000 m)
+///         elevation: height above the job datum [ft | m]; at least -32808.3989501 ft, at most
+///             32808.3989501 ft (at least -10000 m, at most 10000 m)
+///         name: its name; a text; may be left out
+///     new_floor: the new floor as surveyed, in place of shots; over the same plan edge; a Survey; may
+///         be left out
+///     tolerance: how far a shot may be off the plan [in | mm]; more than 0 in, at most 12 in (more
+///         than 0 mm, at most 304.8 mm); where it is not given 1/4 in is taken: 3/16 in of strike-off,
+///         and 1/16 in that a mark may leave its plane
+///     specified: the thickness specified [in | mm]; at least 0 in, at most 120 in (at least 0 mm, at
+///         most 3048 mm); may be left out
+///     least: the least thickness allowed anywhere [in | mm]; at least 0 in, at most 120 in (at least 0
+///         mm, at most 3048 mm); may be left out
+///     surface: how the floor is finished and used: its least fall; one of "trowelled", "broomed",
+///         "outdoors"; may be left out
+///     least_fall: the least fall, in place of that of the surface [in/ft | %]; at least 0 in/ft, at
+///         most 12 in/ft (at least 0 %, at most 100 %); may be left out
+///     edges: edges that are walled, open or drained; a table of at least 0 rows, each an edge and what
+///         it does to water, with the columns; may be left out
+///         edge: name of the edge, or of a hole; a text
+///         state: open: water runs off over it; walled: it is held; drained: a drain along it takes it;
+///             one of "open", "walled", "drained"
+///     drains: drains in the floor; a table of at least 0 rows, each a place of a drain; rows of one
+///         name are a drain along the line through them, with the columns; may be left out
+///         x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+///             least -100000 m, at most 100000 m)
+///         y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+///             (at least -100000 m, at most 100000 m)
+///         name: name of the drain; a text; may be left out
+///     shallowest: ponds shallower than this are left out [in | mm]; at least 0 in, at most 12 in (at
+///         least 0 mm, at most 304.8 mm); where it is not given 1/16 in is taken: a rod hardly tells
+///         less
+///     ordered: concrete that came [yd3 | m3]; at least 0 yd3, at most 13079.5061931 yd3 (at least 0
+///         m3, at most 10000 m3); may be left out
+///     left_over: concrete that was left over [yd3 | m3]; at least 0 yd3, at most 13079.5061931 yd3 (at
+///         least 0 m3, at most 10000 m3); may be left out
+///     puddles: puddles that were seen; a table of at least 0 rows, each a puddle that was seen when
+///         the hose was let run, with the columns; may be left out
+///         x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+///             least -100000 m, at most 100000 m)
+///         y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+///             (at least -100000 m, at most 100000 m)
+///         depth: how deep [in | mm]; at least 0 in, at most 12 in (at least 0 mm, at most 304.8 mm);
+///             may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     AsBuilt, with the attributes
+///         count: how many shots on the work
+///         missed: how many of them are off by more than the tolerance
+///         mean_deviation_in, mean_deviation_mm: mean of shot less planned; positive is high [in | mm]
+///         deviation_in, deviation_mm: standard deviation of shot less planned; none of one shot [in |
+///             mm]
+///         highest_in, highest_mm: greatest of shot less planned [in | mm]
+///         lowest_in, lowest_mm: least of shot less planned [in | mm]
+///         mean_over_area_in, mean_over_area_mm: mean over the area of new floor less plan [in | mm]
+///         thickness_mean_in, thickness_mean_mm: mean thickness got [in | mm]
+///         thickness_least_in, thickness_least_mm: least thickness got [in | mm]
+///         least_x_ft, least_x_m: where it is, from the left [ft | m]
+///         least_y_ft, least_y_m: where it is, from the front [ft | m]
+///         least_measured_in, least_measured_mm: least thickness got between the shots of the old slab
+///             [in | mm]
+///         thickness_greatest_in, thickness_greatest_mm: greatest thickness got [in | mm]
+///         greatest_x_ft, greatest_x_m: where that is, from the left [ft | m]
+///         greatest_y_ft, greatest_y_m: where that is, from the front [ft | m]
+///         thinner_ft2, thinner_m2: area thinner than the least allowed, or else than specified [ft2 |
+///             m2]
+///         planned_mean_in, planned_mean_mm: mean thickness planned [in | mm]
+///         planned_volume_yd3, planned_volume_m3: concrete figured [yd3 | m3]
+///         volume_yd3, volume_m3: concrete in place, between old slab and new floor [yd3 | m3]
+///         used_yd3, used_m3: concrete used: what came less what was left over [yd3 | m3]
+///         unaccounted_yd3, unaccounted_m3: used less in place [yd3 | m3]
+///         used_over_planned_ratio: used over figured [1]
+///         said: all of it in a few sentences: what holds, what does not, what to mend
+///         checks: what was asked, and whether it was kept, a table of checks
+///         deviations: the shots beside the plan, a table of deviations
+///         falls: the slopes got, a table of falls
+///         ponds: where water stands, a table of ponds
+///         seen: the puddles seen beside the water of the shots, a table of seen
+///         mends: what to mend, a table of mends
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: a required value is missing (KEY_MISSING); two values say the same thing differently
+///         (CONTRADICTION); the word is not one of the choices (WORD_UNKNOWN)
+///     AsBuiltError: the new floor was not surveyed over the plan edge of the old slab
+///         (AS_BUILT_OUTLINE)
+///     SurveyError: too few shots for a surface (TOO_FEW_SHOTS)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     plane and solid geometry: derived
+///     a struck-off floor keeps its marks within 1/4 in: 3/16 in of strike-off, 1/16 in of the mark:
+///         common practice, no source
+///     the tolerance of the marks that was given: the project's specification
+///     within 3/4 in of the planned height: ACI 117, tolerances for concrete construction (90), top of
+///         slabs on ground, as quoted elsewhere
+///     mean thickness not more than 3/8 in, no thickness more than 3/4 in under the specified one: ACI
+///         117, tolerances for concrete construction (10), 4.5.4, slabs on ground
+///     the least thickness that was given: the project's specification
+///     at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums
+///         (several), finished floors, from memory: confirm
+///     at least 1/4 in per ft on broomed floors: Flatwork guidance on drainage minimums (several),
+///         broom finish, from memory: confirm
+///     at least 2 % away from a building: International Residential Code (2015-2021), R401.3,
+///         impervious surfaces within 10 ft, as quoted elsewhere
+///     1.00 to 1.08 times the figured concrete is used: common practice, no source
+///
+/// Example:
+///     >>> from overslab.asbuilt import as_built
+///     >>> answer = as_built(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "sides": [
+///     ...                 {"name": "front", "length": "12 ft"},
+///     ...                 {"name": "right", "length": "10 ft"},
+///     ...                 {"name": "back", "length": "12 ft"},
+///     ...                 {"name": "left", "length": "10 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "grid": {
+///     ...             "columns": ["1 ft", "11 ft"],
+///     ...             "rows": ["1 ft", "9 ft"],
+///     ...             "elevations": ["99.20 ft", "99.15 ft", "99.22 ft", "99.25 ft"],
+///     ...         },
+///     ...     },
+///     ...     finish={
+///     ...         "points": [
+///     ...             {"x": "0 ft", "y": "0 ft", "elevation": "99.50 ft"},
+///     ...             {"x": "12 ft", "y": "0 ft", "elevation": "99.50 ft"},
+///     ...             {"x": "0 ft", "y": "10 ft", "elevation": "99.60 ft"},
+///     ...         ],
+///     ...     },
+///     ...     shots={
+///     ...         "x": [
+///     ...             "1 ft",
+///     ...             "6 ft",
+///     ...             "11 ft",
+///     ...             "1 ft",
+///     ...             "6 ft",
+///     ...             "11 ft",
+///     ...             "1 ft",
+///     ...             "6 ft",
+///     ...             "11 ft",
+///     ...         ],
+///     ...         "y": ["1 ft", "1 ft", "1 ft", "5 ft", "5 ft", "5 ft", "9 ft", "9 ft", "9 ft"],
+///     ...         "elevation": [
+///     ...             "99.51 ft",
+///     ...             "99.52 ft",
+///     ...             "99.50 ft",
+///     ...             "99.55 ft",
+///     ...             "99.48 ft",
+///     ...             "99.56 ft",
+///     ...             "99.59 ft",
+///     ...             "99.60 ft",
+///     ...             "99.58 ft",
+///     ...         ],
+///     ...     },
+///     ...     least="3 in",
+///     ...     specified="4 in",
+///     ...     surface="trowelled",
+///     ...     ordered="1 1/2 yd3",
+///     ...     left_over="1/8 yd3",
+///     ...     puddles={"x": ["6 ft"], "y": ["5 ft"], "depth": ["1/2 in"]},
+///     ...     edges=[
+///     ...         {"edge": "left", "state": "walled"},
+///     ...         {"edge": "back", "state": "walled"},
+///     ...         {"edge": "right", "state": "walled"},
+///     ...     ],
+///     ... )
+///     >>> answer.count
+///     9
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, *, shots=None, new_floor=None, tolerance=None, specified=None, least=None, surface=None, least_fall=None, edges=None, drains=None, shallowest=None, ordered=None, left_over=None, puddles=None, units=crate::units::Units(None)), text_signature = "(survey, finish, *, shots=None, new_floor=None, tolerance=None, specified=None, least=None, surface=None, least_fall=None, edges=None, drains=None, shallowest=None, ordered=None, left_over=None, puddles=None, units=None)")]
+fn as_built(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    shots: Option<&Bound<'_, PyAny>>,
+    new_floor: Option<&Bound<'_, PyAny>>,
+    tolerance: Option<&Bound<'_, PyAny>>,
+    specified: Option<&Bound<'_, PyAny>>,
+    least: Option<&Bound<'_, PyAny>>,
+    surface: Option<&Bound<'_, PyAny>>,
+    least_fall: Option<&Bound<'_, PyAny>>,
+    edges: Option<&Bound<'_, PyAny>>,
+    drains: Option<&Bound<'_, PyAny>>,
+    shallowest: Option<&Bound<'_, PyAny>>,
+    ordered: Option<&Bound<'_, PyAny>>,
+    left_over: Option<&Bound<'_, PyAny>>,
+    puddles: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &AS_BUILT, &[Some(survey), Some(finish), shots, new_floor, tolerance, specified, least, surface, least_fall, edges, drains, shallowest, ordered, left_over, puddles], units)
+}
+
+/// What `as_built` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.asbuilt")]
+pub(crate) struct AsBuilt;
+
+#[pymethods]
+impl AsBuilt {
+    /// How many shots on the work.
+    #[getter]
+    fn get_count<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// How many of them are off by more than the tolerance.
+    #[getter]
+    fn get_missed<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Mean of shot less planned; positive is high [in].
+    #[getter]
+    fn get_mean_deviation_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Mean of shot less planned; positive is high [mm].
+    #[getter]
+    fn get_mean_deviation_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// Standard deviation of shot less planned; none of one shot [in].
+    #[getter]
+    fn get_deviation_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// Standard deviation of shot less planned; none of one shot [mm].
+    #[getter]
+    fn get_deviation_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// Greatest of shot less planned [in].
+    #[getter]
+    fn get_highest_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// Greatest of shot less planned [mm].
+    #[getter]
+    fn get_highest_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Si)
+    }
+    /// Least of shot less planned [in].
+    #[getter]
+    fn get_lowest_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// Least of shot less planned [mm].
+    #[getter]
+    fn get_lowest_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Si)
+    }
+    /// Mean over the area of new floor less plan [in].
+    #[getter]
+    fn get_mean_over_area_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Us)
+    }
+    /// Mean over the area of new floor less plan [mm].
+    #[getter]
+    fn get_mean_over_area_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Si)
+    }
+    /// Mean thickness got [in].
+    #[getter]
+    fn get_thickness_mean_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 7, overslab::quantity::System::Us)
+    }
+    /// Mean thickness got [mm].
+    #[getter]
+    fn get_thickness_mean_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 7, overslab::quantity::System::Si)
+    }
+    /// Least thickness got [in].
+    #[getter]
+    fn get_thickness_least_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 8, overslab::quantity::System::Us)
+    }
+    /// Least thickness got [mm].
+    #[getter]
+    fn get_thickness_least_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 8, overslab::quantity::System::Si)
+    }
+    /// Where it is, from the left [ft].
+    #[getter]
+    fn get_least_x_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 9, overslab::quantity::System::Us)
+    }
+    /// Where it is, from the left [m].
+    #[getter]
+    fn get_least_x_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 9, overslab::quantity::System::Si)
+    }
+    /// Where it is, from the front [ft].
+    #[getter]
+    fn get_least_y_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 10, overslab::quantity::System::Us)
+    }
+    /// Where it is, from the front [m].
+    #[getter]
+    fn get_least_y_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 10, overslab::quantity::System::Si)
+    }
+    /// Least thickness got between the shots of the old slab [in].
+    #[getter]
+    fn get_least_measured_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 11, overslab::quantity::System::Us)
+    }
+    /// Least thickness got between the shots of the old slab [mm].
+    #[getter]
+    fn get_least_measured_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 11, overslab::quantity::System::Si)
+    }
+    /// Greatest thickness got [in].
+    #[getter]
+    fn get_thickness_greatest_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 12, overslab::quantity::System::Us)
+    }
+    /// Greatest thickness got [mm].
+    #[getter]
+    fn get_thickness_greatest_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 12, overslab::quantity::System::Si)
+    }
+    /// Where that is, from the left [ft].
+    #[getter]
+    fn get_greatest_x_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 13, overslab::quantity::System::Us)
+    }
+    /// Where that is, from the left [m].
+    #[getter]
+    fn get_greatest_x_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 13, overslab::quantity::System::Si)
+    }
+    /// Where that is, from the front [ft].
+    #[getter]
+    fn get_greatest_y_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 14, overslab::quantity::System::Us)
+    }
+    /// Where that is, from the front [m].
+    #[getter]
+    fn get_greatest_y_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 14, overslab::quantity::System::Si)
+    }
+    /// Area thinner than the least allowed, or else than specified [ft2].
+    #[getter]
+    fn get_thinner_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 15, overslab::quantity::System::Us)
+    }
+    /// Area thinner than the least allowed, or else than specified [m2].
+    #[getter]
+    fn get_thinner_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 15, overslab::quantity::System::Si)
+    }
+    /// Mean thickness planned [in].
+    #[getter]
+    fn get_planned_mean_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 16, overslab::quantity::System::Us)
+    }
+    /// Mean thickness planned [mm].
+    #[getter]
+    fn get_planned_mean_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 16, overslab::quantity::System::Si)
+    }
+    /// Concrete figured [yd3].
+    #[getter]
+    fn get_planned_volume_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 17, overslab::quantity::System::Us)
+    }
+    /// Concrete figured [m3].
+    #[getter]
+    fn get_planned_volume_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 17, overslab::quantity::System::Si)
+    }
+    /// Concrete in place, between old slab and new floor [yd3].
+    #[getter]
+    fn get_volume_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 18, overslab::quantity::System::Us)
+    }
+    /// Concrete in place, between old slab and new floor [m3].
+    #[getter]
+    fn get_volume_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 18, overslab::quantity::System::Si)
+    }
+    /// Concrete used: what came less what was left over [yd3].
+    #[getter]
+    fn get_used_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 19, overslab::quantity::System::Us)
+    }
+    /// Concrete used: what came less what was left over [m3].
+    #[getter]
+    fn get_used_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 19, overslab::quantity::System::Si)
+    }
+    /// Used less in place [yd3].
+    #[getter]
+    fn get_unaccounted_yd3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 20, overslab::quantity::System::Us)
+    }
+    /// Used less in place [m3].
+    #[getter]
+    fn get_unaccounted_m3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 20, overslab::quantity::System::Si)
+    }
+    /// Used over figured [1].
+    #[getter]
+    fn get_used_over_planned_ratio<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 21, overslab::quantity::System::Us)
+    }
+    /// All of it in a few sentences: what holds, what does not, what to mend.
+    #[getter]
+    fn get_said<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 22, overslab::quantity::System::Us)
+    }
+    /// What was asked, and whether it was kept, a table of checks.
+    #[getter]
+    fn get_checks<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 23, overslab::quantity::System::Us)
+    }
+    /// The shots beside the plan, a table of deviations.
+    #[getter]
+    fn get_deviations<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 24, overslab::quantity::System::Us)
+    }
+    /// The slopes got, a table of falls.
+    #[getter]
+    fn get_falls<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 25, overslab::quantity::System::Us)
+    }
+    /// Where water stands, a table of ponds.
+    #[getter]
+    fn get_ponds<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 26, overslab::quantity::System::Us)
+    }
+    /// The puddles seen beside the water of the shots, a table of seen.
+    #[getter]
+    fn get_seen<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 27, overslab::quantity::System::Us)
+    }
+    /// What to mend, a table of mends.
+    #[getter]
+    fn get_mends<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 28, overslab::quantity::System::Us)
+    }
+}
+
 /// The scalar rows.
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&FLATNESS_LINE, &FLATNESS, &FLATNESS_COMBINED, &STRAIGHTEDGE];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&FLATNESS_LINE, &FLATNESS, &FLATNESS_COMBINED, &STRAIGHTEDGE, &AS_BUILT];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[];
@@ -705,5 +1172,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<FlatnessCombined>()?;
     module.add_function(wrap_pyfunction!(self::straightedge, module)?)?;
     module.add_class::<Straightedge>()?;
+    module.add_function(wrap_pyfunction!(self::as_built, module)?)?;
+    module.add_class::<AsBuilt>()?;
     Ok(())
 }

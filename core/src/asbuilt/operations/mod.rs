@@ -1,10 +1,13 @@
 //! The rows of the floor as built.
 
+mod as_built;
 mod combined;
 mod flatness;
 mod line;
+mod results;
 mod straightedge;
 
+pub use as_built::AS_BUILT;
 pub use combined::FLATNESS_COMBINED;
 pub use flatness::FLATNESS;
 pub use line::FLATNESS_LINE;

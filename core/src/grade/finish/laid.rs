@@ -1,11 +1,11 @@
 //! The finish laid over the old slab: each facet with the old slab under it.
 
 use super::convex::common;
-use super::{Finish, cover};
+use super::{Finish, cover, say};
 use crate::failure::{Code, Failure, Result};
 use crate::geometry::{Plane, Point, Region};
 use crate::grade::thickness_field::{self, ThicknessField};
-use crate::survey::surface::{Cut, Surface};
+use crate::survey::surface::{Cut, Surface, Triangle};
 use std::borrow::Cow;
 
 /// A finish over the old slab of a work or of a zone of it.
@@ -89,6 +89,34 @@ impl Finish {
 impl<'a> Laid<'a> {
     fn one(plane: Plane, ground: Cow<'a, Cut>) -> Self {
         Self { parts: vec![LaidPart { facet: None, plane, ground }] }
+    }
+
+    /// A surveyed surface laid over another of the same plan edge: each of its triangles with the surface under it.
+    ///
+    /// # Errors
+    /// `AS_BUILT_OUTLINE`: the two have not the same plan edge.
+    pub fn between(upper: &Surface, lower: &'a Surface) -> Result<Self> {
+        let under = |triangle: Triangle| {
+            let corners = triangle.corners;
+            let plane =
+                Plane::through(corners.map(|corner| [corner.at.x, corner.at.y, corner.height])).ok()?;
+            // What is too thin to be a region has no area to speak of; the sum of areas is held against the whole.
+            let under = region(corners.map(|corner| corner.at).to_vec())?;
+            Some(LaidPart { facet: None, plane, ground: Cow::Owned(lower.within(&under).ok()?) })
+        };
+        let laid = Self { parts: upper.whole().triangles().filter_map(under).collect() };
+        let areas = [upper.whole().area(), lower.whole().area()];
+        if areas.iter().any(|area| (area - laid.area()).abs() > cover::ROUNDING * area) {
+            return Err(Failure::new(Code::AsBuiltOutline, "new_floor")
+                .written(format!(
+                    "{} of {} in common",
+                    say::area(laid.area()),
+                    say::area(areas[0].max(areas[1]))
+                ))
+                .allowed("the plan edge of the old slab")
+                .remedy("survey the new floor within the outline of the old slab"));
+        }
+        Ok(laid)
     }
 
     /// The planes with the old slab under each, in the order of the facets; a facet of which a zone cuts several pieces comes

@@ -71,6 +71,17 @@ impl Thickness {
         Self::under(finish, &finish.laid_within(survey.surface(), zone)?, thinner_than)
     }
 
+    /// The thickness between the old slab and a new floor as surveyed, both within one plan edge; places are told by the facets
+    /// of the plan.
+    ///
+    /// The work grows with the triangles of one times those of the other.
+    ///
+    /// # Errors
+    /// A depth that is not finite; `AS_BUILT_OUTLINE`: another plan edge.
+    pub fn between(new: &Survey, old: &Survey, plan: &Finish, thinner_than: Option<Length>) -> Result<Self> {
+        Self::under(plan, &Laid::between(new.surface(), old.surface())?, thinner_than)
+    }
+
     /// The same under a finish laid over a piece of the work.
     ///
     /// # Errors

@@ -27,7 +27,25 @@ fn comment(row: &Operation, system: System) -> String {
         let _ = writeln!(text, "' {}: {}", names::argument(port, system), words::argument_told(port, system));
     }
     let results: Vec<String> = row.results.iter().map(|port| words::result(port, system)).collect();
-    let _ = writeln!(text, "' Gives {}.", results.join(", "));
+    text.push_str(&gives(&results));
+    text
+}
+
+/// The editor takes lines of 1000 characters and a few: what is longer goes on in the next comment.
+const LONGEST: usize = 950;
+
+fn gives(results: &[String]) -> String {
+    let mut text = "' Gives ".to_owned();
+    let mut started = text.len();
+    for (place, result) in results.iter().enumerate() {
+        if text.len() - started + result.len() > LONGEST {
+            text.truncate(text.trim_end().len());
+            text.push_str("\n'   ");
+            started = text.len();
+        }
+        text.push_str(result);
+        text.push_str(if place + 1 == results.len() { ".\n" } else { ", " });
+    }
     text
 }
 
