@@ -55,6 +55,24 @@ pub const MARK_TOLERANCE: Assumption<Length> = Assumption::new(
     0.25 * INCH,
     "3/16 in of strike-off, and 1/16 in that a mark may leave its plane",
 );
+/// The distance between the stations at a wall.
+pub const STATION_SPACING: Assumption<Length> =
+    Assumption::new("4 ft", 48.0 * INCH, "the old slab is checked each 4 ft, common practice, no source");
+/// The length of the screed.
+pub const SCREED: Assumption<Length> =
+    Assumption::new("8 ft", 96.0 * INCH, "what two can pull by hand, common practice, no source");
+/// How far wet pads stay off the edges.
+pub const PAD_INSET: Assumption<Length> =
+    Assumption::new("1 ft", 12.0 * INCH, "the marks at the edge serve there, common practice, no source");
+/// The length of the rod.
+pub const ROD_LENGTH: Assumption<Length> =
+    Assumption::new("16 ft", 192.0 * INCH, "a telescoping rod, common practice, no source");
+/// How far the top of a screed rail stands above the floor.
+pub const RAIL_OFFSET: Assumption<Length> =
+    Assumption::new("0 in", 0.0, "the screed rides at the height of the floor");
+/// How far the benchmark may read off on the morning of the pour.
+pub const BENCHMARK_OFF: Assumption<Length> =
+    Assumption::new("1/4 in", 0.25 * INCH, "more is no reading error, common practice, no source");
 
 #[cfg(test)]
 mod tests {
@@ -77,5 +95,11 @@ mod tests {
         says_its_value(FALL);
         says_its_value(FALL_STEP);
         says_its_value(MARK_TOLERANCE);
+        says_its_value(STATION_SPACING);
+        says_its_value(SCREED);
+        says_its_value(PAD_INSET);
+        says_its_value(ROD_LENGTH);
+        says_its_value(RAIL_OFFSET);
+        says_its_value(BENCHMARK_OFF);
     }
 }

@@ -108,6 +108,12 @@ bases! {
     LinearProgram, "linear_program",
         published("Textbooks on linear programming, duality (Dantzig 1963)", "any", "weak duality; Farkas' lemma; dual simplex method", Seen::Memory),
         "no answer costs less than the weighted bounds of the rows; rows without an answer add up to a contradiction";
+    SettingOut, "setting_out", Kind::CommonPractice,
+        "a chalk line round the walls and wet pads set the grade that the screed follows; heights are marked from a level line, never up from the old slab";
+    OldSlabCheck, "old_slab_check", Kind::CommonPractice, "the old slab is checked each 4 ft along the walls";
+    PadSpacing, "pad_spacing", Kind::CommonPractice, "wet pads no farther apart than the length of the screed less 2 ft";
+    MorningCheck, "morning_check", Kind::CommonPractice,
+        "the benchmark is read before the pour: every rod moves by the difference, and nobody pours where it is off by more than 1/4 in";
     WasteAllowance, "waste_allowance",
         published("Extension lesson on estimating concrete", "after Cooper, Agricultural Mechanics", "waste and uneven thickness", Seen::Read),
         "5 to 10 % for waste and uneven thickness on ground; less where the surface is surveyed";

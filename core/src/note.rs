@@ -72,6 +72,11 @@ notes! {
     HabitDropped = 67, "HABIT_DROPPED", "the demands leave no room for a level line or a square fall that would be set out";
     StepsFiner = 68, "STEPS_FINER", "the finish could not be rounded to the step asked for";
     StepsNotProved = 69, "STEPS_NOT_PROVED", "the search for a rounded finish ended before it was proved to be the best";
+    MarksOutOfReach = 70, "MARKS_OUT_OF_REACH", "marks cannot be read from a set-up";
+    MarksUnderOldSlab = 71, "MARKS_UNDER_OLD_SLAB", "the old slab stands at or above the floor at marks";
+    ChecksExtended = 72, "CHECKS_EXTENDED", "the height over the old slab is a guess at marks beyond the shots";
+    MarksWithoutLevel = 73, "MARKS_WITHOUT_LEVEL", "marks have neither a rod nor a distance below a line";
+    BenchmarkOff = 74, "BENCHMARK_OFF", "the benchmark does not read as it should: do not pour";
     PerfectLine = 90, "PERFECT_LINE", "a profile without any deviation has no finite number of flatness or levelness";
     ProfileMetric = 91, "PROFILE_METRIC", "readings 300 mm apart flatter the floor under the constant for 12 in";
     ReadingsTooFew = 92, "READINGS_TOO_FEW", "a line or a section has fewer readings than the standard judges by";

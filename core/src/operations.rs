@@ -1,7 +1,7 @@
 //! The table: every public operation, gathered from beside its module.
 
 use crate::operation::{Kind, Operation, RecordType};
-use crate::{asbuilt, grade, job, order, survey};
+use crate::{asbuilt, grade, job, marks, order, survey};
 
 /// Every operation, in the order of the job.
 pub static OPERATIONS: &[&Operation] = &[
@@ -64,6 +64,8 @@ pub static OPERATIONS: &[&Operation] = &[
     &grade::operations::THIN_ZONES,
     &grade::operations::SECTION,
     &grade::operations::DRAIN_PLACE,
+    &marks::operations::MARKS,
+    &marks::operations::MORNING_CHECK,
     &order::operations::BLOCK,
     &order::operations::PRISMOID,
     &order::operations::TRUCKS,

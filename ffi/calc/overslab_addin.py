@@ -98,6 +98,8 @@ OPERATIONS = (
     ("ovsFlatnessCombined", "flatness_combined"),
     ("ovsStraightedge", "straightedge"),
     ("ovsAsBuilt", "as_built"),
+    ("ovsMarks", "marks"),
+    ("ovsMorningCheck", "morning_check"),
 )
 SYSTEMS = ("us", "si")
 

@@ -2682,6 +2682,108 @@ Public Function OVS_DRAIN_PLACE_SI_GET(ByVal result As Variant, ByVal survey As 
     OVS_DRAIN_PLACE_SI_GET = Called("drain_place", "si", "get", result, Array(survey, x_from_m, x_to_m, y_from_m, y_to_m, least_mm, margin_mm, fall_percent, greatest_fall_percent, concrete_price_per_m3, close_percent, most_places, round_mm, datum_m))
 End Function
 
+' Every mark of a floor in the order of walking: stations at the edges, wet pads, forms, rails, with rod, distance below the line, and height over the old slab as the check.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' line_ft: elevation of the level line struck round the walls; without it no distances below it (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; may be left out
+' sight_ft: elevation of the line of sight now; without it and without setups that of the survey's first set-up (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; may be left out
+' setups: set-ups that marks are read from, instead of sight; every mark is told from each; a range with the columns [name], [sight_ft], [benchmark_ft], [rod_ft]; may be left out
+' rod_length_ft: how long the rod is (ft); at least 1 ft, at most 32 ft; left out: 16 ft, because a telescoping rod, common practice, no source
+' round_in: rods and distances below the line are marked in whole steps of this (in); at least 0.00393700787402 in, at most 4 in; left out: 1/8 in, because finer cannot be set out
+' spacing_ft: greatest distance between stations at an edge or a rail (ft); at least 0.25 ft, at most 100 ft; left out: 4 ft, because the old slab is checked each 4 ft, common practice, no source
+' points: places on edges that must have a mark; up to 6 in off they are taken to the edge; a range with the columns name, x_ft, y_ft; may be left out
+' screed_length_ft: length of the screed that rides on the pads (ft); at least 2.5 ft, at most 50 ft; left out: 8 ft, because what two can pull by hand, common practice, no source
+' pad_spacing_ft: greatest distance between pads; without it the screed less 2 ft (ft); at least 0.5 ft, at most 48 ft; may be left out
+' pad_inset_ft: how far pads stay off the edges (ft); at least 0 ft, at most 10 ft; left out: 1 ft, because the marks at the edge serve there, common practice, no source
+' forms: edges with a form; the others are walls with an isolation strip; a range with the columns edge; may be left out
+' rails: screed rails; a range with the columns name, x_ft, y_ft; may be left out
+' rail_offset_in: how far the tops of the rails stand above the floor (in); at least -12 in, at most 12 in; left out: 0 in, because the screed rides at the height of the floor
+' start_edge: the edge that the walk starts with; the first where left out; a text; may be left out
+' Gives marks (how many marks there are), sight_ft (elevation of the first line of sight), rod_on_line_ft (the rod on the reference line from there), greatest_departure_in (how far marks leave the floor by rounding, at most), stations (the marks at the edges), pads (the wet pads), forms (the tops of the forms), rails (the tops of the rails), rods (every mark from every set-up), edges (the edges), rips (what strips and forms are ripped to), lines (the lines along which planes meet), diagonals (lengths from corner to corner), csv (all marks as a CSV file), text (the list for the site).
+Public Function OVS_MARKS_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal line_ft As Variant, Optional ByVal sight_ft As Variant, Optional ByVal setups As Variant, Optional ByVal rod_length_ft As Variant, Optional ByVal round_in As Variant, Optional ByVal spacing_ft As Variant, Optional ByVal points As Variant, Optional ByVal screed_length_ft As Variant, Optional ByVal pad_spacing_ft As Variant, Optional ByVal pad_inset_ft As Variant, Optional ByVal forms As Variant, Optional ByVal rails As Variant, Optional ByVal rail_offset_in As Variant, Optional ByVal start_edge As Variant) As Variant
+    OVS_MARKS_US = Called("marks", "us", "value", "", Array(survey, finish, line_ft, sight_ft, setups, rod_length_ft, round_in, spacing_ft, points, screed_length_ft, pad_spacing_ft, pad_inset_ft, forms, rails, rail_offset_in, start_edge))
+End Function
+
+Public Function OVS_MARKS_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal line_ft As Variant, Optional ByVal sight_ft As Variant, Optional ByVal setups As Variant, Optional ByVal rod_length_ft As Variant, Optional ByVal round_in As Variant, Optional ByVal spacing_ft As Variant, Optional ByVal points As Variant, Optional ByVal screed_length_ft As Variant, Optional ByVal pad_spacing_ft As Variant, Optional ByVal pad_inset_ft As Variant, Optional ByVal forms As Variant, Optional ByVal rails As Variant, Optional ByVal rail_offset_in As Variant, Optional ByVal start_edge As Variant) As Variant
+    OVS_MARKS_US_WHY = Called("marks", "us", "why", "", Array(survey, finish, line_ft, sight_ft, setups, rod_length_ft, round_in, spacing_ft, points, screed_length_ft, pad_spacing_ft, pad_inset_ft, forms, rails, rail_offset_in, start_edge))
+End Function
+
+Public Function OVS_MARKS_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal line_ft As Variant, Optional ByVal sight_ft As Variant, Optional ByVal setups As Variant, Optional ByVal rod_length_ft As Variant, Optional ByVal round_in As Variant, Optional ByVal spacing_ft As Variant, Optional ByVal points As Variant, Optional ByVal screed_length_ft As Variant, Optional ByVal pad_spacing_ft As Variant, Optional ByVal pad_inset_ft As Variant, Optional ByVal forms As Variant, Optional ByVal rails As Variant, Optional ByVal rail_offset_in As Variant, Optional ByVal start_edge As Variant) As Variant
+    OVS_MARKS_US_GET = Called("marks", "us", "get", result, Array(survey, finish, line_ft, sight_ft, setups, rod_length_ft, round_in, spacing_ft, points, screed_length_ft, pad_spacing_ft, pad_inset_ft, forms, rails, rail_offset_in, start_edge))
+End Function
+
+' Every mark of a floor in the order of walking: stations at the edges, wet pads, forms, rails, with rod, distance below the line, and height over the old slab as the check.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' line_m: elevation of the level line struck round the walls; without it no distances below it (m); at least -10000 m, at most 10000 m; may be left out
+' sight_m: elevation of the line of sight now; without it and without setups that of the survey's first set-up (m); at least -10000 m, at most 10000 m; may be left out
+' setups: set-ups that marks are read from, instead of sight; every mark is told from each; a range with the columns [name], [sight_m], [benchmark_m], [rod_m]; may be left out
+' rod_length_m: how long the rod is (m); at least 0.3048 m, at most 9.7536 m; left out: 16 ft, because a telescoping rod, common practice, no source
+' round_mm: rods and distances below the line are marked in whole steps of this (mm); at least 0.1 mm, at most 101.6 mm; left out: 1/8 in, because finer cannot be set out
+' spacing_m: greatest distance between stations at an edge or a rail (m); at least 0.0762 m, at most 30.48 m; left out: 4 ft, because the old slab is checked each 4 ft, common practice, no source
+' points: places on edges that must have a mark; up to 6 in off they are taken to the edge; a range with the columns name, x_m, y_m; may be left out
+' screed_length_m: length of the screed that rides on the pads (m); at least 0.762 m, at most 15.24 m; left out: 8 ft, because what two can pull by hand, common practice, no source
+' pad_spacing_m: greatest distance between pads; without it the screed less 2 ft (m); at least 0.1524 m, at most 14.6304 m; may be left out
+' pad_inset_m: how far pads stay off the edges (m); at least 0 m, at most 3.048 m; left out: 1 ft, because the marks at the edge serve there, common practice, no source
+' forms: edges with a form; the others are walls with an isolation strip; a range with the columns edge; may be left out
+' rails: screed rails; a range with the columns name, x_m, y_m; may be left out
+' rail_offset_mm: how far the tops of the rails stand above the floor (mm); at least -304.8 mm, at most 304.8 mm; left out: 0 in, because the screed rides at the height of the floor
+' start_edge: the edge that the walk starts with; the first where left out; a text; may be left out
+' Gives marks (how many marks there are), sight_m (elevation of the first line of sight), rod_on_line_m (the rod on the reference line from there), greatest_departure_mm (how far marks leave the floor by rounding, at most), stations (the marks at the edges), pads (the wet pads), forms (the tops of the forms), rails (the tops of the rails), rods (every mark from every set-up), edges (the edges), rips (what strips and forms are ripped to), lines (the lines along which planes meet), diagonals (lengths from corner to corner), csv (all marks as a CSV file), text (the list for the site).
+Public Function OVS_MARKS_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal line_m As Variant, Optional ByVal sight_m As Variant, Optional ByVal setups As Variant, Optional ByVal rod_length_m As Variant, Optional ByVal round_mm As Variant, Optional ByVal spacing_m As Variant, Optional ByVal points As Variant, Optional ByVal screed_length_m As Variant, Optional ByVal pad_spacing_m As Variant, Optional ByVal pad_inset_m As Variant, Optional ByVal forms As Variant, Optional ByVal rails As Variant, Optional ByVal rail_offset_mm As Variant, Optional ByVal start_edge As Variant) As Variant
+    OVS_MARKS_SI = Called("marks", "si", "value", "", Array(survey, finish, line_m, sight_m, setups, rod_length_m, round_mm, spacing_m, points, screed_length_m, pad_spacing_m, pad_inset_m, forms, rails, rail_offset_mm, start_edge))
+End Function
+
+Public Function OVS_MARKS_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal line_m As Variant, Optional ByVal sight_m As Variant, Optional ByVal setups As Variant, Optional ByVal rod_length_m As Variant, Optional ByVal round_mm As Variant, Optional ByVal spacing_m As Variant, Optional ByVal points As Variant, Optional ByVal screed_length_m As Variant, Optional ByVal pad_spacing_m As Variant, Optional ByVal pad_inset_m As Variant, Optional ByVal forms As Variant, Optional ByVal rails As Variant, Optional ByVal rail_offset_mm As Variant, Optional ByVal start_edge As Variant) As Variant
+    OVS_MARKS_SI_WHY = Called("marks", "si", "why", "", Array(survey, finish, line_m, sight_m, setups, rod_length_m, round_mm, spacing_m, points, screed_length_m, pad_spacing_m, pad_inset_m, forms, rails, rail_offset_mm, start_edge))
+End Function
+
+Public Function OVS_MARKS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal line_m As Variant, Optional ByVal sight_m As Variant, Optional ByVal setups As Variant, Optional ByVal rod_length_m As Variant, Optional ByVal round_mm As Variant, Optional ByVal spacing_m As Variant, Optional ByVal points As Variant, Optional ByVal screed_length_m As Variant, Optional ByVal pad_spacing_m As Variant, Optional ByVal pad_inset_m As Variant, Optional ByVal forms As Variant, Optional ByVal rails As Variant, Optional ByVal rail_offset_mm As Variant, Optional ByVal start_edge As Variant) As Variant
+    OVS_MARKS_SI_GET = Called("marks", "si", "get", result, Array(survey, finish, line_m, sight_m, setups, rod_length_m, round_mm, spacing_m, points, screed_length_m, pad_spacing_m, pad_inset_m, forms, rails, rail_offset_mm, start_edge))
+End Function
+
+' The benchmark read before the pour: how far every rod moves, or why nobody should pour yet.
+' planned_ft: rod on the benchmark when the marks were planned (ft); at least 0 ft, at most 32.8083989501 ft
+' today_ft: rod on it today (ft); at least 0 ft, at most 32.8083989501 ft
+' same_setup: yes where the level still stands where it stood, no after it was set up anew; no or yes
+' marks: the rods of the marks; a range with the columns rod_ft; may be left out
+' second_planned_ft: rod on a second benchmark when the marks were planned (ft); at least 0 ft, at most 32.8083989501 ft; may be left out
+' second_today_ft: rod on the second benchmark today (ft); at least 0 ft, at most 32.8083989501 ft; may be left out
+' tolerance_in: how far the benchmark may read off, and two benchmarks from one another (in); at least 0 in, at most 12 in; left out: 1/4 in, because more is no reading error, common practice, no source
+' Gives difference_in (today less planned: what every rod moves by), second_difference_in (the same of the second benchmark), verdict (what follows), doubted (which benchmark is in doubt), today (the rods of the marks today; none where nobody should pour), said (a sentence for the crew).
+Public Function OVS_MORNING_CHECK_US(ByVal planned_ft As Variant, ByVal today_ft As Variant, ByVal same_setup As Variant, Optional ByVal marks As Variant, Optional ByVal second_planned_ft As Variant, Optional ByVal second_today_ft As Variant, Optional ByVal tolerance_in As Variant) As Variant
+    OVS_MORNING_CHECK_US = Called("morning_check", "us", "value", "", Array(planned_ft, today_ft, same_setup, marks, second_planned_ft, second_today_ft, tolerance_in))
+End Function
+
+Public Function OVS_MORNING_CHECK_US_WHY(ByVal planned_ft As Variant, ByVal today_ft As Variant, ByVal same_setup As Variant, Optional ByVal marks As Variant, Optional ByVal second_planned_ft As Variant, Optional ByVal second_today_ft As Variant, Optional ByVal tolerance_in As Variant) As Variant
+    OVS_MORNING_CHECK_US_WHY = Called("morning_check", "us", "why", "", Array(planned_ft, today_ft, same_setup, marks, second_planned_ft, second_today_ft, tolerance_in))
+End Function
+
+Public Function OVS_MORNING_CHECK_US_GET(ByVal result As Variant, ByVal planned_ft As Variant, ByVal today_ft As Variant, ByVal same_setup As Variant, Optional ByVal marks As Variant, Optional ByVal second_planned_ft As Variant, Optional ByVal second_today_ft As Variant, Optional ByVal tolerance_in As Variant) As Variant
+    OVS_MORNING_CHECK_US_GET = Called("morning_check", "us", "get", result, Array(planned_ft, today_ft, same_setup, marks, second_planned_ft, second_today_ft, tolerance_in))
+End Function
+
+' The benchmark read before the pour: how far every rod moves, or why nobody should pour yet.
+' planned_m: rod on the benchmark when the marks were planned (m); at least 0 m, at most 10 m
+' today_m: rod on it today (m); at least 0 m, at most 10 m
+' same_setup: yes where the level still stands where it stood, no after it was set up anew; no or yes
+' marks: the rods of the marks; a range with the columns rod_m; may be left out
+' second_planned_m: rod on a second benchmark when the marks were planned (m); at least 0 m, at most 10 m; may be left out
+' second_today_m: rod on the second benchmark today (m); at least 0 m, at most 10 m; may be left out
+' tolerance_mm: how far the benchmark may read off, and two benchmarks from one another (mm); at least 0 mm, at most 304.8 mm; left out: 1/4 in, because more is no reading error, common practice, no source
+' Gives difference_mm (today less planned: what every rod moves by), second_difference_mm (the same of the second benchmark), verdict (what follows), doubted (which benchmark is in doubt), today (the rods of the marks today; none where nobody should pour), said (a sentence for the crew).
+Public Function OVS_MORNING_CHECK_SI(ByVal planned_m As Variant, ByVal today_m As Variant, ByVal same_setup As Variant, Optional ByVal marks As Variant, Optional ByVal second_planned_m As Variant, Optional ByVal second_today_m As Variant, Optional ByVal tolerance_mm As Variant) As Variant
+    OVS_MORNING_CHECK_SI = Called("morning_check", "si", "value", "", Array(planned_m, today_m, same_setup, marks, second_planned_m, second_today_m, tolerance_mm))
+End Function
+
+Public Function OVS_MORNING_CHECK_SI_WHY(ByVal planned_m As Variant, ByVal today_m As Variant, ByVal same_setup As Variant, Optional ByVal marks As Variant, Optional ByVal second_planned_m As Variant, Optional ByVal second_today_m As Variant, Optional ByVal tolerance_mm As Variant) As Variant
+    OVS_MORNING_CHECK_SI_WHY = Called("morning_check", "si", "why", "", Array(planned_m, today_m, same_setup, marks, second_planned_m, second_today_m, tolerance_mm))
+End Function
+
+Public Function OVS_MORNING_CHECK_SI_GET(ByVal result As Variant, ByVal planned_m As Variant, ByVal today_m As Variant, ByVal same_setup As Variant, Optional ByVal marks As Variant, Optional ByVal second_planned_m As Variant, Optional ByVal second_today_m As Variant, Optional ByVal tolerance_mm As Variant) As Variant
+    OVS_MORNING_CHECK_SI_GET = Called("morning_check", "si", "get", result, Array(planned_m, today_m, same_setup, marks, second_planned_m, second_today_m, tolerance_mm))
+End Function
+
 ' The volume of a slab, a ramp or a step from its length, width and mean depth.
 ' length_ft: length (ft); more than 0 ft, at most 32808.3989501 ft
 ' width_ft: width (ft); more than 0 ft, at most 32808.3989501 ft

@@ -117,6 +117,10 @@ from overslab.grade import section as section
 from overslab.grade import Section as Section
 from overslab.grade import drain_place as drain_place
 from overslab.grade import DrainPlace as DrainPlace
+from overslab.marks import marks as marks
+from overslab.marks import Marks as Marks
+from overslab.marks import morning_check as morning_check
+from overslab.marks import MorningCheck as MorningCheck
 from overslab.order import block as block
 from overslab.order import Block as Block
 from overslab.order import BlockArray as BlockArray

@@ -126,6 +126,9 @@ class GradeError(OverslabError, ValueError):
 class MarksError(OverslabError, ValueError):
     """Marks cannot be set out as asked.
 
+    190 POINT_OFF_WALL: a place that must have a mark is on no edge.
+    191 RAIL_OUTSIDE: a screed rail leaves the work.
+    192 PADS_TOO_FAR: wet pads are farther apart than the screed reaches.
     """
 
 

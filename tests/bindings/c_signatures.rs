@@ -12,6 +12,8 @@ super::c_library::signatures! {
     "dddpip>i": d d d p i p > i;
     "dddpppi>i": d d d p p p i > i;
     "dddppppi>i": d d d p p p p i > i;
+    "ddipipip>i": d d i p i p i p > i;
+    "ddipippipi>p": d d i p i p p i p i > p;
     "ddpip>i": d d p i p > i;
     "ddpipip>i": d d p i p i p > i;
     "ddpippipi>p": d d p i p p i p i > p;

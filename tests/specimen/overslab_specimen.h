@@ -505,6 +505,21 @@
 #define OVS_ZONE_UNKNOWN 187
 
 /**
+ * Status: a place that must have a mark is on no edge.
+ */
+#define OVS_POINT_OFF_WALL 190
+
+/**
+ * Status: a screed rail leaves the work.
+ */
+#define OVS_RAIL_OUTSIDE 191
+
+/**
+ * Status: wet pads are farther apart than the screed reaches.
+ */
+#define OVS_PADS_TOO_FAR 192
+
+/**
  * Status: profile readings stand neither 12 in nor 300 mm apart.
  */
 #define OVS_PROFILE_SPACING 230
@@ -748,6 +763,31 @@
  * Note: the search for a rounded finish ended before it was proved to be the best.
  */
 #define OVS_NOTE_STEPS_NOT_PROVED 69
+
+/**
+ * Note: marks cannot be read from a set-up.
+ */
+#define OVS_NOTE_MARKS_OUT_OF_REACH 70
+
+/**
+ * Note: the old slab stands at or above the floor at marks.
+ */
+#define OVS_NOTE_MARKS_UNDER_OLD_SLAB 71
+
+/**
+ * Note: the height over the old slab is a guess at marks beyond the shots.
+ */
+#define OVS_NOTE_CHECKS_EXTENDED 72
+
+/**
+ * Note: marks have neither a rod nor a distance below a line.
+ */
+#define OVS_NOTE_MARKS_WITHOUT_LEVEL 73
+
+/**
+ * Note: the benchmark does not read as it should: do not pour.
+ */
+#define OVS_NOTE_BENCHMARK_OFF 74
 
 /**
  * Note: a profile without any deviation has no finite number of flatness or levelness.
@@ -5169,6 +5209,841 @@
  * The word `cap`.
  */
 #define OVS_DRAIN_PLACE_ENDED_CAP 1
+
+/**
+ * The result `marks`: how many marks there are.
+ */
+#define OVS_MARKS_MARKS 0
+
+/**
+ * The result `sight` (ft or m): elevation of the first line of sight.
+ */
+#define OVS_MARKS_SIGHT 1
+
+/**
+ * The result `rod_on_line` (ft or m): the rod on the reference line from there.
+ */
+#define OVS_MARKS_ROD_ON_LINE 2
+
+/**
+ * The result `greatest_departure` (in or mm): how far marks leave the floor by rounding, at most.
+ */
+#define OVS_MARKS_GREATEST_DEPARTURE 3
+
+/**
+ * The result `stations`: the marks at the edges.
+ */
+#define OVS_MARKS_STATIONS 4
+
+/**
+ * The column `mark` of `stations`: its number in the order of walking.
+ */
+#define OVS_MARKS_STATIONS_MARK 0
+
+/**
+ * The column `edge` of `stations`: the edge it stands at.
+ */
+#define OVS_MARKS_STATIONS_EDGE 1
+
+/**
+ * The column `name` of `stations`: what it is called, where it was asked for by name.
+ */
+#define OVS_MARKS_STATIONS_NAME 2
+
+/**
+ * The column `along` of `stations` (ft or m): distance along the edge from where the walk meets it.
+ */
+#define OVS_MARKS_STATIONS_ALONG 3
+
+/**
+ * The column `kind` of `stations`: what it is there for.
+ */
+#define OVS_MARKS_STATIONS_KIND 4
+
+/**
+ * The column `x` of `stations` (ft or m): from the left.
+ */
+#define OVS_MARKS_STATIONS_X 5
+
+/**
+ * The column `y` of `stations` (ft or m): from the front.
+ */
+#define OVS_MARKS_STATIONS_Y 6
+
+/**
+ * The column `elevation` of `stations` (ft or m): the height that is set out, not rounded.
+ */
+#define OVS_MARKS_STATIONS_ELEVATION 7
+
+/**
+ * The column `rod` of `stations` (ft or m): rod from the first set-up, not rounded.
+ */
+#define OVS_MARKS_STATIONS_ROD 8
+
+/**
+ * The column `rod_marked` of `stations` (ft or m): that rod in whole steps.
+ */
+#define OVS_MARKS_STATIONS_ROD_MARKED 9
+
+/**
+ * The column `below_line` of `stations` (ft or m): distance below the reference line, not rounded.
+ */
+#define OVS_MARKS_STATIONS_BELOW_LINE 10
+
+/**
+ * The column `below_line_marked` of `stations` (ft or m): that distance in whole steps.
+ */
+#define OVS_MARKS_STATIONS_BELOW_LINE_MARKED 11
+
+/**
+ * The column `over_old_slab` of `stations` (in or mm): height over the old slab: the check.
+ */
+#define OVS_MARKS_STATIONS_OVER_OLD_SLAB 12
+
+/**
+ * The column `ground` of `stations`: what is known of the old slab there.
+ */
+#define OVS_MARKS_STATIONS_GROUND 13
+
+/**
+ * The result `pads`: the wet pads.
+ */
+#define OVS_MARKS_PADS 5
+
+/**
+ * The column `mark` of `pads`: its number in the order of walking.
+ */
+#define OVS_MARKS_PADS_MARK 0
+
+/**
+ * The column `kind` of `pads`: what it is there for.
+ */
+#define OVS_MARKS_PADS_KIND 1
+
+/**
+ * The column `x` of `pads` (ft or m): from the left.
+ */
+#define OVS_MARKS_PADS_X 2
+
+/**
+ * The column `y` of `pads` (ft or m): from the front.
+ */
+#define OVS_MARKS_PADS_Y 3
+
+/**
+ * The column `elevation` of `pads` (ft or m): the height that is set out, not rounded.
+ */
+#define OVS_MARKS_PADS_ELEVATION 4
+
+/**
+ * The column `rod` of `pads` (ft or m): rod from the first set-up, not rounded.
+ */
+#define OVS_MARKS_PADS_ROD 5
+
+/**
+ * The column `rod_marked` of `pads` (ft or m): that rod in whole steps.
+ */
+#define OVS_MARKS_PADS_ROD_MARKED 6
+
+/**
+ * The column `below_line` of `pads` (ft or m): distance below the reference line, not rounded.
+ */
+#define OVS_MARKS_PADS_BELOW_LINE 7
+
+/**
+ * The column `below_line_marked` of `pads` (ft or m): that distance in whole steps.
+ */
+#define OVS_MARKS_PADS_BELOW_LINE_MARKED 8
+
+/**
+ * The column `over_old_slab` of `pads` (in or mm): height over the old slab: the check.
+ */
+#define OVS_MARKS_PADS_OVER_OLD_SLAB 9
+
+/**
+ * The column `ground` of `pads`: what is known of the old slab there.
+ */
+#define OVS_MARKS_PADS_GROUND 10
+
+/**
+ * The result `forms`: the tops of the forms.
+ */
+#define OVS_MARKS_FORMS 6
+
+/**
+ * The column `mark` of `forms`: its number in the order of walking.
+ */
+#define OVS_MARKS_FORMS_MARK 0
+
+/**
+ * The column `edge` of `forms`: the edge it stands at.
+ */
+#define OVS_MARKS_FORMS_EDGE 1
+
+/**
+ * The column `name` of `forms`: what it is called, where it was asked for by name.
+ */
+#define OVS_MARKS_FORMS_NAME 2
+
+/**
+ * The column `along` of `forms` (ft or m): distance along the edge from where the walk meets it.
+ */
+#define OVS_MARKS_FORMS_ALONG 3
+
+/**
+ * The column `kind` of `forms`: what it is there for.
+ */
+#define OVS_MARKS_FORMS_KIND 4
+
+/**
+ * The column `x` of `forms` (ft or m): from the left.
+ */
+#define OVS_MARKS_FORMS_X 5
+
+/**
+ * The column `y` of `forms` (ft or m): from the front.
+ */
+#define OVS_MARKS_FORMS_Y 6
+
+/**
+ * The column `elevation` of `forms` (ft or m): the height that is set out, not rounded.
+ */
+#define OVS_MARKS_FORMS_ELEVATION 7
+
+/**
+ * The column `rod` of `forms` (ft or m): rod from the first set-up, not rounded.
+ */
+#define OVS_MARKS_FORMS_ROD 8
+
+/**
+ * The column `rod_marked` of `forms` (ft or m): that rod in whole steps.
+ */
+#define OVS_MARKS_FORMS_ROD_MARKED 9
+
+/**
+ * The column `below_line` of `forms` (ft or m): distance below the reference line, not rounded.
+ */
+#define OVS_MARKS_FORMS_BELOW_LINE 10
+
+/**
+ * The column `below_line_marked` of `forms` (ft or m): that distance in whole steps.
+ */
+#define OVS_MARKS_FORMS_BELOW_LINE_MARKED 11
+
+/**
+ * The column `over_old_slab` of `forms` (in or mm): height over the old slab: the check.
+ */
+#define OVS_MARKS_FORMS_OVER_OLD_SLAB 12
+
+/**
+ * The column `ground` of `forms`: what is known of the old slab there.
+ */
+#define OVS_MARKS_FORMS_GROUND 13
+
+/**
+ * The result `rails`: the tops of the rails.
+ */
+#define OVS_MARKS_RAILS 7
+
+/**
+ * The column `mark` of `rails`: its number in the order of walking.
+ */
+#define OVS_MARKS_RAILS_MARK 0
+
+/**
+ * The column `rail` of `rails`: the rail.
+ */
+#define OVS_MARKS_RAILS_RAIL 1
+
+/**
+ * The column `along` of `rails` (ft or m): distance along the rail from its first place.
+ */
+#define OVS_MARKS_RAILS_ALONG 2
+
+/**
+ * The column `kind` of `rails`: what it is there for.
+ */
+#define OVS_MARKS_RAILS_KIND 3
+
+/**
+ * The column `x` of `rails` (ft or m): from the left.
+ */
+#define OVS_MARKS_RAILS_X 4
+
+/**
+ * The column `y` of `rails` (ft or m): from the front.
+ */
+#define OVS_MARKS_RAILS_Y 5
+
+/**
+ * The column `elevation` of `rails` (ft or m): the height that is set out, not rounded.
+ */
+#define OVS_MARKS_RAILS_ELEVATION 6
+
+/**
+ * The column `rod` of `rails` (ft or m): rod from the first set-up, not rounded.
+ */
+#define OVS_MARKS_RAILS_ROD 7
+
+/**
+ * The column `rod_marked` of `rails` (ft or m): that rod in whole steps.
+ */
+#define OVS_MARKS_RAILS_ROD_MARKED 8
+
+/**
+ * The column `below_line` of `rails` (ft or m): distance below the reference line, not rounded.
+ */
+#define OVS_MARKS_RAILS_BELOW_LINE 9
+
+/**
+ * The column `below_line_marked` of `rails` (ft or m): that distance in whole steps.
+ */
+#define OVS_MARKS_RAILS_BELOW_LINE_MARKED 10
+
+/**
+ * The column `over_old_slab` of `rails` (in or mm): height over the old slab: the check.
+ */
+#define OVS_MARKS_RAILS_OVER_OLD_SLAB 11
+
+/**
+ * The column `ground` of `rails`: what is known of the old slab there.
+ */
+#define OVS_MARKS_RAILS_GROUND 12
+
+/**
+ * The result `rods`: every mark from every set-up.
+ */
+#define OVS_MARKS_RODS 8
+
+/**
+ * The column `mark` of `rods`: the number of the mark.
+ */
+#define OVS_MARKS_RODS_MARK 0
+
+/**
+ * The column `setup` of `rods`: the set-up.
+ */
+#define OVS_MARKS_RODS_SETUP 1
+
+/**
+ * The column `rod` of `rods` (ft or m): line of sight less height, not rounded.
+ */
+#define OVS_MARKS_RODS_ROD 2
+
+/**
+ * The column `rod_marked` of `rods` (ft or m): the same in whole steps.
+ */
+#define OVS_MARKS_RODS_ROD_MARKED 3
+
+/**
+ * The column `reach` of `rods`: whether the rod can be read there.
+ */
+#define OVS_MARKS_RODS_REACH 4
+
+/**
+ * The result `edges`: the edges.
+ */
+#define OVS_MARKS_EDGES 9
+
+/**
+ * The column `edge` of `edges`: its name.
+ */
+#define OVS_MARKS_EDGES_EDGE 0
+
+/**
+ * The column `material` of `edges`: what stands there.
+ */
+#define OVS_MARKS_EDGES_MATERIAL 1
+
+/**
+ * The column `length` of `edges` (ft or m): how long it is.
+ */
+#define OVS_MARKS_EDGES_LENGTH 2
+
+/**
+ * The column `level` of `edges`: whether the floor is level along it.
+ */
+#define OVS_MARKS_EDGES_LEVEL 3
+
+/**
+ * The column `least` of `edges` (in or mm): least height of the floor over the old slab along it.
+ */
+#define OVS_MARKS_EDGES_LEAST 4
+
+/**
+ * The column `least_along` of `edges` (ft or m): where the least is.
+ */
+#define OVS_MARKS_EDGES_LEAST_ALONG 5
+
+/**
+ * The column `greatest` of `edges` (in or mm): greatest height of the floor over the old slab along it.
+ */
+#define OVS_MARKS_EDGES_GREATEST 6
+
+/**
+ * The column `greatest_along` of `edges` (ft or m): where the greatest is.
+ */
+#define OVS_MARKS_EDGES_GREATEST_ALONG 7
+
+/**
+ * The result `rips`: what strips and forms are ripped to.
+ */
+#define OVS_MARKS_RIPS 10
+
+/**
+ * The column `edge` of `rips`: the edge.
+ */
+#define OVS_MARKS_RIPS_EDGE 0
+
+/**
+ * The column `material` of `rips`: what is ripped.
+ */
+#define OVS_MARKS_RIPS_MATERIAL 1
+
+/**
+ * The column `start` of `rips` (ft or m): where it starts, along the edge.
+ */
+#define OVS_MARKS_RIPS_START 2
+
+/**
+ * The column `end` of `rips` (ft or m): where it ends.
+ */
+#define OVS_MARKS_RIPS_END 3
+
+/**
+ * The column `length` of `rips` (ft or m): how long it is.
+ */
+#define OVS_MARKS_RIPS_LENGTH 4
+
+/**
+ * The column `height_start` of `rips` (in or mm): its height at the start.
+ */
+#define OVS_MARKS_RIPS_HEIGHT_START 5
+
+/**
+ * The column `height_end` of `rips` (in or mm): its height at the end.
+ */
+#define OVS_MARKS_RIPS_HEIGHT_END 6
+
+/**
+ * The result `lines`: the lines along which planes meet.
+ */
+#define OVS_MARKS_LINES 11
+
+/**
+ * The column `x_1` of `lines` (ft or m): one end, from the left.
+ */
+#define OVS_MARKS_LINES_X_1 0
+
+/**
+ * The column `y_1` of `lines` (ft or m): one end, from the front.
+ */
+#define OVS_MARKS_LINES_Y_1 1
+
+/**
+ * The column `elevation_1` of `lines` (ft or m): height of the floor at that end.
+ */
+#define OVS_MARKS_LINES_ELEVATION_1 2
+
+/**
+ * The column `mark_1` of `lines`: number of the mark there.
+ */
+#define OVS_MARKS_LINES_MARK_1 3
+
+/**
+ * The column `x_2` of `lines` (ft or m): other end, from the left.
+ */
+#define OVS_MARKS_LINES_X_2 4
+
+/**
+ * The column `y_2` of `lines` (ft or m): other end, from the front.
+ */
+#define OVS_MARKS_LINES_Y_2 5
+
+/**
+ * The column `elevation_2` of `lines` (ft or m): height of the floor at the other end.
+ */
+#define OVS_MARKS_LINES_ELEVATION_2 6
+
+/**
+ * The column `mark_2` of `lines`: number of the mark at the other end.
+ */
+#define OVS_MARKS_LINES_MARK_2 7
+
+/**
+ * The column `length` of `lines` (ft or m): how long the line is.
+ */
+#define OVS_MARKS_LINES_LENGTH 8
+
+/**
+ * The result `diagonals`: lengths from corner to corner.
+ */
+#define OVS_MARKS_DIAGONALS 12
+
+/**
+ * The column `mark_1` of `diagonals`: number of the mark at one corner.
+ */
+#define OVS_MARKS_DIAGONALS_MARK_1 0
+
+/**
+ * The column `mark_2` of `diagonals`: number of the mark at the corner across.
+ */
+#define OVS_MARKS_DIAGONALS_MARK_2 1
+
+/**
+ * The column `length` of `diagonals` (ft or m): how far apart they are.
+ */
+#define OVS_MARKS_DIAGONALS_LENGTH 2
+
+/**
+ * The result `csv`: all marks as a CSV file.
+ */
+#define OVS_MARKS_CSV 13
+
+/**
+ * The result `text`: the list for the site.
+ */
+#define OVS_MARKS_TEXT 14
+
+/**
+ * How many results there are.
+ */
+#define OVS_MARKS_RESULTS 15
+
+/**
+ * The word `corner`.
+ */
+#define OVS_MARKS_STATIONS_KIND_CORNER 0
+
+/**
+ * The word `point`.
+ */
+#define OVS_MARKS_STATIONS_KIND_POINT 1
+
+/**
+ * The word `break`.
+ */
+#define OVS_MARKS_STATIONS_KIND_BREAK 2
+
+/**
+ * The word `station`.
+ */
+#define OVS_MARKS_STATIONS_KIND_STATION 3
+
+/**
+ * The word `grid`.
+ */
+#define OVS_MARKS_STATIONS_KIND_GRID 4
+
+/**
+ * The word `facet_corner`.
+ */
+#define OVS_MARKS_STATIONS_KIND_FACET_CORNER 5
+
+/**
+ * The word `facet_line`.
+ */
+#define OVS_MARKS_STATIONS_KIND_FACET_LINE 6
+
+/**
+ * The word `surveyed`.
+ */
+#define OVS_MARKS_STATIONS_GROUND_SURVEYED 0
+
+/**
+ * The word `spanning`.
+ */
+#define OVS_MARKS_STATIONS_GROUND_SPANNING 1
+
+/**
+ * The word `beyond`.
+ */
+#define OVS_MARKS_STATIONS_GROUND_BEYOND 2
+
+/**
+ * The word `corner`.
+ */
+#define OVS_MARKS_PADS_KIND_CORNER 0
+
+/**
+ * The word `point`.
+ */
+#define OVS_MARKS_PADS_KIND_POINT 1
+
+/**
+ * The word `break`.
+ */
+#define OVS_MARKS_PADS_KIND_BREAK 2
+
+/**
+ * The word `station`.
+ */
+#define OVS_MARKS_PADS_KIND_STATION 3
+
+/**
+ * The word `grid`.
+ */
+#define OVS_MARKS_PADS_KIND_GRID 4
+
+/**
+ * The word `facet_corner`.
+ */
+#define OVS_MARKS_PADS_KIND_FACET_CORNER 5
+
+/**
+ * The word `facet_line`.
+ */
+#define OVS_MARKS_PADS_KIND_FACET_LINE 6
+
+/**
+ * The word `surveyed`.
+ */
+#define OVS_MARKS_PADS_GROUND_SURVEYED 0
+
+/**
+ * The word `spanning`.
+ */
+#define OVS_MARKS_PADS_GROUND_SPANNING 1
+
+/**
+ * The word `beyond`.
+ */
+#define OVS_MARKS_PADS_GROUND_BEYOND 2
+
+/**
+ * The word `corner`.
+ */
+#define OVS_MARKS_FORMS_KIND_CORNER 0
+
+/**
+ * The word `point`.
+ */
+#define OVS_MARKS_FORMS_KIND_POINT 1
+
+/**
+ * The word `break`.
+ */
+#define OVS_MARKS_FORMS_KIND_BREAK 2
+
+/**
+ * The word `station`.
+ */
+#define OVS_MARKS_FORMS_KIND_STATION 3
+
+/**
+ * The word `grid`.
+ */
+#define OVS_MARKS_FORMS_KIND_GRID 4
+
+/**
+ * The word `facet_corner`.
+ */
+#define OVS_MARKS_FORMS_KIND_FACET_CORNER 5
+
+/**
+ * The word `facet_line`.
+ */
+#define OVS_MARKS_FORMS_KIND_FACET_LINE 6
+
+/**
+ * The word `surveyed`.
+ */
+#define OVS_MARKS_FORMS_GROUND_SURVEYED 0
+
+/**
+ * The word `spanning`.
+ */
+#define OVS_MARKS_FORMS_GROUND_SPANNING 1
+
+/**
+ * The word `beyond`.
+ */
+#define OVS_MARKS_FORMS_GROUND_BEYOND 2
+
+/**
+ * The word `corner`.
+ */
+#define OVS_MARKS_RAILS_KIND_CORNER 0
+
+/**
+ * The word `point`.
+ */
+#define OVS_MARKS_RAILS_KIND_POINT 1
+
+/**
+ * The word `break`.
+ */
+#define OVS_MARKS_RAILS_KIND_BREAK 2
+
+/**
+ * The word `station`.
+ */
+#define OVS_MARKS_RAILS_KIND_STATION 3
+
+/**
+ * The word `grid`.
+ */
+#define OVS_MARKS_RAILS_KIND_GRID 4
+
+/**
+ * The word `facet_corner`.
+ */
+#define OVS_MARKS_RAILS_KIND_FACET_CORNER 5
+
+/**
+ * The word `facet_line`.
+ */
+#define OVS_MARKS_RAILS_KIND_FACET_LINE 6
+
+/**
+ * The word `surveyed`.
+ */
+#define OVS_MARKS_RAILS_GROUND_SURVEYED 0
+
+/**
+ * The word `spanning`.
+ */
+#define OVS_MARKS_RAILS_GROUND_SPANNING 1
+
+/**
+ * The word `beyond`.
+ */
+#define OVS_MARKS_RAILS_GROUND_BEYOND 2
+
+/**
+ * The word `within`.
+ */
+#define OVS_MARKS_RODS_REACH_WITHIN 0
+
+/**
+ * The word `above_sight`.
+ */
+#define OVS_MARKS_RODS_REACH_ABOVE_SIGHT 1
+
+/**
+ * The word `beyond_rod`.
+ */
+#define OVS_MARKS_RODS_REACH_BEYOND_ROD 2
+
+/**
+ * The word `isolation_strip`.
+ */
+#define OVS_MARKS_EDGES_MATERIAL_ISOLATION_STRIP 0
+
+/**
+ * The word `form`.
+ */
+#define OVS_MARKS_EDGES_MATERIAL_FORM 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_MARKS_EDGES_LEVEL_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_MARKS_EDGES_LEVEL_YES 1
+
+/**
+ * The word `isolation_strip`.
+ */
+#define OVS_MARKS_RIPS_MATERIAL_ISOLATION_STRIP 0
+
+/**
+ * The word `form`.
+ */
+#define OVS_MARKS_RIPS_MATERIAL_FORM 1
+
+/**
+ * The result `difference` (in or mm): today less planned: what every rod moves by.
+ */
+#define OVS_MORNING_CHECK_DIFFERENCE 0
+
+/**
+ * The result `second_difference` (in or mm): the same of the second benchmark.
+ */
+#define OVS_MORNING_CHECK_SECOND_DIFFERENCE 1
+
+/**
+ * The result `verdict`: what follows.
+ */
+#define OVS_MORNING_CHECK_VERDICT 2
+
+/**
+ * The result `doubted`: which benchmark is in doubt.
+ */
+#define OVS_MORNING_CHECK_DOUBTED 3
+
+/**
+ * The result `today`: the rods of the marks today; none where nobody should pour.
+ */
+#define OVS_MORNING_CHECK_TODAY 4
+
+/**
+ * The column `rod` of `today` (ft or m): its rod today.
+ */
+#define OVS_MORNING_CHECK_TODAY_ROD 0
+
+/**
+ * The result `said`: a sentence for the crew.
+ */
+#define OVS_MORNING_CHECK_SAID 5
+
+/**
+ * How many results there are.
+ */
+#define OVS_MORNING_CHECK_RESULTS 6
+
+/**
+ * The word `no`.
+ */
+#define OVS_MORNING_CHECK_SAME_SETUP_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_MORNING_CHECK_SAME_SETUP_YES 1
+
+/**
+ * The word `same`.
+ */
+#define OVS_MORNING_CHECK_VERDICT_SAME 0
+
+/**
+ * The word `agrees`.
+ */
+#define OVS_MORNING_CHECK_VERDICT_AGREES 1
+
+/**
+ * The word `shift`.
+ */
+#define OVS_MORNING_CHECK_VERDICT_SHIFT 2
+
+/**
+ * The word `stop`.
+ */
+#define OVS_MORNING_CHECK_VERDICT_STOP 3
+
+/**
+ * The word `none`.
+ */
+#define OVS_MORNING_CHECK_DOUBTED_NONE 0
+
+/**
+ * The word `first`.
+ */
+#define OVS_MORNING_CHECK_DOUBTED_FIRST 1
+
+/**
+ * The word `second`.
+ */
+#define OVS_MORNING_CHECK_DOUBTED_SECOND 2
+
+/**
+ * The word `either`.
+ */
+#define OVS_MORNING_CHECK_DOUBTED_EITHER 3
 
 /**
  * The result `net` (yd3 or m3): sum of what is poured.
@@ -14538,6 +15413,350 @@ int ovs_drain_place_si_why(const ovs_survey *survey,
                            char *text,
                            int text_len,
                            int *needed);
+
+/**
+ * Every mark of a floor in the order of walking: stations at the edges, wet pads, forms, rails, with rod, distance
+ * below the line, and height over the old slab as the check.
+ *
+ * Equation: rod = sight - finish; below = line - finish; over = finish - old slab; marked = the nearest whole
+ * step, half a step going to the higher floor.
+ * Taken for granted: the walk goes once round the outer ring with the work on the left, then round each hole;
+ * between neighbouring marks the floor is straight; old slab plane over each triangle.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `line` (ft): elevation of the level line struck round the walls; without it no distances below it; at least
+ *     -32808.3989501 ft, at most 32808.3989501 ft; may be left out.
+ *   - `sight` (ft): elevation of the line of sight now; without it and without setups that of the survey's first
+ *     set-up; at least -32808.3989501 ft, at most 32808.3989501 ft; may be left out.
+ *   - `setups`: set-ups that marks are read from, instead of sight; every mark is told from each; may be left out.
+ *   - `name` of `setups`: what it is called; may be left out.
+ *   - `sight` of `setups` (ft): elevation of its line of sight; at least -32808.3989501 ft, at most 32808.3989501
+ *     ft; may be left out.
+ *   - `benchmark` of `setups` (ft): elevation of a benchmark; at least -3280.83989501 ft, at most 32808.3989501
+ *     ft; may be left out.
+ *   - `rod` of `setups` (ft): the rod on that benchmark; at least 0 ft, at most 32.8083989501 ft; may be left out.
+ *   - `rod_length` (ft): how long the rod is; at least 1 ft, at most 32 ft; where left out 16 ft, because a
+ *     telescoping rod, common practice, no source.
+ *   - `round` (in): rods and distances below the line are marked in whole steps of this; at least 0.00393700787402
+ *     in, at most 4 in; where left out 1/8 in, because finer cannot be set out.
+ *   - `spacing` (ft): greatest distance between stations at an edge or a rail; at least 0.25 ft, at most 100 ft;
+ *     where left out 4 ft, because the old slab is checked each 4 ft, common practice, no source.
+ *   - `points`: places on edges that must have a mark; up to 6 in off they are taken to the edge; may be left out.
+ *   - `name` of `points`: what it is called; required.
+ *   - `x` of `points` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft; required.
+ *   - `y` of `points` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; required.
+ *   - `screed_length` (ft): length of the screed that rides on the pads; at least 2.5 ft, at most 50 ft; where
+ *     left out 8 ft, because what two can pull by hand, common practice, no source.
+ *   - `pad_spacing` (ft): greatest distance between pads; without it the screed less 2 ft; at least 0.5 ft, at
+ *     most 48 ft; may be left out.
+ *   - `pad_inset` (ft): how far pads stay off the edges; at least 0 ft, at most 10 ft; where left out 1 ft,
+ *     because the marks at the edge serve there, common practice, no source.
+ *   - `forms`: edges with a form; the others are walls with an isolation strip; may be left out.
+ *   - `edge` of `forms`: its name; required.
+ *   - `rails`: screed rails; may be left out.
+ *   - `name` of `rails`: the rail; required.
+ *   - `x` of `rails` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft; required.
+ *   - `y` of `rails` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft; required.
+ *   - `rail_offset` (in): how far the tops of the rails stand above the floor; at least -12 in, at most 12 in;
+ *     where left out 0 in, because the screed rides at the height of the floor.
+ *   - `start_edge`: the edge that the walk starts with; the first where left out; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_MARKS_MARKS: how many marks there are.
+ *   - OVS_MARKS_SIGHT (ft): elevation of the first line of sight.
+ *   - OVS_MARKS_ROD_ON_LINE (ft): the rod on the reference line from there.
+ *   - OVS_MARKS_GREATEST_DEPARTURE (in): how far marks leave the floor by rounding, at most.
+ *   - OVS_MARKS_STATIONS: the marks at the edges.
+ *   - OVS_MARKS_PADS: the wet pads.
+ *   - OVS_MARKS_FORMS: the tops of the forms.
+ *   - OVS_MARKS_RAILS: the tops of the rails.
+ *   - OVS_MARKS_RODS: every mark from every set-up.
+ *   - OVS_MARKS_EDGES: the edges.
+ *   - OVS_MARKS_RIPS: what strips and forms are ripped to.
+ *   - OVS_MARKS_LINES: the lines along which planes meet.
+ *   - OVS_MARKS_DIAGONALS: lengths from corner to corner.
+ *   - OVS_MARKS_CSV: all marks as a CSV file.
+ *   - OVS_MARKS_TEXT: the list for the site.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_EDGE_UNKNOWN,
+ * OVS_NULL_POINTER, OVS_FACETS_LEAVE_HOLE, OVS_LINE_TOO_SHORT, OVS_POINT_OFF_WALL, OVS_RAIL_OUTSIDE,
+ * OVS_PADS_TOO_FAR.
+ * Basis: a chalk line round the walls and wet pads set the grade that the screed follows; heights are marked from
+ * a level line, never up from the old slab: common practice, no source.
+ * Basis: the old slab is checked each 4 ft along the walls: common practice, no source.
+ * Basis: wet pads no farther apart than the length of the screed less 2 ft: common practice, no source.
+ * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+ * textbooks, differential levelling (any), height of instrument.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"1 ft","y":"1 ft","elevation":"99.53 ft"},{"x":"19 ft","y":"1 ft","elevation":"99.53 ft"},{"x":"1 ft","y":"31 ft","elevation":"99.84 ft"}]},"line":"103 ft","setups":{"name":["nail, left jamb","nail, back"],"benchmark":["100 ft","100.5 ft"],"rod":["4' 2 1/2\"","3' 8\""]},"points":{"name":["left jamb","right jamb"],"x":["4 ft","16 ft"],"y":["1 in","1 in"]},"forms":{"edge":["front"]},"rails":{"name":["middle","middle"],"x":["10 ft","10 ft"],"y":["1 ft","31 ft"]},"rail_offset":"1/2 in"}
+ */
+ovs_answer *ovs_marks_us(const ovs_survey *survey,
+                         const ovs_finish *finish,
+                         const char *options_json,
+                         int options_len,
+                         int *status,
+                         int *notes,
+                         int notes_len,
+                         char *msg,
+                         int msg_len);
+
+/**
+ * Every mark of a floor in the order of walking: stations at the edges, wet pads, forms, rails, with rod, distance
+ * below the line, and height over the old slab as the check.
+ *
+ * Equation: rod = sight - finish; below = line - finish; over = finish - old slab; marked = the nearest whole
+ * step, half a step going to the higher floor.
+ * Taken for granted: the walk goes once round the outer ring with the work on the left, then round each hole;
+ * between neighbouring marks the floor is straight; old slab plane over each triangle.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `line` (m): elevation of the level line struck round the walls; without it no distances below it; at least
+ *     -10000 m, at most 10000 m; may be left out.
+ *   - `sight` (m): elevation of the line of sight now; without it and without setups that of the survey's first
+ *     set-up; at least -10000 m, at most 10000 m; may be left out.
+ *   - `setups`: set-ups that marks are read from, instead of sight; every mark is told from each; may be left out.
+ *   - `name` of `setups`: what it is called; may be left out.
+ *   - `sight` of `setups` (m): elevation of its line of sight; at least -10000 m, at most 10000 m; may be left
+ *     out.
+ *   - `benchmark` of `setups` (m): elevation of a benchmark; at least -1000 m, at most 10000 m; may be left out.
+ *   - `rod` of `setups` (m): the rod on that benchmark; at least 0 m, at most 10 m; may be left out.
+ *   - `rod_length` (m): how long the rod is; at least 0.3048 m, at most 9.7536 m; where left out 16 ft, because a
+ *     telescoping rod, common practice, no source.
+ *   - `round` (mm): rods and distances below the line are marked in whole steps of this; at least 0.1 mm, at most
+ *     101.6 mm; where left out 1/8 in, because finer cannot be set out.
+ *   - `spacing` (m): greatest distance between stations at an edge or a rail; at least 0.0762 m, at most 30.48 m;
+ *     where left out 4 ft, because the old slab is checked each 4 ft, common practice, no source.
+ *   - `points`: places on edges that must have a mark; up to 6 in off they are taken to the edge; may be left out.
+ *   - `name` of `points`: what it is called; required.
+ *   - `x` of `points` (m): from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `points` (m): from the front; at least -100000 m, at most 100000 m; required.
+ *   - `screed_length` (m): length of the screed that rides on the pads; at least 0.762 m, at most 15.24 m; where
+ *     left out 8 ft, because what two can pull by hand, common practice, no source.
+ *   - `pad_spacing` (m): greatest distance between pads; without it the screed less 2 ft; at least 0.1524 m, at
+ *     most 14.6304 m; may be left out.
+ *   - `pad_inset` (m): how far pads stay off the edges; at least 0 m, at most 3.048 m; where left out 1 ft,
+ *     because the marks at the edge serve there, common practice, no source.
+ *   - `forms`: edges with a form; the others are walls with an isolation strip; may be left out.
+ *   - `edge` of `forms`: its name; required.
+ *   - `rails`: screed rails; may be left out.
+ *   - `name` of `rails`: the rail; required.
+ *   - `x` of `rails` (m): from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `rails` (m): from the front; at least -100000 m, at most 100000 m; required.
+ *   - `rail_offset` (mm): how far the tops of the rails stand above the floor; at least -304.8 mm, at most 304.8
+ *     mm; where left out 0 in, because the screed rides at the height of the floor.
+ *   - `start_edge`: the edge that the walk starts with; the first where left out; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_MARKS_MARKS: how many marks there are.
+ *   - OVS_MARKS_SIGHT (m): elevation of the first line of sight.
+ *   - OVS_MARKS_ROD_ON_LINE (m): the rod on the reference line from there.
+ *   - OVS_MARKS_GREATEST_DEPARTURE (mm): how far marks leave the floor by rounding, at most.
+ *   - OVS_MARKS_STATIONS: the marks at the edges.
+ *   - OVS_MARKS_PADS: the wet pads.
+ *   - OVS_MARKS_FORMS: the tops of the forms.
+ *   - OVS_MARKS_RAILS: the tops of the rails.
+ *   - OVS_MARKS_RODS: every mark from every set-up.
+ *   - OVS_MARKS_EDGES: the edges.
+ *   - OVS_MARKS_RIPS: what strips and forms are ripped to.
+ *   - OVS_MARKS_LINES: the lines along which planes meet.
+ *   - OVS_MARKS_DIAGONALS: lengths from corner to corner.
+ *   - OVS_MARKS_CSV: all marks as a CSV file.
+ *   - OVS_MARKS_TEXT: the list for the site.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_KEY_MISSING, OVS_CONTRADICTION, OVS_EDGE_UNKNOWN,
+ * OVS_NULL_POINTER, OVS_FACETS_LEAVE_HOLE, OVS_LINE_TOO_SHORT, OVS_POINT_OFF_WALL, OVS_RAIL_OUTSIDE,
+ * OVS_PADS_TOO_FAR.
+ * Basis: a chalk line round the walls and wet pads set the grade that the screed follows; heights are marked from
+ * a level line, never up from the old slab: common practice, no source.
+ * Basis: the old slab is checked each 4 ft along the walls: common practice, no source.
+ * Basis: wet pads no farther apart than the length of the screed less 2 ft: common practice, no source.
+ * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+ * textbooks, differential levelling (any), height of instrument.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"1 ft","y":"1 ft","elevation":"99.53 ft"},{"x":"19 ft","y":"1 ft","elevation":"99.53 ft"},{"x":"1 ft","y":"31 ft","elevation":"99.84 ft"}]},"line":"103 ft","setups":{"name":["nail, left jamb","nail, back"],"benchmark":["100 ft","100.5 ft"],"rod":["4' 2 1/2\"","3' 8\""]},"points":{"name":["left jamb","right jamb"],"x":["4 ft","16 ft"],"y":["1 in","1 in"]},"forms":{"edge":["front"]},"rails":{"name":["middle","middle"],"x":["10 ft","10 ft"],"y":["1 ft","31 ft"]},"rail_offset":"1/2 in"}
+ */
+ovs_answer *ovs_marks_si(const ovs_survey *survey,
+                         const ovs_finish *finish,
+                         const char *options_json,
+                         int options_len,
+                         int *status,
+                         int *notes,
+                         int notes_len,
+                         char *msg,
+                         int msg_len);
+
+/**
+ * Why ovs_marks_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_marks_us_why(const ovs_survey *survey,
+                     const ovs_finish *finish,
+                     const char *options_json,
+                     int options_len,
+                     char *text,
+                     int text_len,
+                     int *needed);
+
+/**
+ * Why ovs_marks_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_marks_si_why(const ovs_survey *survey,
+                     const ovs_finish *finish,
+                     const char *options_json,
+                     int options_len,
+                     char *text,
+                     int text_len,
+                     int *needed);
+
+/**
+ * The benchmark read before the pour: how far every rod moves, or why nobody should pour yet.
+ *
+ * Equation: difference = today - planned; rod today = rod planned + difference; two benchmarks must move alike.
+ * Taken for granted: within 1/8 in the same set-up agrees (common practice, no source); a new set-up may read
+ * anything, but alike on both benchmarks.
+ *
+ * - `planned_ft` (ft): rod on the benchmark when the marks were planned; at least 0 ft, at most 32.8083989501 ft.
+ * - `today_ft` (ft): rod on it today; at least 0 ft, at most 32.8083989501 ft.
+ * - `same_setup`: yes where the level still stands where it stood, no after it was set up anew; 0 no, 1 yes.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `marks`: the rods of the marks; may be left out.
+ *   - `rod` of `marks` (ft): its rod as planned; at least 0 ft, at most 32.8083989501 ft; required.
+ *   - `second_planned` (ft): rod on a second benchmark when the marks were planned; at least 0 ft, at most
+ *     32.8083989501 ft; may be left out.
+ *   - `second_today` (ft): rod on the second benchmark today; at least 0 ft, at most 32.8083989501 ft; may be left
+ *     out.
+ *   - `tolerance` (in): how far the benchmark may read off, and two benchmarks from one another; at least 0 in, at
+ *     most 12 in; where left out 1/4 in, because more is no reading error, common practice, no source.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_MORNING_CHECK_DIFFERENCE (in): today less planned: what every rod moves by.
+ *   - OVS_MORNING_CHECK_SECOND_DIFFERENCE (in): the same of the second benchmark.
+ *   - OVS_MORNING_CHECK_VERDICT: what follows; 0 same, 1 agrees, 2 shift, 3 stop.
+ *   - OVS_MORNING_CHECK_DOUBTED: which benchmark is in doubt; 0 none, 1 first, 2 second, 3 either.
+ *   - OVS_MORNING_CHECK_TODAY: the rods of the marks today; none where nobody should pour.
+ *   - OVS_MORNING_CHECK_SAID: a sentence for the crew.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KEY_MISSING.
+ * Basis: the benchmark is read before the pour: every rod moves by the difference, and nobody pours where it is
+ * off by more than 1/4 in: common practice, no source.
+ * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+ * textbooks, differential levelling (any), height of instrument.
+ * Basis: readings are booked an inch, 6, 10, 12 in, a tenth, half a foot, 5 cm, 10 cm or a metre off: common
+ * practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"planned":"4' 2 1/2\"","today":"4' 5 3/8\"","same_setup":"no","marks":{"rod":["4' 9\"","4' 8 1/2\""]},"second_planned":"3' 8\"","second_today":"3' 10 3/4\""}
+ */
+ovs_answer *ovs_morning_check_us(double planned_ft,
+                                 double today_ft,
+                                 int same_setup,
+                                 const char *options_json,
+                                 int options_len,
+                                 int *status,
+                                 int *notes,
+                                 int notes_len,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * The benchmark read before the pour: how far every rod moves, or why nobody should pour yet.
+ *
+ * Equation: difference = today - planned; rod today = rod planned + difference; two benchmarks must move alike.
+ * Taken for granted: within 1/8 in the same set-up agrees (common practice, no source); a new set-up may read
+ * anything, but alike on both benchmarks.
+ *
+ * - `planned_m` (m): rod on the benchmark when the marks were planned; at least 0 m, at most 10 m.
+ * - `today_m` (m): rod on it today; at least 0 m, at most 10 m.
+ * - `same_setup`: yes where the level still stands where it stood, no after it was set up anew; 0 no, 1 yes.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `marks`: the rods of the marks; may be left out.
+ *   - `rod` of `marks` (m): its rod as planned; at least 0 m, at most 10 m; required.
+ *   - `second_planned` (m): rod on a second benchmark when the marks were planned; at least 0 m, at most 10 m; may
+ *     be left out.
+ *   - `second_today` (m): rod on the second benchmark today; at least 0 m, at most 10 m; may be left out.
+ *   - `tolerance` (mm): how far the benchmark may read off, and two benchmarks from one another; at least 0 mm, at
+ *     most 304.8 mm; where left out 1/4 in, because more is no reading error, common practice, no source.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_MORNING_CHECK_DIFFERENCE (mm): today less planned: what every rod moves by.
+ *   - OVS_MORNING_CHECK_SECOND_DIFFERENCE (mm): the same of the second benchmark.
+ *   - OVS_MORNING_CHECK_VERDICT: what follows; 0 same, 1 agrees, 2 shift, 3 stop.
+ *   - OVS_MORNING_CHECK_DOUBTED: which benchmark is in doubt; 0 none, 1 first, 2 second, 3 either.
+ *   - OVS_MORNING_CHECK_TODAY: the rods of the marks today; none where nobody should pour.
+ *   - OVS_MORNING_CHECK_SAID: a sentence for the crew.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KEY_MISSING.
+ * Basis: the benchmark is read before the pour: every rod moves by the difference, and nobody pours where it is
+ * off by more than 1/4 in: common practice, no source.
+ * Basis: height of instrument = elevation + backsight; elevation = height of instrument - sight: Surveying
+ * textbooks, differential levelling (any), height of instrument.
+ * Basis: readings are booked an inch, 6, 10, 12 in, a tenth, half a foot, 5 cm, 10 cm or a metre off: common
+ * practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"planned":"4' 2 1/2\"","today":"4' 5 3/8\"","same_setup":"no","marks":{"rod":["4' 9\"","4' 8 1/2\""]},"second_planned":"3' 8\"","second_today":"3' 10 3/4\""}
+ */
+ovs_answer *ovs_morning_check_si(double planned_m,
+                                 double today_m,
+                                 int same_setup,
+                                 const char *options_json,
+                                 int options_len,
+                                 int *status,
+                                 int *notes,
+                                 int notes_len,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * Why ovs_morning_check_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_morning_check_us_why(double planned_ft,
+                             double today_ft,
+                             int same_setup,
+                             const char *options_json,
+                             int options_len,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
+ * Why ovs_morning_check_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_morning_check_si_why(double planned_m,
+                             double today_m,
+                             int same_setup,
+                             const char *options_json,
+                             int options_len,
+                             char *text,
+                             int text_len,
+                             int *needed);
 
 /**
  * The volume of a slab, a ramp or a step from its length, width and mean depth.

@@ -198,6 +198,9 @@ codes! {
     DrainNowhere = 185, "DRAIN_NOWHERE", Grade, "the demands can be kept with the drain at no place where it may be";
     DrainNotFound = 186, "DRAIN_NOT_FOUND", Grade, "the search ended before it found a place where the demands can be kept";
     ZoneUnknown = 187, "ZONE_UNKNOWN", Grade, "no zone has this name";
+    PointOffWall = 190, "POINT_OFF_WALL", Marks, "a place that must have a mark is on no edge";
+    RailOutside = 191, "RAIL_OUTSIDE", Marks, "a screed rail leaves the work";
+    PadsTooFar = 192, "PADS_TOO_FAR", Marks, "wet pads are farther apart than the screed reaches";
     ProfileSpacing = 230, "PROFILE_SPACING", AsBuilt, "profile readings stand neither 12 in nor 300 mm apart";
     ProfileShort = 231, "PROFILE_SHORT", AsBuilt, "a profile has too few readings";
     ProfileOrder = 232, "PROFILE_ORDER", AsBuilt, "the readings of a profile are not in order along its line";

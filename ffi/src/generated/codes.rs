@@ -268,6 +268,15 @@ pub const OVS_DRAIN_NOT_FOUND: c_int = 186;
 /// Status: no zone has this name.
 pub const OVS_ZONE_UNKNOWN: c_int = 187;
 
+/// Status: a place that must have a mark is on no edge.
+pub const OVS_POINT_OFF_WALL: c_int = 190;
+
+/// Status: a screed rail leaves the work.
+pub const OVS_RAIL_OUTSIDE: c_int = 191;
+
+/// Status: wet pads are farther apart than the screed reaches.
+pub const OVS_PADS_TOO_FAR: c_int = 192;
+
 /// Status: profile readings stand neither 12 in nor 300 mm apart.
 pub const OVS_PROFILE_SPACING: c_int = 230;
 
@@ -414,6 +423,21 @@ pub const OVS_NOTE_STEPS_FINER: c_int = 68;
 
 /// Note: the search for a rounded finish ended before it was proved to be the best.
 pub const OVS_NOTE_STEPS_NOT_PROVED: c_int = 69;
+
+/// Note: marks cannot be read from a set-up.
+pub const OVS_NOTE_MARKS_OUT_OF_REACH: c_int = 70;
+
+/// Note: the old slab stands at or above the floor at marks.
+pub const OVS_NOTE_MARKS_UNDER_OLD_SLAB: c_int = 71;
+
+/// Note: the height over the old slab is a guess at marks beyond the shots.
+pub const OVS_NOTE_CHECKS_EXTENDED: c_int = 72;
+
+/// Note: marks have neither a rod nor a distance below a line.
+pub const OVS_NOTE_MARKS_WITHOUT_LEVEL: c_int = 73;
+
+/// Note: the benchmark does not read as it should: do not pour.
+pub const OVS_NOTE_BENCHMARK_OFF: c_int = 74;
 
 /// Note: a profile without any deviation has no finite number of flatness or levelness.
 pub const OVS_NOTE_PERFECT_LINE: c_int = 90;

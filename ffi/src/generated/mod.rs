@@ -15,6 +15,8 @@ pub mod survey;
 #[rustfmt::skip]
 pub mod grade;
 #[rustfmt::skip]
+pub mod marks;
+#[rustfmt::skip]
 pub mod order;
 #[rustfmt::skip]
 pub mod asbuilt;

@@ -2,6 +2,7 @@
 
 pub(crate) mod survey;
 pub(crate) mod grade;
+pub(crate) mod marks;
 pub(crate) mod order;
 pub(crate) mod asbuilt;
 pub(crate) mod job;
@@ -14,6 +15,7 @@ use pyo3::prelude::*;
 pub(crate) static SCALARS: &[&[&crate::scalars::ScalarRow]] = &[
     survey::SCALARS,
     grade::SCALARS,
+    marks::SCALARS,
     order::SCALARS,
     asbuilt::SCALARS,
     job::SCALARS,
@@ -25,6 +27,7 @@ pub(crate) static SCALARS: &[&[&crate::scalars::ScalarRow]] = &[
 pub(crate) static ANSWERS: &[&[&crate::answers::RecordRow]] = &[
     survey::ANSWERS,
     grade::ANSWERS,
+    marks::ANSWERS,
     order::ANSWERS,
     asbuilt::ANSWERS,
     job::ANSWERS,
@@ -36,6 +39,7 @@ pub(crate) static ANSWERS: &[&[&crate::answers::RecordRow]] = &[
 pub(crate) static RECORDS: &[&[crate::records::RecordClass]] = &[
     survey::RECORDS,
     grade::RECORDS,
+    marks::RECORDS,
     order::RECORDS,
     asbuilt::RECORDS,
     job::RECORDS,
@@ -47,6 +51,7 @@ pub(crate) static RECORDS: &[&[crate::records::RecordClass]] = &[
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     survey::register(module)?;
     grade::register(module)?;
+    marks::register(module)?;
     order::register(module)?;
     asbuilt::register(module)?;
     job::register(module)?;
