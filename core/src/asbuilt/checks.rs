@@ -3,9 +3,10 @@
 use super::deviations::Deviations;
 use super::falls::FacetFall;
 use super::whole::{AsBuilt, Asked};
+use super::words::{at_least, at_most, in_ten_feet};
 use crate::basis::BasisId;
 use crate::judged::Judged;
-use crate::quantity::{Length, Slope, Typed, inches, slope};
+use crate::quantity::{Length, Typed, inches};
 
 /// A top of a slab on ground lies within this of its plan: 3/4 in.
 const TOP: f64 = 0.75 * 0.0254;
@@ -59,7 +60,7 @@ fn marks(deviations: &Deviations, given: bool) -> Check {
 fn top(deviations: &Deviations) -> Check {
     let off = deviations.shots.iter().map(|shot| shot.deviation.base().abs()).fold(0.0, f64::max);
     let said =
-        format!("farthest off the planned height {}, of 3/4 in allowed", inches(Length::from_base(off), 16));
+        format!("farthest off the planned height {}, of 3/4 in allowed", at_most(Length::from_base(off)));
     checked("height of the top", BasisId::TopElevation, off <= TOP + HAIR, said)
 }
 
@@ -70,14 +71,14 @@ fn thickness(found: &AsBuilt, asked: &Asked<'_>) -> Vec<Check> {
         let lacks = |got: Length, allowed: f64| got.base() >= specified.base() - allowed - HAIR;
         let of = inches(specified, 8);
         let mean = found.thickness.mean;
-        let said = format!("{} of {of} specified, which may lack 3/8 in", inches(mean, 16));
+        let said = format!("{} of {of} specified, which may lack 3/8 in", at_least(mean));
         list.push(checked("mean thickness", BasisId::SlabThickness, lacks(mean, MEAN_LACKS), said));
-        let said = format!("{} of {of} specified, which may lack 3/4 in", inches(least, 16));
+        let said = format!("{} of {of} specified, which may lack 3/4 in", at_least(least));
         list.push(checked("thinnest place", BasisId::SlabThickness, lacks(least, ANY_LACKS), said));
     }
     if let Some(wanted) = asked.least {
         let kept = least.base() >= wanted.base() - HAIR;
-        let said = format!("thinnest {}, of {} asked", inches(least, 16), inches(wanted, 16));
+        let said = format!("thinnest {}, of {} asked", at_least(least), at_most(wanted));
         list.push(checked("least thickness", BasisId::LeastThicknessGiven, kept, said));
     }
     list
@@ -91,29 +92,26 @@ fn falls(fall: &FacetFall, asked: &Asked<'_>) -> Option<Check> {
     };
     if fall.runs_back() {
         let said =
-            format!("planned {}, but the floor rises that way: water runs back", per_foot(fall.planned));
+            format!("planned {}, but the floor rises that way: water runs back", in_ten_feet(fall.planned));
         return Some(checked(about, BasisId::Geometry, false, said));
     }
     let (least, basis) = asked.least_fall?;
     let said = format!(
         "{} of {} planned; at least {} wanted",
-        per_foot(got),
-        per_foot(fall.planned),
-        per_foot(least)
+        in_ten_feet(got),
+        in_ten_feet(fall.planned),
+        in_ten_feet(least)
     );
     Some(checked(about, basis, got.base() >= least.base() - HAIR, said))
-}
-
-/// A fall as it is said on site: to the 1/64 in per ft.
-pub(super) fn per_foot(fall: Slope) -> String {
-    let inches_per_foot = (slope::unit::inch_per_foot.from_base)(fall.base());
-    format!("{} per ft", inches(Length::from_base(inches_per_foot * 0.0254), 64))
 }
 
 fn water(found: &AsBuilt) -> Check {
     let count = found.ponds.list.len();
     let said = match found.ponds.depth() {
-        Some(depth) => format!("water stands in {count} places, up to {} deep", inches(depth, 16)),
+        Some(depth) => {
+            let places = if count == 1 { "place" } else { "places" };
+            format!("water stands in {count} {places}, up to {} deep", at_most(depth))
+        }
         None => format!("no water stands deeper than {}", inches(found.ponds.shallowest, 16)),
     };
     checked("standing water", BasisId::Geometry, count == 0, said)

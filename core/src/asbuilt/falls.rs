@@ -1,5 +1,6 @@
 //! The slope that each plane of the plan got.
 
+use super::words::in_ten_feet;
 use crate::geometry::{Fit, Plane, Point, Region};
 use crate::grade::finish::Finish;
 use crate::quantity::{Length, Slope, Typed};
@@ -62,6 +63,26 @@ impl FacetFall {
             got: fit.map(|fit| Slope::from_base(along(&fit.plane))),
             steepest: fit.map(|fit| Slope::from_base(fit.plane.steepest())),
             unevenness: fit.map(|fit| Length::from_base(fit.rms)),
+        }
+    }
+
+    /// In words: `falls 1 1/8 in over 10 ft, planned 1 1/4 in over 10 ft`.
+    #[must_use]
+    pub fn said(&self) -> String {
+        let planned = if self.planned.base() > LEVEL {
+            format!("planned {}", in_ten_feet(self.planned))
+        } else {
+            "planned level".to_owned()
+        };
+        match self.got {
+            None => format!("fall untold, {} shots span no plane; {planned}", self.shots),
+            Some(got) if got.base() < 0.0 => {
+                format!(
+                    "rises {} the way it was to fall, {planned}",
+                    in_ten_feet(Slope::from_base(-got.base()))
+                )
+            }
+            Some(got) => format!("falls {}, {planned}", in_ten_feet(got)),
         }
     }
 

@@ -31,7 +31,7 @@ pub struct Mend {
     pub area: Option<Area>,
 }
 
-/// Marks that were missed, and ponds. A low mark under a pond is filled with it.
+/// Marks that were missed, and ponds. A low mark in a pond stands twice: filled up to the plan, or at least until water runs off.
 pub(super) fn mends(deviations: &Deviations, ponds: &Ponds) -> Vec<Mend> {
     let missed = deviations.missed().into_iter().map(|shot| {
         let high = shot.deviation > Length::from_base(0.0);

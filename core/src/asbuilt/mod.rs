@@ -14,11 +14,13 @@ pub mod surface;
 #[cfg(test)]
 mod tests;
 mod whole;
+mod words;
 
 pub use checks::Check;
 pub use concrete::{Concrete, Delivered, POURED};
 pub use deviations::{Deviations, ShotDeviation, TOLERANCE};
 pub use falls::FacetFall;
 pub use mends::{Mend, Mending};
+pub(crate) use notes::on_new_floor;
 pub use puddles::{Puddle, SeenPuddle};
 pub use whole::{AsBuilt, Asked};

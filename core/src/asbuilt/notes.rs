@@ -4,6 +4,11 @@ use super::whole::AsBuilt;
 use crate::judged::Judged;
 use crate::note::{Note, NoteCode};
 
+/// A note on the survey of the new floor, told apart from those on the old slab.
+pub(crate) fn on_new_floor(note: &Note) -> Note {
+    Note::new(note.code, format!("new floor: {}", note.text))
+}
+
 impl AsBuilt {
     /// What the reader must know.
     #[must_use]

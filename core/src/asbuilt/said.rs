@@ -2,8 +2,9 @@
 
 use super::mends::{Mend, Mending};
 use super::whole::AsBuilt;
+use super::words::at_most;
 use crate::judged::Judged;
-use crate::quantity::{Length, Typed, area, feet_and_inches, inches, number_in};
+use crate::quantity::{area, feet_and_inches, number_in};
 
 impl AsBuilt {
     /// What holds, what does not, what has to be confirmed, what to mend: one paragraph each, only those that have something to say.
@@ -32,8 +33,7 @@ impl Mend {
         let place =
             format!("{} from left, {} in", feet_and_inches(self.at.x, 8), feet_and_inches(self.at.y, 8));
         let at = self.shot.as_ref().map_or_else(|| place.clone(), |shot| format!("{shot}, {place}"));
-        // No less than lies high or low: up to the next sixteenth.
-        let depth = inches(sixteenths_up(self.depth), 16);
+        let depth = at_most(self.depth);
         let what = match (self.work, self.area) {
             (Mending::Fill, Some(of)) => {
                 let of = number_in(of, &area::unit::square_foot, 0);
@@ -43,9 +43,4 @@ impl Mend {
         };
         format!("{what} at {at}")
     }
-}
-
-fn sixteenths_up(length: Length) -> Length {
-    let part = 0.0254 / 16.0;
-    Length::from_base(part * (length.base() / part - 1e-6).ceil())
 }

@@ -47,15 +47,17 @@ pub use finish::{
     AreaDrainInput, FacetsInput, FinishDemand, FinishPointInput, LineInput, StripInput, TrenchInput,
 };
 pub use input::{
-    AboutInput, AllowanceInput, DemandInput, ElevationsInput, ExtraInput, Job, LimitInput, LimitPlaceInput,
-    OrderInput, PricesInput, SCHEMA_VERSION, SectionInput, SolveInput, ThinZonesInput, ZoneInput,
+    AboutInput, AllowanceInput, AsBuiltInput, DemandInput, ElevationsInput, ExtraInput, Job, LimitInput,
+    LimitPlaceInput, OrderInput, PricesInput, ProfileInput, PuddleInput, SCHEMA_VERSION, SectionInput,
+    SolveInput, ThinZonesInput, ZoneInput,
 };
 pub use report::{
-    Amount, ChangeReport, CleanUpReport, ConflictReport, ConflictSetReport, CostReport, DemandReport,
-    EdgeHeights, FacetReport, FallReport, FinishReport, FitReport, GoverningReport, LevelReport, LookAgain,
-    Measure, OldFloor, OrderLine, OrderReport, PlaceHeight, PlaceReport, PondReport, PriceReport,
-    ProofReport, Report, RoundingReport, SaidBasis, SaidNote, SectionReport, SolvedReport, StageReport,
-    StandingWater, StationReport, SuspectReport, TakenReport, ThicknessReport, ThinZoneReport,
-    ThinZonesReport, ZoneChoiceReport, ZoneReport,
+    Amount, AsBuiltReport, BuiltFloorReport, ChangeReport, CheckReport, CleanUpReport, ConcreteUsed,
+    ConflictReport, ConflictSetReport, CostReport, DemandReport, EdgeHeights, FacetReport, FallGot,
+    FallReport, FinishReport, FitReport, FlatSectionReport, FlatnessReport, GoverningReport, LevelReport,
+    LookAgain, Measure, MissedMark, OldFloor, OrderLine, OrderReport, PlaceHeight, PlaceReport, PondReport,
+    PriceReport, ProfileReport, ProofReport, Report, RoundingReport, SaidBasis, SaidNote, SectionReport,
+    SolvedReport, StageReport, StandingWater, StationReport, SuspectReport, TakenReport, ThicknessReport,
+    ThinZoneReport, ThinZonesReport, ZoneChoiceReport, ZoneReport,
 };
 pub use schema::{job_schema, report_schema};

@@ -2,7 +2,7 @@
 
 use super::input::Job;
 use super::report::TakenReport;
-use crate::assumption::{Assumption, FALL_STEP, MARGIN, PLANT_STEP, ROUNDING, TRUCK, WASTE};
+use crate::assumption::{Assumption, FALL_STEP, MARGIN, MARK_TOLERANCE, PLANT_STEP, ROUNDING, TRUCK, WASTE};
 use crate::quantity::{Length, Typed, Volume, inches, number_in, volume};
 use crate::survey::Survey;
 use crate::survey::old_slab::{Facts, Instrument, Texture};
@@ -47,6 +47,18 @@ pub(super) fn taken(
     }
     if job.order.truck.is_none() {
         list.push(assumed("one truck", &TRUCK, 0.0));
+    }
+    if let Some(built) = &job.as_built {
+        if built.tolerance.is_none() && (built.level.is_some() || built.survey.is_some()) {
+            list.push(assumed("how far the new floor may miss its marks", &MARK_TOLERANCE, 0.0));
+        }
+        if built.spacing.is_none() && !built.profiles.is_empty() {
+            let why = "the standard in inches reads every foot";
+            list.push(weighed("how far apart the readings of lines stand", "12 in".to_owned(), why, 0.0));
+        }
+        if built.ordered.is_some() && built.left_over.is_none() {
+            list.push(weighed("concrete left over", "none".to_owned(), "nothing is said of it", 0.0));
+        }
     }
     list.sort_by(|a, b| b.weight.total_cmp(&a.weight));
     list.into_iter().map(|weighed| with_weight(weighed.taken, weighed.weight)).collect()

@@ -14,6 +14,7 @@ mod notes;
 mod number;
 mod plan;
 mod profile;
+mod said;
 mod spread;
 mod straightedge;
 #[cfg(test)]

@@ -2,7 +2,7 @@
 
 use super::results::{checks, concrete, deviations, falls, mends, puddles};
 use crate::asbuilt::surface::Surface;
-use crate::asbuilt::{AsBuilt, Asked, Delivered, POURED, SeenPuddle, TOLERANCE};
+use crate::asbuilt::{AsBuilt, Asked, Delivered, POURED, SeenPuddle, TOLERANCE, on_new_floor};
 use crate::assumption::MARK_TOLERANCE;
 use crate::basis::BasisId;
 use crate::failure::{Code, Failure, Result, together};
@@ -176,7 +176,7 @@ fn as_built(args: &Args<'_>) -> Result<Answer> {
     };
     let found = AsBuilt::of(survey, finish, new, &asked).map_err(|failure| given.told(failure))?;
     let notes = found.notes();
-    let answer = answer(&found).with_notes(new.notes().iter().cloned()).with_notes(notes);
+    let answer = answer(&found).with_notes(new.notes().iter().map(on_new_floor)).with_notes(notes);
     Ok(match (delivered, args.quantity::<Volume>(13)?) {
         (Some(_), None) => {
             answer.with_note(NoteCode::Assumed, "nothing was left over of the concrete that came")

@@ -1,5 +1,6 @@
 //! The job description, as TOML or JSON holds it.
 
+mod as_built;
 mod elevations;
 mod limits;
 mod order;
@@ -8,6 +9,7 @@ mod prices;
 mod solve;
 mod thin_zones;
 
+pub use as_built::{AsBuiltInput, ProfileInput, PuddleInput};
 pub use elevations::ElevationsInput;
 pub use limits::{LimitInput, LimitPlaceInput};
 pub use order::{AllowanceInput, ExtraInput, OrderInput};
@@ -70,6 +72,9 @@ pub struct Job {
     /// What to order.
     #[serde(default)]
     pub order: OrderInput,
+    /// The new floor as measured after the pour.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub as_built: Option<AsBuiltInput>,
 }
 
 /// What the job is.

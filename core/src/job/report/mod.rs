@@ -1,5 +1,6 @@
 //! The report of a job, for a program: every number with its unit in both systems and as it is printed.
 
+mod as_built;
 mod conflict;
 mod finish;
 mod look_again;
@@ -14,6 +15,10 @@ mod thickness;
 mod thin_zones;
 mod water;
 
+pub use as_built::{
+    AsBuiltReport, BuiltFloorReport, CheckReport, ConcreteUsed, FallGot, FlatSectionReport, FlatnessReport,
+    MissedMark, ProfileReport,
+};
 pub use conflict::{ChangeReport, ConflictReport, ConflictSetReport};
 pub use finish::{
     EdgeHeights, FacetReport, FallReport, FinishReport, FitReport, PlaceHeight, RoundingReport,
@@ -71,6 +76,8 @@ pub struct Report {
     pub order: OrderReport,
     /// What rounding and margin cost, where least thickness decides alone.
     pub rounding: Option<RoundingReport>,
+    /// The floor as built; none where it was not measured.
+    pub as_built: Option<AsBuiltReport>,
     /// What was taken, not measured, the weightiest first.
     pub taken: Vec<TakenReport>,
     /// What the reader must know.

@@ -1,9 +1,13 @@
 //! From the job to its report: one file per part of the report.
 
+mod as_built;
+#[cfg(test)]
+mod as_built_tests;
 mod conflict;
 mod fall;
 mod finish;
 mod fits;
+mod flatness;
 mod look_again;
 mod old_floor;
 mod order;
@@ -92,9 +96,11 @@ impl Job {
         let facts = survey.facts();
         let rounding = solution.map_or_else(|| Volume::from_base(0.0), Solution::rounding);
         let fall = self.fall_report(survey, &made.finish)?;
+        let (as_built, built_notes, built_bases) = self.as_built_report(survey, &made.finish)?;
         let mut notes: Vec<Note> = survey.notes().to_vec();
         notes.extend(thickness.notes());
         notes.extend(water_notes.into_iter().chain(zone_notes).chain(section_notes).chain(thin_notes));
+        notes.extend(built_notes);
         notes.extend(self.own_notes(&fall, made, &order));
         Ok(Report {
             schema_version: super::input::SCHEMA_VERSION,
@@ -114,9 +120,10 @@ impl Job {
             look_again: look_again::look_again(survey, &made.finish)?,
             order: self.order_report(&order, thickness.fill),
             rounding: self.rounding_report(survey, made, heights, thickness.net)?,
+            as_built,
             taken: taken(self, survey, &facts, order.net, rounding),
             notes: notes.iter().map(SaidNote::from).collect(),
-            basis: self.bases(),
+            basis: self.bases(&built_bases),
             not_answered: self.not_answered(),
             cautions: [Caution::Silica, Caution::Caustic, Caution::LocalCode]
                 .map(|c| c.text().to_owned())
@@ -154,7 +161,7 @@ impl Job {
         notes
     }
 
-    fn bases(&self) -> Vec<SaidBasis> {
+    fn bases(&self, built: &[(String, BasisId)]) -> Vec<SaidBasis> {
         let mut about = vec![
             ("heights", BasisId::Levelling),
             ("thickness and volume", BasisId::Geometry),
@@ -174,6 +181,7 @@ impl Job {
             basis: basis.name().to_owned(),
             says: basis.line(),
         };
+        about.extend(built.iter().map(|(about, basis)| (about.as_str(), *basis)));
         about.into_iter().map(said).collect()
     }
 }

@@ -24,14 +24,18 @@ impl Job {
         let shallowest = Length::from_base(SHALLOWEST_TAKEN);
         let cure =
             Cure::of(survey, finish, &self.edges(), shallowest).map_err(|failure| failure.under("water"))?;
-        let old =
-            cure.old.list.iter().zip(&cure.outcomes).map(|(pond, outcome)| report(pond, outcome.fate.word()));
+        let old = cure
+            .old
+            .list
+            .iter()
+            .zip(&cure.outcomes)
+            .map(|(pond, outcome)| pond_report(pond, outcome.fate.word()));
         let new = cure
             .finish
             .list
             .iter()
             .zip(&cure.new)
-            .map(|(pond, new)| report(pond, if *new { "new" } else { "left" }));
+            .map(|(pond, new)| pond_report(pond, if *new { "new" } else { "left" }));
         let water = StandingWater {
             old_floor: old.collect(),
             new_floor: new.collect(),
@@ -42,7 +46,7 @@ impl Job {
     }
 
     /// Where water may leave: what the job states, and the drains that the finish falls to.
-    fn edges(&self) -> Edges {
+    pub(super) fn edges(&self) -> Edges {
         let mut edges = self.water.as_ref().map_or_else(Edges::default, Edges::from);
         if let Some(drain) = &self.finish.drain {
             let at = vec![Corner::new(drain.x.value, drain.y.value)];
@@ -63,18 +67,18 @@ impl Job {
     }
 }
 
-fn report(pond: &Pond, fate: &str) -> PondReport {
+pub(super) fn pond_report(pond: &Pond, fate: &str) -> PondReport {
     PondReport {
         area: say::surface(pond.area),
         volume: say::water(pond.volume),
         depth: say::fine_thickness(pond.depth),
-        deepest: place(pond.deepest),
-        spill: place(pond.spill),
+        deepest: said_place(pond.deepest),
+        spill: said_place(pond.spill),
         fate: fate.to_owned(),
     }
 }
 
-fn place(corner: Corner) -> PlaceReport {
+pub(super) fn said_place(corner: Corner) -> PlaceReport {
     say::place(&SlabPlace { x: corner.x, y: corner.y, elevation: Elevation::from_base(0.0), shot: None })
 }
 
@@ -85,7 +89,7 @@ pub(super) fn clean_up(survey: &Survey) -> Vec<CleanUpReport> {
         area: say::surface(changed.area),
         volume: say::water(changed.volume),
         deepest: changed.deepest.map(|(depth, _)| say::fine_thickness(depth)),
-        deepest_at: changed.deepest.map(|(_, at)| place(at)),
+        deepest_at: changed.deepest.map(|(_, at)| said_place(at)),
     };
     survey.changes().iter().map(one).collect()
 }

@@ -1,5 +1,6 @@
 //! The report as plain text for the site: one label and one idea to a line, fractions in eighths.
 
+mod as_built;
 mod conflict;
 mod look_again;
 mod order;
@@ -49,6 +50,7 @@ impl Report {
         page.list("NOTES", notes.map(|note| format!("- {}", note.text)));
         page.section("NOT YET", &format!("answered: {}.", self.not_answered.join("; ")));
         places::sections(&mut page, self);
+        as_built::as_built(&mut page, self);
         page.section("CARE", &self.cautions.join(" "));
         page.text
     }

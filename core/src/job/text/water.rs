@@ -49,7 +49,7 @@ pub(super) fn standing(page: &mut Page, report: &Report) {
     page.list("WATER", lines.into_iter());
 }
 
-fn pond_line(pond: &PondReport, with_fate: bool) -> String {
+pub(super) fn pond_line(pond: &PondReport, with_fate: bool) -> String {
     let fate = if with_fate { format!(" ({})", pond.fate) } else { String::new() };
     format!("- {}, {} deep at {}{fate}", pond.area.text, pond.depth.text, pond.deepest.text)
 }
