@@ -155,6 +155,76 @@ bases! {
         "mean thickness not more than 3/8 in, no thickness more than 3/4 in under the specified one";
     LeastThicknessGiven, "least_thickness_given", Kind::ProjectSpecification, "the least thickness that was given";
     UsedOverFigured, "used_over_figured", Kind::CommonPractice, "1.00 to 1.08 times the figured concrete is used";
+    OverlayThickness, "overlay_thickness",
+        published("UFC 3-260-02, Pavement Design for Airfields", "2001", "ch. 17, Eq. 17-1 to 17-3; examples read, forms recalled", Seen::Memory),
+        "ho = (hd^n - C (hd/he hE)^n)^(1/n), n = 1 bonded, 1.4 partly bonded, 2 unbonded";
+    EquivalentThickness, "equivalent_thickness",
+        published("UFC 3-260-03, Airfield Pavement Evaluation", "2001", "ch. 6, Eq. 6-3 (1.4; the others follow Eq. 17-1 and 17-3)", Seen::Read),
+        "h = (ho^n + C hb^n)^(1/n)";
+    ConditionFactor, "condition_factor",
+        published("UFC 3-260-02 and 3-260-03", "2001", "examples: 0.75 and 0.35 read, classes recalled", Seen::Memory),
+        "C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked";
+    EffectiveThickness, "effective_thickness",
+        published("AASHTO Guide for Design of Pavement Structures", "1993", "Part III, 5.8 and 5.9", Seen::Memory),
+        "bonded Deff = Fjc Fdur Ffat D, unbonded Deff = Fjcu D with D at most 10 in";
+    ConcreteModulus, "concrete_modulus", published("ACI 318", "2019", "19.2.2.1", Seen::Memory),
+        "Ec = 57000 sqrt(f'c), or 33 w^1.5 sqrt(f'c), psi";
+    RuptureCode, "rupture_code", published("ACI 318", "2019", "19.2.3.1", Seen::Memory), "fr = 7.5 sqrt(f'c), psi, normal weight";
+    RuptureFloor, "rupture_floor", published("ACI 360R and Portland Cement Association, floors on ground", "several", "modulus of rupture", Seen::Memory),
+        "MR = 9 sqrt(f'c), psi";
+    SubgradeFaa, "subgrade_faa", published("FAA AC 150/5320-6E", "2009", "k from bearing ratio", Seen::Quoted), "k = (1500 CBR / 26)^0.7788 pci";
+    SubgradePackard, "subgrade_packard", published("Packard, after Barker and Alexander", "2012", "k from bearing ratio", Seen::Quoted),
+        "k = 53.438 CBR^0.5719 pci";
+    SubgradeIrc, "subgrade_irc", published("IRC:58", "2002", "table of k and bearing ratio", Seen::Quoted), "k by table, straight between its rows";
+    SubgradeResilient, "subgrade_resilient", published("AASHTO Guide for Design of Pavement Structures", "1993", "Part II", Seen::Memory), "k = MR / 19.4";
+    SubgradePca, "subgrade_pca", published("Portland Cement Association, EB109", "1984", "soil classes and subbase tables", Seen::Memory),
+        "subgrade reaction by soil class and on top of a subbase";
+    SubgradeHeelAndBar, "subgrade_heel_and_bar", Kind::CommonPractice, "soft 50, medium 100, firm 200 pci, by heel and bar";
+    SubgradeOverOldSlab, "subgrade_over_old_slab", Kind::CommonPractice, "over an old slab 200 to 300 pci are not exceeded without a reason";
+    RelativeStiffness, "relative_stiffness", published("Westergaard", "1926", "radius of relative stiffness", Seen::Read), "l = (E h^3 / (12 (1 - nu^2) k))^(1/4)";
+    ContactCircle, "contact_circle", Kind::Derived, "a circle of the load over its pressure";
+    DualTyres, "dual_tyres", published("Huang, Pavement Analysis and Design", "2004", "ch. 4", Seen::Memory), "one circle for dual tyres";
+    EquivalentRadius, "equivalent_radius", published("Westergaard, as in NPTEL Transportation Engineering I", "lecture 29", "equivalent radius", Seen::Read),
+        "b = sqrt(1.6 a^2 + h^2) - 0.675 h where a < 1.724 h, else a";
+    Westergaard1926, "westergaard_1926", published("Westergaard", "1926", "interior, edge, corner", Seen::Memory),
+        "stress and deflection under one load, forms of 1926";
+    Westergaard1948, "westergaard_1948", published("Westergaard", "1948", "edge, circle and semicircle", Seen::Memory),
+        "edge load, forms of 1948";
+    CornerIoannides, "corner_ioannides", published("Ioannides, Thompson, Barenberg", "1985", "corner load", Seen::Memory),
+        "s = 3 P / h^2 (1 - (c/l)^0.72), c = 1.772 a";
+    SlabSizes, "slab_sizes", published("Ioannides, Thompson, Barenberg", "1985", "least slab sizes", Seen::Memory),
+        "stress: 3.5 l interior, 5 l edge, 4 l corner; deflection: 8 l interior and edge, 5 l corner";
+    PlateOnSprings, "plate_on_springs", published("Textbooks on plates on elastic foundation (Hertz, Timoshenko)", "any", "load on a circle, Kelvin functions", Seen::Memory),
+        "exact deflection and moments of a large plate on springs";
+    SeveralLoads, "several_loads", Kind::Derived,
+        "ours, no source: what another load adds is what it would do there, times its influence at the distance over that at none";
+    Bradbury, "bradbury", published("Bradbury, as in Huang, Pavement Analysis and Design", "1938", "curling", Seen::Memory), "s = E alpha dT / (2 (1 - nu^2)) (Cx + nu Cy); edge C E alpha dT / 2";
+    SafetyFactors, "safety_factors", published("ACI 360R", "2006", "Table 5.2", Seen::Memory), "safety factors by kind of load";
+    LoadTransfer, "load_transfer", published("TM 5-809-12", "1987", "joints", Seen::Memory), "dowels or interlock take 25 % off the free-edge stress";
+    Fatigue, "fatigue", published("IRC:58, after the Portland Cement Association", "2002", "fatigue", Seen::Memory), "repetitions by stress ratio, unlimited below 0.45";
+    UniformLoad, "uniform_load", published("ACI 360R, after Packard", "2006", "Table A1.1 read, fit recalled", Seen::Memory), "w = 0.123 (MR / SF) sqrt(h k)";
+    WallLoad, "wall_load", published("TM 5-809-12", "1987", "3-4 and Table 3-2 read, forms recalled", Seen::Memory), "Pc = 4 Fb S lambda, at a free edge Fb S lambda / 0.3224";
+    TwoLayers, "two_layers", Kind::Derived,
+        "ours, no source: bonded by the transformed section, unbonded by sharing the moment in proportion to rigidity";
+    UsualLoads, "usual_loads", Kind::CommonPractice, "ours, from memory: what usual things put on a floor";
+    JackLoad, "jack_load", published("ASCE 7", "2002", "3000 lb on 4 1/2 by 4 1/2 in", Seen::Quoted), "the point load of garages, taken as a jack";
+    AnchoredLift, "anchored_lift", Kind::ProjectSpecification, "the maker's approval of the anchors, and an engineer";
+    AddedWeight, "added_weight", Kind::Derived, "w = unit weight x thickness";
+    SuspendedStop, "suspended_stop", Kind::CommonPractice, "what more a suspended slab carries is a structural engineer's to say";
+    BondedToppingMinimum, "bonded_topping_minimum", published("ACI 302.1R", "several", "bonded toppings", Seen::Memory), "bonded floor topping at least 3/4 in";
+    PouredWithBond, "poured_with_bond", Kind::CommonPractice, "under 3 in a bonding agent goes down first, and about 1 1/2 to 2 in can be poured";
+    BondedRoadMinimum, "bonded_road_minimum", published("Guide to Concrete Overlay Solutions", "2007", "bonded, 2 to 5 in", Seen::Read), "bonded overlay of a road at least 2 in";
+    AirfieldMinimum, "airfield_minimum", published("FAA and UFC airfield pavements", "several", "least overlay", Seen::Memory), "airfields: bonded 2 to 3 in, others 5 to 6 in";
+    UnbondedToppingMinimum, "unbonded_topping_minimum", published("ACI 302.1R", "1996 and later", "unbonded toppings", Seen::Memory), "unbonded floor topping at least 3 in";
+    UnbondedToppingEarlier, "unbonded_topping_earlier", published("Concrete Construction, citing ACI 302.1R", "1980", "unbonded toppings", Seen::Quoted), "unbonded floor topping at least 2 1/2 in";
+    PouredWithoutBond, "poured_without_bond", Kind::CommonPractice, "at 3 in and more a sound old slab is poured over without bond; broken, settling, heaving slabs come out";
+    UnbondedByUse, "unbonded_by_use", Kind::CommonPractice, "4 in under trucks, in wash bays, under jacks; 5 in and more by stress";
+    StoneThird, "stone_third", published("ACI 302.1R", "several", "coarse aggregate in toppings", Seen::Memory), "the thinnest part is at least three times the largest stone";
+    FeatherEdge, "feather_edge", published("ACI 546R", "several", "edges of repairs", Seen::Memory), "no feather edge: a sawn and chipped key at least the least thickness deep";
+    SurfaceProfile, "surface_profile", published("ICRI 310.2R, as quoted by a design note and a trade page", "2013", "profiles", Seen::Quoted), "self-levelling 4 to 6, bonded topping 7 to 9";
+    SurfaceProfileRecalled, "surface_profile_recalled", published("ICRI 310.2R", "2013", "profiles by covering", Seen::Memory), "surface profile by covering";
+    PullOffStress, "pull_off_stress", published("ASTM C1583", "any", "load over area", Seen::Memory), "f = 4 P / (pi d^2)";
+    PullOffAsked, "pull_off_asked", Kind::ProjectSpecification, "200 psi is often asked";
     Prismoid, "prismoid", published("Surveying textbooks, earthwork volumes", "any", "prismoidal formula", Seen::Read),
         "V = L (A1 + 4 Am + A2) / 6";
     OverlayChoice, "overlay_choice",
@@ -202,6 +272,12 @@ bases! {
 }
 
 impl BasisId {
+    /// Whether its numbers are recalled, not read: they are to be confirmed before they decide anything.
+    #[must_use]
+    pub const fn from_memory(self) -> bool {
+        matches!(self.kind(), Kind::Published { seen: Seen::Memory, .. })
+    }
+
     /// One line for a report: what it says and where from.
     #[must_use]
     pub fn line(self) -> String {

@@ -87,6 +87,14 @@ notes! {
     NotAsPlanned = 97, "NOT_AS_PLANNED", "the floor as built does not keep something that was asked of it";
     ShotsOffPlan = 98, "SHOTS_OFF_PLAN", "shots of the new floor outside the work are not held against the plan";
     PuddlesUnseen = 99, "PUDDLES_UNSEEN", "water was seen standing where the shots show none";
+    NoOverlayNeeded = 110, "NO_OVERLAY_NEEDED", "the old slab is enough by itself: the practical least thickness governs";
+    ThicknessCapped = 111, "THICKNESS_CAPPED", "the old slab was entered as 10 in, the most that the formula takes";
+    StopForEngineer = 112, "STOP_FOR_ENGINEER", "not on ground as far as is known: stop, the rest is a structural engineer's";
+    AskTheMaker = 113, "ASK_THE_MAKER", "no capacity is figured for anchored lifts and hoists: ask the maker and an engineer";
+    NotRecommended = 114, "NOT_RECOMMENDED", "common practice that is not recommended";
+    VoidTest = 115, "VOID_TEST", "the glue of the disc failed first: the test says nothing";
+    StoneDecides = 116, "STONE_DECIDES", "the largest stone decides the least thickness";
+    ThinnestEnough = 117, "THINNEST_ENOUGH", "the thinnest slab of the search is enough";
 }
 
 impl NoteCode {

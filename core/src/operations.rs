@@ -1,7 +1,7 @@
 //! The table: every public operation, gathered from beside its module.
 
 use crate::operation::{Kind, Operation, RecordType};
-use crate::{asbuilt, grade, job, marks, order, survey};
+use crate::{asbuilt, grade, job, marks, order, overlay, survey};
 
 /// Every operation, in the order of the job.
 pub static OPERATIONS: &[&Operation] = &[
@@ -66,6 +66,44 @@ pub static OPERATIONS: &[&Operation] = &[
     &grade::operations::DRAIN_PLACE,
     &marks::operations::MARKS,
     &marks::operations::MORNING_CHECK,
+    &overlay::operations::CONDITION_FACTOR,
+    &overlay::operations::OVERLAY_MINIMUM,
+    &overlay::operations::SURFACE_PROFILE,
+    &overlay::operations::PULL_OFF,
+    &overlay::operations::OVERLAY_REQUIRED,
+    &overlay::operations::SLAB_EQUIVALENT,
+    &overlay::operations::OVERLAY_EFFECTIVE_BONDED,
+    &overlay::operations::OVERLAY_EFFECTIVE_UNBONDED,
+    &overlay::operations::CONCRETE_MODULUS,
+    &overlay::operations::CONCRETE_MODULUS_BY_DENSITY,
+    &overlay::operations::CONCRETE_RUPTURE,
+    &overlay::operations::SUBGRADE_FROM_BEARING_RATIO,
+    &overlay::operations::SUBGRADE_FROM_RESILIENT,
+    &overlay::operations::SUBGRADE_FROM_SOIL,
+    &overlay::operations::SUBGRADE_WITH_SUBBASE,
+    &overlay::operations::STIFFNESS_RADIUS,
+    &overlay::operations::CONTACT_RADIUS,
+    &overlay::operations::CONTACT_RADIUS_DUAL,
+    &overlay::operations::EQUIVALENT_RADIUS,
+    &overlay::operations::INTERIOR_LOAD,
+    &overlay::operations::EDGE_LOAD,
+    &overlay::operations::EDGE_LOAD_1926,
+    &overlay::operations::CORNER_LOAD,
+    &overlay::operations::CORNER_CRACK,
+    &overlay::operations::LOAD_INFLUENCE,
+    &overlay::operations::USUAL_LOAD,
+    &overlay::operations::SLAB_STRESS,
+    &overlay::operations::SAFETY_FACTORS,
+    &overlay::operations::ALLOWABLE_STRESS,
+    &overlay::operations::ALLOWABLE_LOAD,
+    &overlay::operations::REPETITIONS_ALLOWED,
+    &overlay::operations::THICKNESS_NEEDED,
+    &overlay::operations::UNIFORM_LOAD,
+    &overlay::operations::WALL_LOAD,
+    &overlay::operations::CURLING_COEFFICIENT,
+    &overlay::operations::CURLING_STRESS,
+    &overlay::operations::TWO_LAYERS,
+    &overlay::operations::ADDED_WEIGHT,
     &order::operations::BLOCK,
     &order::operations::PRISMOID,
     &order::operations::TRUCKS,

@@ -24,6 +24,68 @@ Public Declare PtrSafe Function dll_drop_us Lib "overslab-0.dll" Alias "ovs_drop
 Public Declare PtrSafe Function dll_drop_si Lib "overslab-0.dll" Alias "ovs_drop_si" (ByVal fall_percent As Double, ByVal run_m As Double, ByRef drop_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_triangular_prism_us Lib "overslab-0.dll" Alias "ovs_triangular_prism_us" (ByVal area_ft2 As Double, ByVal thickness_1_in As Double, ByVal thickness_2_in As Double, ByVal thickness_3_in As Double, ByRef net_ft3 As Double, ByRef fill_ft3 As Double, ByRef high_ft3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_triangular_prism_si Lib "overslab-0.dll" Alias "ovs_triangular_prism_si" (ByVal area_m2 As Double, ByVal thickness_1_mm As Double, ByVal thickness_2_mm As Double, ByVal thickness_3_mm As Double, ByRef net_m3 As Double, ByRef fill_m3 As Double, ByRef high_m3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_condition_factor_us Lib "overslab-0.dll" Alias "ovs_condition_factor_us" (ByVal condition As Long, ByRef factor_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_condition_factor_si Lib "overslab-0.dll" Alias "ovs_condition_factor_si" (ByVal condition As Long, ByRef factor_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_overlay_required_us Lib "overslab-0.dll" Alias "ovs_overlay_required_us" (ByVal bond As Long, ByVal required_new_in As Double, ByVal required_old_in As Double, ByVal old_slab_in As Double, ByVal condition_ratio As Double, ByRef overlay_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_overlay_required_si Lib "overslab-0.dll" Alias "ovs_overlay_required_si" (ByVal bond As Long, ByVal required_new_mm As Double, ByVal required_old_mm As Double, ByVal old_slab_mm As Double, ByVal condition_ratio As Double, ByRef overlay_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_slab_equivalent_us Lib "overslab-0.dll" Alias "ovs_slab_equivalent_us" (ByVal bond As Long, ByVal overlay_in As Double, ByVal old_slab_in As Double, ByVal condition_ratio As Double, ByRef equivalent_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_slab_equivalent_si Lib "overslab-0.dll" Alias "ovs_slab_equivalent_si" (ByVal bond As Long, ByVal overlay_mm As Double, ByVal old_slab_mm As Double, ByVal condition_ratio As Double, ByRef equivalent_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_overlay_effective_bonded_us Lib "overslab-0.dll" Alias "ovs_overlay_effective_bonded_us" (ByVal required_in As Double, ByVal old_slab_in As Double, ByVal joints_ratio As Double, ByVal durability_ratio As Double, ByVal fatigue_ratio As Double, ByRef effective_in As Double, ByRef overlay_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_overlay_effective_bonded_si Lib "overslab-0.dll" Alias "ovs_overlay_effective_bonded_si" (ByVal required_mm As Double, ByVal old_slab_mm As Double, ByVal joints_ratio As Double, ByVal durability_ratio As Double, ByVal fatigue_ratio As Double, ByRef effective_mm As Double, ByRef overlay_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_overlay_effective_unbonded_us Lib "overslab-0.dll" Alias "ovs_overlay_effective_unbonded_us" (ByVal required_in As Double, ByVal old_slab_in As Double, ByVal joints_ratio As Double, ByRef effective_in As Double, ByRef overlay_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_overlay_effective_unbonded_si Lib "overslab-0.dll" Alias "ovs_overlay_effective_unbonded_si" (ByVal required_mm As Double, ByVal old_slab_mm As Double, ByVal joints_ratio As Double, ByRef effective_mm As Double, ByRef overlay_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_concrete_modulus_us Lib "overslab-0.dll" Alias "ovs_concrete_modulus_us" (ByVal strength_psi As Double, ByRef modulus_psi As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_concrete_modulus_si Lib "overslab-0.dll" Alias "ovs_concrete_modulus_si" (ByVal strength_mpa As Double, ByRef modulus_mpa As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_concrete_modulus_by_density_us Lib "overslab-0.dll" Alias "ovs_concrete_modulus_by_density_us" (ByVal strength_psi As Double, ByVal density_lb_per_ft3 As Double, ByRef modulus_psi As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_concrete_modulus_by_density_si Lib "overslab-0.dll" Alias "ovs_concrete_modulus_by_density_si" (ByVal strength_mpa As Double, ByVal density_kg_per_m3 As Double, ByRef modulus_mpa As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_concrete_rupture_us Lib "overslab-0.dll" Alias "ovs_concrete_rupture_us" (ByVal strength_psi As Double, ByVal formula As Long, ByRef rupture_psi As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_concrete_rupture_si Lib "overslab-0.dll" Alias "ovs_concrete_rupture_si" (ByVal strength_mpa As Double, ByVal formula As Long, ByRef rupture_mpa As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_subgrade_from_bearing_ratio_us Lib "overslab-0.dll" Alias "ovs_subgrade_from_bearing_ratio_us" (ByVal bearing_ratio_percent As Double, ByVal source As Long, ByRef subgrade_pci As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_subgrade_from_bearing_ratio_si Lib "overslab-0.dll" Alias "ovs_subgrade_from_bearing_ratio_si" (ByVal bearing_ratio_percent As Double, ByVal source As Long, ByRef subgrade_mpa_per_m As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_subgrade_from_resilient_us Lib "overslab-0.dll" Alias "ovs_subgrade_from_resilient_us" (ByVal resilient_psi As Double, ByRef subgrade_pci As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_subgrade_from_resilient_si Lib "overslab-0.dll" Alias "ovs_subgrade_from_resilient_si" (ByVal resilient_mpa As Double, ByRef subgrade_mpa_per_m As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_subgrade_from_soil_us Lib "overslab-0.dll" Alias "ovs_subgrade_from_soil_us" (ByVal soil As Long, ByRef least_pci As Double, ByRef greatest_pci As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_subgrade_from_soil_si Lib "overslab-0.dll" Alias "ovs_subgrade_from_soil_si" (ByVal soil As Long, ByRef least_mpa_per_m As Double, ByRef greatest_mpa_per_m As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_subgrade_with_subbase_us Lib "overslab-0.dll" Alias "ovs_subgrade_with_subbase_us" (ByVal subgrade_pci As Double, ByVal thickness_in As Double, ByVal kind As Long, ByRef top_pci As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_subgrade_with_subbase_si Lib "overslab-0.dll" Alias "ovs_subgrade_with_subbase_si" (ByVal subgrade_mpa_per_m As Double, ByVal thickness_mm As Double, ByVal kind As Long, ByRef top_mpa_per_m As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_stiffness_radius_us Lib "overslab-0.dll" Alias "ovs_stiffness_radius_us" (ByVal thickness_in As Double, ByVal modulus_psi As Double, ByVal poisson_ratio As Double, ByVal subgrade_pci As Double, ByRef stiffness_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_stiffness_radius_si Lib "overslab-0.dll" Alias "ovs_stiffness_radius_si" (ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal poisson_ratio As Double, ByVal subgrade_mpa_per_m As Double, ByRef stiffness_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_contact_radius_us Lib "overslab-0.dll" Alias "ovs_contact_radius_us" (ByVal load_lbf As Double, ByVal pressure_psi As Double, ByRef radius_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_contact_radius_si Lib "overslab-0.dll" Alias "ovs_contact_radius_si" (ByVal load_kn As Double, ByVal pressure_kpa As Double, ByRef radius_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_contact_radius_dual_us Lib "overslab-0.dll" Alias "ovs_contact_radius_dual_us" (ByVal load_lbf As Double, ByVal pressure_psi As Double, ByVal spacing_in As Double, ByRef radius_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_contact_radius_dual_si Lib "overslab-0.dll" Alias "ovs_contact_radius_dual_si" (ByVal load_kn As Double, ByVal pressure_kpa As Double, ByVal spacing_mm As Double, ByRef radius_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_equivalent_radius_us Lib "overslab-0.dll" Alias "ovs_equivalent_radius_us" (ByVal radius_in As Double, ByVal thickness_in As Double, ByRef equivalent_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_equivalent_radius_si Lib "overslab-0.dll" Alias "ovs_equivalent_radius_si" (ByVal radius_mm As Double, ByVal thickness_mm As Double, ByRef equivalent_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_interior_load_us Lib "overslab-0.dll" Alias "ovs_interior_load_us" (ByVal load_lbf As Double, ByVal radius_in As Double, ByVal thickness_in As Double, ByVal modulus_psi As Double, ByVal poisson_ratio As Double, ByVal subgrade_pci As Double, ByRef stress_psi As Double, ByRef deflection_in As Double, ByRef stiffness_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_interior_load_si Lib "overslab-0.dll" Alias "ovs_interior_load_si" (ByVal load_kn As Double, ByVal radius_mm As Double, ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal poisson_ratio As Double, ByVal subgrade_mpa_per_m As Double, ByRef stress_mpa As Double, ByRef deflection_mm As Double, ByRef stiffness_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_edge_load_us Lib "overslab-0.dll" Alias "ovs_edge_load_us" (ByVal load_lbf As Double, ByVal radius_in As Double, ByVal thickness_in As Double, ByVal modulus_psi As Double, ByVal poisson_ratio As Double, ByVal subgrade_pci As Double, ByVal footprint As Long, ByRef stress_psi As Double, ByRef deflection_in As Double, ByRef stiffness_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_edge_load_si Lib "overslab-0.dll" Alias "ovs_edge_load_si" (ByVal load_kn As Double, ByVal radius_mm As Double, ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal poisson_ratio As Double, ByVal subgrade_mpa_per_m As Double, ByVal footprint As Long, ByRef stress_mpa As Double, ByRef deflection_mm As Double, ByRef stiffness_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_edge_load_1926_us Lib "overslab-0.dll" Alias "ovs_edge_load_1926_us" (ByVal load_lbf As Double, ByVal radius_in As Double, ByVal thickness_in As Double, ByVal modulus_psi As Double, ByVal subgrade_pci As Double, ByRef stress_psi As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_edge_load_1926_si Lib "overslab-0.dll" Alias "ovs_edge_load_1926_si" (ByVal load_kn As Double, ByVal radius_mm As Double, ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal subgrade_mpa_per_m As Double, ByRef stress_mpa As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_corner_load_us Lib "overslab-0.dll" Alias "ovs_corner_load_us" (ByVal load_lbf As Double, ByVal radius_in As Double, ByVal thickness_in As Double, ByVal modulus_psi As Double, ByVal poisson_ratio As Double, ByVal subgrade_pci As Double, ByVal formula As Long, ByRef stress_psi As Double, ByRef deflection_in As Double, ByRef stiffness_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_corner_load_si Lib "overslab-0.dll" Alias "ovs_corner_load_si" (ByVal load_kn As Double, ByVal radius_mm As Double, ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal poisson_ratio As Double, ByVal subgrade_mpa_per_m As Double, ByVal formula As Long, ByRef stress_mpa As Double, ByRef deflection_mm As Double, ByRef stiffness_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_corner_crack_us Lib "overslab-0.dll" Alias "ovs_corner_crack_us" (ByVal radius_in As Double, ByVal stiffness_in As Double, ByVal formula As Long, ByRef distance_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_corner_crack_si Lib "overslab-0.dll" Alias "ovs_corner_crack_si" (ByVal radius_mm As Double, ByVal stiffness_mm As Double, ByVal formula As Long, ByRef distance_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_load_influence_us Lib "overslab-0.dll" Alias "ovs_load_influence_us" (ByVal distance_in As Double, ByVal radius_in As Double, ByVal stiffness_in As Double, ByVal poisson_ratio As Double, ByRef deflection_ratio As Double, ByRef radial_ratio As Double, ByRef tangential_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_load_influence_si Lib "overslab-0.dll" Alias "ovs_load_influence_si" (ByVal distance_mm As Double, ByVal radius_mm As Double, ByVal stiffness_mm As Double, ByVal poisson_ratio As Double, ByRef deflection_ratio As Double, ByRef radial_ratio As Double, ByRef tangential_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_safety_factors_us Lib "overslab-0.dll" Alias "ovs_safety_factors_us" (ByVal kind As Long, ByRef least_ratio As Double, ByRef usual_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_safety_factors_si Lib "overslab-0.dll" Alias "ovs_safety_factors_si" (ByVal kind As Long, ByRef least_ratio As Double, ByRef usual_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_allowable_stress_us Lib "overslab-0.dll" Alias "ovs_allowable_stress_us" (ByVal rupture_psi As Double, ByVal safety_ratio As Double, ByRef allowable_psi As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_allowable_stress_si Lib "overslab-0.dll" Alias "ovs_allowable_stress_si" (ByVal rupture_mpa As Double, ByVal safety_ratio As Double, ByRef allowable_mpa As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_allowable_load_us Lib "overslab-0.dll" Alias "ovs_allowable_load_us" (ByVal position As Long, ByVal radius_in As Double, ByVal thickness_in As Double, ByVal modulus_psi As Double, ByVal poisson_ratio As Double, ByVal subgrade_pci As Double, ByVal rupture_psi As Double, ByVal safety_ratio As Double, ByRef load_lbf As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_allowable_load_si Lib "overslab-0.dll" Alias "ovs_allowable_load_si" (ByVal position As Long, ByVal radius_mm As Double, ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal poisson_ratio As Double, ByVal subgrade_mpa_per_m As Double, ByVal rupture_mpa As Double, ByVal safety_ratio As Double, ByRef load_kn As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_uniform_load_us Lib "overslab-0.dll" Alias "ovs_uniform_load_us" (ByVal thickness_in As Double, ByVal subgrade_pci As Double, ByVal rupture_psi As Double, ByVal safety_ratio As Double, ByRef load_psf As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_uniform_load_si Lib "overslab-0.dll" Alias "ovs_uniform_load_si" (ByVal thickness_mm As Double, ByVal subgrade_mpa_per_m As Double, ByVal rupture_mpa As Double, ByVal safety_ratio As Double, ByRef load_kpa As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_wall_load_us Lib "overslab-0.dll" Alias "ovs_wall_load_us" (ByVal thickness_in As Double, ByVal subgrade_pci As Double, ByVal strength_psi As Double, ByVal place As Long, ByRef load_lbf_per_ft As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_wall_load_si Lib "overslab-0.dll" Alias "ovs_wall_load_si" (ByVal thickness_mm As Double, ByVal subgrade_mpa_per_m As Double, ByVal strength_mpa As Double, ByVal place As Long, ByRef load_kn_per_m As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_curling_coefficient_us Lib "overslab-0.dll" Alias "ovs_curling_coefficient_us" (ByVal side_ft As Double, ByVal stiffness_in As Double, ByRef coefficient_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_curling_coefficient_si Lib "overslab-0.dll" Alias "ovs_curling_coefficient_si" (ByVal side_m As Double, ByVal stiffness_mm As Double, ByRef coefficient_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_curling_stress_us Lib "overslab-0.dll" Alias "ovs_curling_stress_us" (ByVal length_ft As Double, ByVal width_ft As Double, ByVal thickness_in As Double, ByVal modulus_psi As Double, ByVal poisson_ratio As Double, ByVal subgrade_pci As Double, ByVal expansion_per_degf As Double, ByVal difference_degf As Double, ByRef interior_length_psi As Double, ByRef interior_width_psi As Double, ByRef edge_length_psi As Double, ByRef edge_width_psi As Double, ByRef of_length_ratio As Double, ByRef of_width_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_curling_stress_si Lib "overslab-0.dll" Alias "ovs_curling_stress_si" (ByVal length_m As Double, ByVal width_m As Double, ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal poisson_ratio As Double, ByVal subgrade_mpa_per_m As Double, ByVal expansion_per_degc As Double, ByVal difference_k As Double, ByRef interior_length_mpa As Double, ByRef interior_width_mpa As Double, ByRef edge_length_mpa As Double, ByRef edge_width_mpa As Double, ByRef of_length_ratio As Double, ByRef of_width_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_two_layers_us Lib "overslab-0.dll" Alias "ovs_two_layers_us" (ByVal bond As Long, ByVal overlay_in As Double, ByVal overlay_modulus_psi As Double, ByVal old_slab_in As Double, ByVal old_modulus_psi As Double, ByRef equivalent_in As Double, ByRef overlay_share_ratio As Double, ByRef overlay_top_ratio As Double, ByRef overlay_bottom_ratio As Double, ByRef old_top_ratio As Double, ByRef old_bottom_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_two_layers_si Lib "overslab-0.dll" Alias "ovs_two_layers_si" (ByVal bond As Long, ByVal overlay_mm As Double, ByVal overlay_modulus_mpa As Double, ByVal old_slab_mm As Double, ByVal old_modulus_mpa As Double, ByRef equivalent_mm As Double, ByRef overlay_share_ratio As Double, ByRef overlay_top_ratio As Double, ByRef overlay_bottom_ratio As Double, ByRef old_top_ratio As Double, ByRef old_bottom_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_added_weight_us Lib "overslab-0.dll" Alias "ovs_added_weight_us" (ByVal thickness_in As Double, ByVal density_lb_per_ft3 As Double, ByVal support As Long, ByRef weight_psf As Double, ByRef next_value As Long, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_added_weight_si Lib "overslab-0.dll" Alias "ovs_added_weight_si" (ByVal thickness_mm As Double, ByVal density_kg_per_m3 As Double, ByVal support As Long, ByRef weight_kpa As Double, ByRef next_value As Long, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_block_us Lib "overslab-0.dll" Alias "ovs_block_us" (ByVal length_ft As Double, ByVal width_ft As Double, ByVal depth_in As Double, ByRef volume_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_block_si Lib "overslab-0.dll" Alias "ovs_block_si" (ByVal length_m As Double, ByVal width_m As Double, ByVal depth_mm As Double, ByRef volume_m3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_prismoid_us Lib "overslab-0.dll" Alias "ovs_prismoid_us" (ByVal length_ft As Double, ByVal first_ft2 As Double, ByVal middle_ft2 As Double, ByVal last_ft2 As Double, ByRef volume_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
@@ -43,6 +105,68 @@ Public Declare Function dll_drop_us Lib "overslab-0.dll" Alias "ovs_drop_us" (By
 Public Declare Function dll_drop_si Lib "overslab-0.dll" Alias "ovs_drop_si" (ByVal fall_percent As Double, ByVal run_m As Double, ByRef drop_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_triangular_prism_us Lib "overslab-0.dll" Alias "ovs_triangular_prism_us" (ByVal area_ft2 As Double, ByVal thickness_1_in As Double, ByVal thickness_2_in As Double, ByVal thickness_3_in As Double, ByRef net_ft3 As Double, ByRef fill_ft3 As Double, ByRef high_ft3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_triangular_prism_si Lib "overslab-0.dll" Alias "ovs_triangular_prism_si" (ByVal area_m2 As Double, ByVal thickness_1_mm As Double, ByVal thickness_2_mm As Double, ByVal thickness_3_mm As Double, ByRef net_m3 As Double, ByRef fill_m3 As Double, ByRef high_m3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_condition_factor_us Lib "overslab-0.dll" Alias "ovs_condition_factor_us" (ByVal condition As Long, ByRef factor_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_condition_factor_si Lib "overslab-0.dll" Alias "ovs_condition_factor_si" (ByVal condition As Long, ByRef factor_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_overlay_required_us Lib "overslab-0.dll" Alias "ovs_overlay_required_us" (ByVal bond As Long, ByVal required_new_in As Double, ByVal required_old_in As Double, ByVal old_slab_in As Double, ByVal condition_ratio As Double, ByRef overlay_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_overlay_required_si Lib "overslab-0.dll" Alias "ovs_overlay_required_si" (ByVal bond As Long, ByVal required_new_mm As Double, ByVal required_old_mm As Double, ByVal old_slab_mm As Double, ByVal condition_ratio As Double, ByRef overlay_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_slab_equivalent_us Lib "overslab-0.dll" Alias "ovs_slab_equivalent_us" (ByVal bond As Long, ByVal overlay_in As Double, ByVal old_slab_in As Double, ByVal condition_ratio As Double, ByRef equivalent_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_slab_equivalent_si Lib "overslab-0.dll" Alias "ovs_slab_equivalent_si" (ByVal bond As Long, ByVal overlay_mm As Double, ByVal old_slab_mm As Double, ByVal condition_ratio As Double, ByRef equivalent_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_overlay_effective_bonded_us Lib "overslab-0.dll" Alias "ovs_overlay_effective_bonded_us" (ByVal required_in As Double, ByVal old_slab_in As Double, ByVal joints_ratio As Double, ByVal durability_ratio As Double, ByVal fatigue_ratio As Double, ByRef effective_in As Double, ByRef overlay_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_overlay_effective_bonded_si Lib "overslab-0.dll" Alias "ovs_overlay_effective_bonded_si" (ByVal required_mm As Double, ByVal old_slab_mm As Double, ByVal joints_ratio As Double, ByVal durability_ratio As Double, ByVal fatigue_ratio As Double, ByRef effective_mm As Double, ByRef overlay_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_overlay_effective_unbonded_us Lib "overslab-0.dll" Alias "ovs_overlay_effective_unbonded_us" (ByVal required_in As Double, ByVal old_slab_in As Double, ByVal joints_ratio As Double, ByRef effective_in As Double, ByRef overlay_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_overlay_effective_unbonded_si Lib "overslab-0.dll" Alias "ovs_overlay_effective_unbonded_si" (ByVal required_mm As Double, ByVal old_slab_mm As Double, ByVal joints_ratio As Double, ByRef effective_mm As Double, ByRef overlay_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_concrete_modulus_us Lib "overslab-0.dll" Alias "ovs_concrete_modulus_us" (ByVal strength_psi As Double, ByRef modulus_psi As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_concrete_modulus_si Lib "overslab-0.dll" Alias "ovs_concrete_modulus_si" (ByVal strength_mpa As Double, ByRef modulus_mpa As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_concrete_modulus_by_density_us Lib "overslab-0.dll" Alias "ovs_concrete_modulus_by_density_us" (ByVal strength_psi As Double, ByVal density_lb_per_ft3 As Double, ByRef modulus_psi As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_concrete_modulus_by_density_si Lib "overslab-0.dll" Alias "ovs_concrete_modulus_by_density_si" (ByVal strength_mpa As Double, ByVal density_kg_per_m3 As Double, ByRef modulus_mpa As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_concrete_rupture_us Lib "overslab-0.dll" Alias "ovs_concrete_rupture_us" (ByVal strength_psi As Double, ByVal formula As Long, ByRef rupture_psi As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_concrete_rupture_si Lib "overslab-0.dll" Alias "ovs_concrete_rupture_si" (ByVal strength_mpa As Double, ByVal formula As Long, ByRef rupture_mpa As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_subgrade_from_bearing_ratio_us Lib "overslab-0.dll" Alias "ovs_subgrade_from_bearing_ratio_us" (ByVal bearing_ratio_percent As Double, ByVal source As Long, ByRef subgrade_pci As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_subgrade_from_bearing_ratio_si Lib "overslab-0.dll" Alias "ovs_subgrade_from_bearing_ratio_si" (ByVal bearing_ratio_percent As Double, ByVal source As Long, ByRef subgrade_mpa_per_m As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_subgrade_from_resilient_us Lib "overslab-0.dll" Alias "ovs_subgrade_from_resilient_us" (ByVal resilient_psi As Double, ByRef subgrade_pci As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_subgrade_from_resilient_si Lib "overslab-0.dll" Alias "ovs_subgrade_from_resilient_si" (ByVal resilient_mpa As Double, ByRef subgrade_mpa_per_m As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_subgrade_from_soil_us Lib "overslab-0.dll" Alias "ovs_subgrade_from_soil_us" (ByVal soil As Long, ByRef least_pci As Double, ByRef greatest_pci As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_subgrade_from_soil_si Lib "overslab-0.dll" Alias "ovs_subgrade_from_soil_si" (ByVal soil As Long, ByRef least_mpa_per_m As Double, ByRef greatest_mpa_per_m As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_subgrade_with_subbase_us Lib "overslab-0.dll" Alias "ovs_subgrade_with_subbase_us" (ByVal subgrade_pci As Double, ByVal thickness_in As Double, ByVal kind As Long, ByRef top_pci As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_subgrade_with_subbase_si Lib "overslab-0.dll" Alias "ovs_subgrade_with_subbase_si" (ByVal subgrade_mpa_per_m As Double, ByVal thickness_mm As Double, ByVal kind As Long, ByRef top_mpa_per_m As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_stiffness_radius_us Lib "overslab-0.dll" Alias "ovs_stiffness_radius_us" (ByVal thickness_in As Double, ByVal modulus_psi As Double, ByVal poisson_ratio As Double, ByVal subgrade_pci As Double, ByRef stiffness_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_stiffness_radius_si Lib "overslab-0.dll" Alias "ovs_stiffness_radius_si" (ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal poisson_ratio As Double, ByVal subgrade_mpa_per_m As Double, ByRef stiffness_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_contact_radius_us Lib "overslab-0.dll" Alias "ovs_contact_radius_us" (ByVal load_lbf As Double, ByVal pressure_psi As Double, ByRef radius_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_contact_radius_si Lib "overslab-0.dll" Alias "ovs_contact_radius_si" (ByVal load_kn As Double, ByVal pressure_kpa As Double, ByRef radius_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_contact_radius_dual_us Lib "overslab-0.dll" Alias "ovs_contact_radius_dual_us" (ByVal load_lbf As Double, ByVal pressure_psi As Double, ByVal spacing_in As Double, ByRef radius_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_contact_radius_dual_si Lib "overslab-0.dll" Alias "ovs_contact_radius_dual_si" (ByVal load_kn As Double, ByVal pressure_kpa As Double, ByVal spacing_mm As Double, ByRef radius_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_equivalent_radius_us Lib "overslab-0.dll" Alias "ovs_equivalent_radius_us" (ByVal radius_in As Double, ByVal thickness_in As Double, ByRef equivalent_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_equivalent_radius_si Lib "overslab-0.dll" Alias "ovs_equivalent_radius_si" (ByVal radius_mm As Double, ByVal thickness_mm As Double, ByRef equivalent_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_interior_load_us Lib "overslab-0.dll" Alias "ovs_interior_load_us" (ByVal load_lbf As Double, ByVal radius_in As Double, ByVal thickness_in As Double, ByVal modulus_psi As Double, ByVal poisson_ratio As Double, ByVal subgrade_pci As Double, ByRef stress_psi As Double, ByRef deflection_in As Double, ByRef stiffness_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_interior_load_si Lib "overslab-0.dll" Alias "ovs_interior_load_si" (ByVal load_kn As Double, ByVal radius_mm As Double, ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal poisson_ratio As Double, ByVal subgrade_mpa_per_m As Double, ByRef stress_mpa As Double, ByRef deflection_mm As Double, ByRef stiffness_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_edge_load_us Lib "overslab-0.dll" Alias "ovs_edge_load_us" (ByVal load_lbf As Double, ByVal radius_in As Double, ByVal thickness_in As Double, ByVal modulus_psi As Double, ByVal poisson_ratio As Double, ByVal subgrade_pci As Double, ByVal footprint As Long, ByRef stress_psi As Double, ByRef deflection_in As Double, ByRef stiffness_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_edge_load_si Lib "overslab-0.dll" Alias "ovs_edge_load_si" (ByVal load_kn As Double, ByVal radius_mm As Double, ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal poisson_ratio As Double, ByVal subgrade_mpa_per_m As Double, ByVal footprint As Long, ByRef stress_mpa As Double, ByRef deflection_mm As Double, ByRef stiffness_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_edge_load_1926_us Lib "overslab-0.dll" Alias "ovs_edge_load_1926_us" (ByVal load_lbf As Double, ByVal radius_in As Double, ByVal thickness_in As Double, ByVal modulus_psi As Double, ByVal subgrade_pci As Double, ByRef stress_psi As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_edge_load_1926_si Lib "overslab-0.dll" Alias "ovs_edge_load_1926_si" (ByVal load_kn As Double, ByVal radius_mm As Double, ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal subgrade_mpa_per_m As Double, ByRef stress_mpa As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_corner_load_us Lib "overslab-0.dll" Alias "ovs_corner_load_us" (ByVal load_lbf As Double, ByVal radius_in As Double, ByVal thickness_in As Double, ByVal modulus_psi As Double, ByVal poisson_ratio As Double, ByVal subgrade_pci As Double, ByVal formula As Long, ByRef stress_psi As Double, ByRef deflection_in As Double, ByRef stiffness_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_corner_load_si Lib "overslab-0.dll" Alias "ovs_corner_load_si" (ByVal load_kn As Double, ByVal radius_mm As Double, ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal poisson_ratio As Double, ByVal subgrade_mpa_per_m As Double, ByVal formula As Long, ByRef stress_mpa As Double, ByRef deflection_mm As Double, ByRef stiffness_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_corner_crack_us Lib "overslab-0.dll" Alias "ovs_corner_crack_us" (ByVal radius_in As Double, ByVal stiffness_in As Double, ByVal formula As Long, ByRef distance_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_corner_crack_si Lib "overslab-0.dll" Alias "ovs_corner_crack_si" (ByVal radius_mm As Double, ByVal stiffness_mm As Double, ByVal formula As Long, ByRef distance_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_load_influence_us Lib "overslab-0.dll" Alias "ovs_load_influence_us" (ByVal distance_in As Double, ByVal radius_in As Double, ByVal stiffness_in As Double, ByVal poisson_ratio As Double, ByRef deflection_ratio As Double, ByRef radial_ratio As Double, ByRef tangential_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_load_influence_si Lib "overslab-0.dll" Alias "ovs_load_influence_si" (ByVal distance_mm As Double, ByVal radius_mm As Double, ByVal stiffness_mm As Double, ByVal poisson_ratio As Double, ByRef deflection_ratio As Double, ByRef radial_ratio As Double, ByRef tangential_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_safety_factors_us Lib "overslab-0.dll" Alias "ovs_safety_factors_us" (ByVal kind As Long, ByRef least_ratio As Double, ByRef usual_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_safety_factors_si Lib "overslab-0.dll" Alias "ovs_safety_factors_si" (ByVal kind As Long, ByRef least_ratio As Double, ByRef usual_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_allowable_stress_us Lib "overslab-0.dll" Alias "ovs_allowable_stress_us" (ByVal rupture_psi As Double, ByVal safety_ratio As Double, ByRef allowable_psi As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_allowable_stress_si Lib "overslab-0.dll" Alias "ovs_allowable_stress_si" (ByVal rupture_mpa As Double, ByVal safety_ratio As Double, ByRef allowable_mpa As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_allowable_load_us Lib "overslab-0.dll" Alias "ovs_allowable_load_us" (ByVal position As Long, ByVal radius_in As Double, ByVal thickness_in As Double, ByVal modulus_psi As Double, ByVal poisson_ratio As Double, ByVal subgrade_pci As Double, ByVal rupture_psi As Double, ByVal safety_ratio As Double, ByRef load_lbf As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_allowable_load_si Lib "overslab-0.dll" Alias "ovs_allowable_load_si" (ByVal position As Long, ByVal radius_mm As Double, ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal poisson_ratio As Double, ByVal subgrade_mpa_per_m As Double, ByVal rupture_mpa As Double, ByVal safety_ratio As Double, ByRef load_kn As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_uniform_load_us Lib "overslab-0.dll" Alias "ovs_uniform_load_us" (ByVal thickness_in As Double, ByVal subgrade_pci As Double, ByVal rupture_psi As Double, ByVal safety_ratio As Double, ByRef load_psf As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_uniform_load_si Lib "overslab-0.dll" Alias "ovs_uniform_load_si" (ByVal thickness_mm As Double, ByVal subgrade_mpa_per_m As Double, ByVal rupture_mpa As Double, ByVal safety_ratio As Double, ByRef load_kpa As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_wall_load_us Lib "overslab-0.dll" Alias "ovs_wall_load_us" (ByVal thickness_in As Double, ByVal subgrade_pci As Double, ByVal strength_psi As Double, ByVal place As Long, ByRef load_lbf_per_ft As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_wall_load_si Lib "overslab-0.dll" Alias "ovs_wall_load_si" (ByVal thickness_mm As Double, ByVal subgrade_mpa_per_m As Double, ByVal strength_mpa As Double, ByVal place As Long, ByRef load_kn_per_m As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_curling_coefficient_us Lib "overslab-0.dll" Alias "ovs_curling_coefficient_us" (ByVal side_ft As Double, ByVal stiffness_in As Double, ByRef coefficient_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_curling_coefficient_si Lib "overslab-0.dll" Alias "ovs_curling_coefficient_si" (ByVal side_m As Double, ByVal stiffness_mm As Double, ByRef coefficient_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_curling_stress_us Lib "overslab-0.dll" Alias "ovs_curling_stress_us" (ByVal length_ft As Double, ByVal width_ft As Double, ByVal thickness_in As Double, ByVal modulus_psi As Double, ByVal poisson_ratio As Double, ByVal subgrade_pci As Double, ByVal expansion_per_degf As Double, ByVal difference_degf As Double, ByRef interior_length_psi As Double, ByRef interior_width_psi As Double, ByRef edge_length_psi As Double, ByRef edge_width_psi As Double, ByRef of_length_ratio As Double, ByRef of_width_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_curling_stress_si Lib "overslab-0.dll" Alias "ovs_curling_stress_si" (ByVal length_m As Double, ByVal width_m As Double, ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal poisson_ratio As Double, ByVal subgrade_mpa_per_m As Double, ByVal expansion_per_degc As Double, ByVal difference_k As Double, ByRef interior_length_mpa As Double, ByRef interior_width_mpa As Double, ByRef edge_length_mpa As Double, ByRef edge_width_mpa As Double, ByRef of_length_ratio As Double, ByRef of_width_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_two_layers_us Lib "overslab-0.dll" Alias "ovs_two_layers_us" (ByVal bond As Long, ByVal overlay_in As Double, ByVal overlay_modulus_psi As Double, ByVal old_slab_in As Double, ByVal old_modulus_psi As Double, ByRef equivalent_in As Double, ByRef overlay_share_ratio As Double, ByRef overlay_top_ratio As Double, ByRef overlay_bottom_ratio As Double, ByRef old_top_ratio As Double, ByRef old_bottom_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_two_layers_si Lib "overslab-0.dll" Alias "ovs_two_layers_si" (ByVal bond As Long, ByVal overlay_mm As Double, ByVal overlay_modulus_mpa As Double, ByVal old_slab_mm As Double, ByVal old_modulus_mpa As Double, ByRef equivalent_mm As Double, ByRef overlay_share_ratio As Double, ByRef overlay_top_ratio As Double, ByRef overlay_bottom_ratio As Double, ByRef old_top_ratio As Double, ByRef old_bottom_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_added_weight_us Lib "overslab-0.dll" Alias "ovs_added_weight_us" (ByVal thickness_in As Double, ByVal density_lb_per_ft3 As Double, ByVal support As Long, ByRef weight_psf As Double, ByRef next_value As Long, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_added_weight_si Lib "overslab-0.dll" Alias "ovs_added_weight_si" (ByVal thickness_mm As Double, ByVal density_kg_per_m3 As Double, ByVal support As Long, ByRef weight_kpa As Double, ByRef next_value As Long, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_block_us Lib "overslab-0.dll" Alias "ovs_block_us" (ByVal length_ft As Double, ByVal width_ft As Double, ByVal depth_in As Double, ByRef volume_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_block_si Lib "overslab-0.dll" Alias "ovs_block_si" (ByVal length_m As Double, ByVal width_m As Double, ByVal depth_mm As Double, ByRef volume_m3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_prismoid_us Lib "overslab-0.dll" Alias "ovs_prismoid_us" (ByVal length_ft As Double, ByVal first_ft2 As Double, ByVal middle_ft2 As Double, ByVal last_ft2 As Double, ByRef volume_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
@@ -2782,6 +2906,1550 @@ End Function
 
 Public Function OVS_MORNING_CHECK_SI_GET(ByVal result As Variant, ByVal planned_m As Variant, ByVal today_m As Variant, ByVal same_setup As Variant, Optional ByVal marks As Variant, Optional ByVal second_planned_m As Variant, Optional ByVal second_today_m As Variant, Optional ByVal tolerance_mm As Variant) As Variant
     OVS_MORNING_CHECK_SI_GET = Called("morning_check", "si", "get", result, Array(planned_m, today_m, same_setup, marks, second_planned_m, second_today_m, tolerance_mm))
+End Function
+
+' The condition factor of an old slab by what is seen.
+' condition: what the old slab looks like; sound, few cracks, still or badly cracked
+' Gives factor_ratio (condition factor C).
+Public Function OVS_CONDITION_FACTOR_US(ByVal condition As Variant) As Variant
+    OVS_CONDITION_FACTOR_US = Called("condition_factor", "us", "value", "", Array(condition))
+End Function
+
+Public Function OVS_CONDITION_FACTOR_US_WHY(ByVal condition As Variant) As Variant
+    OVS_CONDITION_FACTOR_US_WHY = Called("condition_factor", "us", "why", "", Array(condition))
+End Function
+
+Public Function OVS_CONDITION_FACTOR_US_GET(ByVal result As Variant, ByVal condition As Variant) As Variant
+    OVS_CONDITION_FACTOR_US_GET = Called("condition_factor", "us", "get", result, Array(condition))
+End Function
+
+' The condition factor of an old slab by what is seen.
+' condition: what the old slab looks like; sound, few cracks, still or badly cracked
+' Gives factor_ratio (condition factor C).
+Public Function OVS_CONDITION_FACTOR_SI(ByVal condition As Variant) As Variant
+    OVS_CONDITION_FACTOR_SI = Called("condition_factor", "si", "value", "", Array(condition))
+End Function
+
+Public Function OVS_CONDITION_FACTOR_SI_WHY(ByVal condition As Variant) As Variant
+    OVS_CONDITION_FACTOR_SI_WHY = Called("condition_factor", "si", "why", "", Array(condition))
+End Function
+
+Public Function OVS_CONDITION_FACTOR_SI_GET(ByVal result As Variant, ByVal condition As Variant) As Variant
+    OVS_CONDITION_FACTOR_SI_GET = Called("condition_factor", "si", "get", result, Array(condition))
+End Function
+
+' How thin an overlay may be in practice by its bond, its use and its stone, the largest stone for it, and what goes between old and new.
+' bond: how the overlay holds to the old slab; bonded, partly bonded or unbonded
+' used: what the floor is used for; people, cars, trucks, wash bay, jacks or heavier
+' stone_in: largest stone of the mix (in); at least 0.125 in, at most 3 in; may be left out
+' Gives least_in (least thickness anywhere), largest_stone_in (largest stone for that thickness), greatest_usual_in (usual at most; none where stress alone decides), between (what goes between old and new), means (what that means for the floor), rests_on (the basis that decides, by name), rules (every rule about it, with its source).
+Public Function OVS_OVERLAY_MINIMUM_US(ByVal bond As Variant, ByVal used As Variant, Optional ByVal stone_in As Variant) As Variant
+    OVS_OVERLAY_MINIMUM_US = Called("overlay_minimum", "us", "value", "", Array(bond, used, stone_in))
+End Function
+
+Public Function OVS_OVERLAY_MINIMUM_US_WHY(ByVal bond As Variant, ByVal used As Variant, Optional ByVal stone_in As Variant) As Variant
+    OVS_OVERLAY_MINIMUM_US_WHY = Called("overlay_minimum", "us", "why", "", Array(bond, used, stone_in))
+End Function
+
+Public Function OVS_OVERLAY_MINIMUM_US_GET(ByVal result As Variant, ByVal bond As Variant, ByVal used As Variant, Optional ByVal stone_in As Variant) As Variant
+    OVS_OVERLAY_MINIMUM_US_GET = Called("overlay_minimum", "us", "get", result, Array(bond, used, stone_in))
+End Function
+
+' How thin an overlay may be in practice by its bond, its use and its stone, the largest stone for it, and what goes between old and new.
+' bond: how the overlay holds to the old slab; bonded, partly bonded or unbonded
+' used: what the floor is used for; people, cars, trucks, wash bay, jacks or heavier
+' stone_mm: largest stone of the mix (mm); at least 3.175 mm, at most 76.2 mm; may be left out
+' Gives least_mm (least thickness anywhere), largest_stone_mm (largest stone for that thickness), greatest_usual_mm (usual at most; none where stress alone decides), between (what goes between old and new), means (what that means for the floor), rests_on (the basis that decides, by name), rules (every rule about it, with its source).
+Public Function OVS_OVERLAY_MINIMUM_SI(ByVal bond As Variant, ByVal used As Variant, Optional ByVal stone_mm As Variant) As Variant
+    OVS_OVERLAY_MINIMUM_SI = Called("overlay_minimum", "si", "value", "", Array(bond, used, stone_mm))
+End Function
+
+Public Function OVS_OVERLAY_MINIMUM_SI_WHY(ByVal bond As Variant, ByVal used As Variant, Optional ByVal stone_mm As Variant) As Variant
+    OVS_OVERLAY_MINIMUM_SI_WHY = Called("overlay_minimum", "si", "why", "", Array(bond, used, stone_mm))
+End Function
+
+Public Function OVS_OVERLAY_MINIMUM_SI_GET(ByVal result As Variant, ByVal bond As Variant, ByVal used As Variant, Optional ByVal stone_mm As Variant) As Variant
+    OVS_OVERLAY_MINIMUM_SI_GET = Called("overlay_minimum", "si", "get", result, Array(bond, used, stone_mm))
+End Function
+
+' How rough the old surface must be for what goes on it, and the ways to it.
+' covering: what goes on the old surface; sealer, thin film, high-build coating, self-levelling, polymer overlay, concrete overlay or bonded topping
+' Gives least (smoothest profile), greatest (roughest profile), rests_on (its basis, by name), ways (the ways to these profiles).
+Public Function OVS_SURFACE_PROFILE_US(ByVal covering As Variant) As Variant
+    OVS_SURFACE_PROFILE_US = Called("surface_profile", "us", "value", "", Array(covering))
+End Function
+
+Public Function OVS_SURFACE_PROFILE_US_WHY(ByVal covering As Variant) As Variant
+    OVS_SURFACE_PROFILE_US_WHY = Called("surface_profile", "us", "why", "", Array(covering))
+End Function
+
+Public Function OVS_SURFACE_PROFILE_US_GET(ByVal result As Variant, ByVal covering As Variant) As Variant
+    OVS_SURFACE_PROFILE_US_GET = Called("surface_profile", "us", "get", result, Array(covering))
+End Function
+
+' How rough the old surface must be for what goes on it, and the ways to it.
+' covering: what goes on the old surface; sealer, thin film, high-build coating, self-levelling, polymer overlay, concrete overlay or bonded topping
+' Gives least (smoothest profile), greatest (roughest profile), rests_on (its basis, by name), ways (the ways to these profiles).
+Public Function OVS_SURFACE_PROFILE_SI(ByVal covering As Variant) As Variant
+    OVS_SURFACE_PROFILE_SI = Called("surface_profile", "si", "value", "", Array(covering))
+End Function
+
+Public Function OVS_SURFACE_PROFILE_SI_WHY(ByVal covering As Variant) As Variant
+    OVS_SURFACE_PROFILE_SI_WHY = Called("surface_profile", "si", "why", "", Array(covering))
+End Function
+
+Public Function OVS_SURFACE_PROFILE_SI_GET(ByVal result As Variant, ByVal covering As Variant) As Variant
+    OVS_SURFACE_PROFILE_SI_GET = Called("surface_profile", "si", "get", result, Array(covering))
+End Function
+
+' The pull-off strength of a core, held against what the project's specification asks.
+' load_lbf: load at which it broke (lbf); more than 0 lbf, at most 22480.89431 lbf
+' diameter_in: diameter of the core, usually 2 in (in); at least 1 in, at most 6 in
+' broke: where it broke; old concrete, between, overlay or glue
+' asked_psi: strength that is asked for (psi); more than 0 psi, at most 1450.3773773 psi; left out: 200 psi, because often asked; the project's specification decides
+' Gives strength_psi (pull-off strength), verdict (what the test says).
+Public Function OVS_PULL_OFF_US(ByVal load_lbf As Variant, ByVal diameter_in As Variant, ByVal broke As Variant, Optional ByVal asked_psi As Variant) As Variant
+    OVS_PULL_OFF_US = Called("pull_off", "us", "value", "", Array(load_lbf, diameter_in, broke, asked_psi))
+End Function
+
+Public Function OVS_PULL_OFF_US_WHY(ByVal load_lbf As Variant, ByVal diameter_in As Variant, ByVal broke As Variant, Optional ByVal asked_psi As Variant) As Variant
+    OVS_PULL_OFF_US_WHY = Called("pull_off", "us", "why", "", Array(load_lbf, diameter_in, broke, asked_psi))
+End Function
+
+Public Function OVS_PULL_OFF_US_GET(ByVal result As Variant, ByVal load_lbf As Variant, ByVal diameter_in As Variant, ByVal broke As Variant, Optional ByVal asked_psi As Variant) As Variant
+    OVS_PULL_OFF_US_GET = Called("pull_off", "us", "get", result, Array(load_lbf, diameter_in, broke, asked_psi))
+End Function
+
+' The pull-off strength of a core, held against what the project's specification asks.
+' load_kn: load at which it broke (kN); more than 0 kN, at most 100 kN
+' diameter_mm: diameter of the core, usually 2 in (mm); at least 25.4 mm, at most 152.4 mm
+' broke: where it broke; old concrete, between, overlay or glue
+' asked_mpa: strength that is asked for (MPa); more than 0 MPa, at most 10 MPa; left out: 200 psi, because often asked; the project's specification decides
+' Gives strength_mpa (pull-off strength), verdict (what the test says).
+Public Function OVS_PULL_OFF_SI(ByVal load_kn As Variant, ByVal diameter_mm As Variant, ByVal broke As Variant, Optional ByVal asked_mpa As Variant) As Variant
+    OVS_PULL_OFF_SI = Called("pull_off", "si", "value", "", Array(load_kn, diameter_mm, broke, asked_mpa))
+End Function
+
+Public Function OVS_PULL_OFF_SI_WHY(ByVal load_kn As Variant, ByVal diameter_mm As Variant, ByVal broke As Variant, Optional ByVal asked_mpa As Variant) As Variant
+    OVS_PULL_OFF_SI_WHY = Called("pull_off", "si", "why", "", Array(load_kn, diameter_mm, broke, asked_mpa))
+End Function
+
+Public Function OVS_PULL_OFF_SI_GET(ByVal result As Variant, ByVal load_kn As Variant, ByVal diameter_mm As Variant, ByVal broke As Variant, Optional ByVal asked_mpa As Variant) As Variant
+    OVS_PULL_OFF_SI_GET = Called("pull_off", "si", "get", result, Array(load_kn, diameter_mm, broke, asked_mpa))
+End Function
+
+' The overlay thickness that an old slab needs, bonded, partly bonded or unbonded; zero where the old slab is enough.
+' bond: how the overlay holds to the old slab; bonded, partly bonded or unbonded
+' required_new_in: single slab that the new concrete would need on this ground (in); more than 0 in, at most 78.7401574803 in
+' required_old_in: a single slab of the old concrete would need so much (in); more than 0 in, at most 78.7401574803 in
+' old_slab_in: thickness of the old slab (in); more than 0 in, at most 78.7401574803 in
+' condition_ratio: condition factor C of the old slab; 1 for a bonded overlay (1); at least 0.1 1, at most 1 1
+' Gives overlay_in (thickness of the overlay).
+Public Function OVS_OVERLAY_REQUIRED_US(ByVal bond As Variant, ByVal required_new_in As Variant, ByVal required_old_in As Variant, ByVal old_slab_in As Variant, ByVal condition_ratio As Variant) As Variant
+    OVS_OVERLAY_REQUIRED_US = Called("overlay_required", "us", "value", "", Array(bond, required_new_in, required_old_in, old_slab_in, condition_ratio))
+End Function
+
+Public Function OVS_OVERLAY_REQUIRED_US_WHY(ByVal bond As Variant, ByVal required_new_in As Variant, ByVal required_old_in As Variant, ByVal old_slab_in As Variant, ByVal condition_ratio As Variant) As Variant
+    OVS_OVERLAY_REQUIRED_US_WHY = Called("overlay_required", "us", "why", "", Array(bond, required_new_in, required_old_in, old_slab_in, condition_ratio))
+End Function
+
+Public Function OVS_OVERLAY_REQUIRED_US_GET(ByVal result As Variant, ByVal bond As Variant, ByVal required_new_in As Variant, ByVal required_old_in As Variant, ByVal old_slab_in As Variant, ByVal condition_ratio As Variant) As Variant
+    OVS_OVERLAY_REQUIRED_US_GET = Called("overlay_required", "us", "get", result, Array(bond, required_new_in, required_old_in, old_slab_in, condition_ratio))
+End Function
+
+' The overlay thickness that an old slab needs, bonded, partly bonded or unbonded; zero where the old slab is enough.
+' bond: how the overlay holds to the old slab; bonded, partly bonded or unbonded
+' required_new_mm: single slab that the new concrete would need on this ground (mm); more than 0 mm, at most 2000 mm
+' required_old_mm: a single slab of the old concrete would need so much (mm); more than 0 mm, at most 2000 mm
+' old_slab_mm: thickness of the old slab (mm); more than 0 mm, at most 2000 mm
+' condition_ratio: condition factor C of the old slab; 1 for a bonded overlay (1); at least 0.1 1, at most 1 1
+' Gives overlay_mm (thickness of the overlay).
+Public Function OVS_OVERLAY_REQUIRED_SI(ByVal bond As Variant, ByVal required_new_mm As Variant, ByVal required_old_mm As Variant, ByVal old_slab_mm As Variant, ByVal condition_ratio As Variant) As Variant
+    OVS_OVERLAY_REQUIRED_SI = Called("overlay_required", "si", "value", "", Array(bond, required_new_mm, required_old_mm, old_slab_mm, condition_ratio))
+End Function
+
+Public Function OVS_OVERLAY_REQUIRED_SI_WHY(ByVal bond As Variant, ByVal required_new_mm As Variant, ByVal required_old_mm As Variant, ByVal old_slab_mm As Variant, ByVal condition_ratio As Variant) As Variant
+    OVS_OVERLAY_REQUIRED_SI_WHY = Called("overlay_required", "si", "why", "", Array(bond, required_new_mm, required_old_mm, old_slab_mm, condition_ratio))
+End Function
+
+Public Function OVS_OVERLAY_REQUIRED_SI_GET(ByVal result As Variant, ByVal bond As Variant, ByVal required_new_mm As Variant, ByVal required_old_mm As Variant, ByVal old_slab_mm As Variant, ByVal condition_ratio As Variant) As Variant
+    OVS_OVERLAY_REQUIRED_SI_GET = Called("overlay_required", "si", "get", result, Array(bond, required_new_mm, required_old_mm, old_slab_mm, condition_ratio))
+End Function
+
+' The single slab that an overlay and the old slab under it are worth together.
+' bond: how the overlay holds to the old slab; bonded, partly bonded or unbonded
+' overlay_in: thickness of the overlay (in); more than 0 in, at most 78.7401574803 in
+' old_slab_in: the old slab's thickness (in); more than 0 in, at most 78.7401574803 in
+' condition_ratio: condition factor C of the old slab; 1 for a bonded overlay (1); at least 0.1 1, at most 1 1
+' Gives equivalent_in (the single slab).
+Public Function OVS_SLAB_EQUIVALENT_US(ByVal bond As Variant, ByVal overlay_in As Variant, ByVal old_slab_in As Variant, ByVal condition_ratio As Variant) As Variant
+    OVS_SLAB_EQUIVALENT_US = Called("slab_equivalent", "us", "value", "", Array(bond, overlay_in, old_slab_in, condition_ratio))
+End Function
+
+Public Function OVS_SLAB_EQUIVALENT_US_WHY(ByVal bond As Variant, ByVal overlay_in As Variant, ByVal old_slab_in As Variant, ByVal condition_ratio As Variant) As Variant
+    OVS_SLAB_EQUIVALENT_US_WHY = Called("slab_equivalent", "us", "why", "", Array(bond, overlay_in, old_slab_in, condition_ratio))
+End Function
+
+Public Function OVS_SLAB_EQUIVALENT_US_GET(ByVal result As Variant, ByVal bond As Variant, ByVal overlay_in As Variant, ByVal old_slab_in As Variant, ByVal condition_ratio As Variant) As Variant
+    OVS_SLAB_EQUIVALENT_US_GET = Called("slab_equivalent", "us", "get", result, Array(bond, overlay_in, old_slab_in, condition_ratio))
+End Function
+
+' The single slab that an overlay and the old slab under it are worth together.
+' bond: how the overlay holds to the old slab; bonded, partly bonded or unbonded
+' overlay_mm: thickness of the overlay (mm); more than 0 mm, at most 2000 mm
+' old_slab_mm: the old slab's thickness (mm); more than 0 mm, at most 2000 mm
+' condition_ratio: condition factor C of the old slab; 1 for a bonded overlay (1); at least 0.1 1, at most 1 1
+' Gives equivalent_mm (the single slab).
+Public Function OVS_SLAB_EQUIVALENT_SI(ByVal bond As Variant, ByVal overlay_mm As Variant, ByVal old_slab_mm As Variant, ByVal condition_ratio As Variant) As Variant
+    OVS_SLAB_EQUIVALENT_SI = Called("slab_equivalent", "si", "value", "", Array(bond, overlay_mm, old_slab_mm, condition_ratio))
+End Function
+
+Public Function OVS_SLAB_EQUIVALENT_SI_WHY(ByVal bond As Variant, ByVal overlay_mm As Variant, ByVal old_slab_mm As Variant, ByVal condition_ratio As Variant) As Variant
+    OVS_SLAB_EQUIVALENT_SI_WHY = Called("slab_equivalent", "si", "why", "", Array(bond, overlay_mm, old_slab_mm, condition_ratio))
+End Function
+
+Public Function OVS_SLAB_EQUIVALENT_SI_GET(ByVal result As Variant, ByVal bond As Variant, ByVal overlay_mm As Variant, ByVal old_slab_mm As Variant, ByVal condition_ratio As Variant) As Variant
+    OVS_SLAB_EQUIVALENT_SI_GET = Called("slab_equivalent", "si", "get", result, Array(bond, overlay_mm, old_slab_mm, condition_ratio))
+End Function
+
+' What an old slab is worth under a bonded overlay, and the overlay that follows.
+' required_in: single slab required for the traffic to come (in); more than 0 in, at most 78.7401574803 in
+' old_slab_in: thickness of the old slab (in); more than 0 in, at most 78.7401574803 in
+' joints_ratio: factor for joints and cracks left open; 1 where all are mended (1); at least 0.3 1, at most 1 1
+' durability_ratio: durability factor: 1 none lost, 0.96 to 0.99 cracking, 0.80 to 0.95 with spalling (1); at least 0.3 1, at most 1 1
+' fatigue_ratio: fatigue factor: 0.97 to 1 few transverse cracks, 0.94 to 0.96 many, 0.90 to 0.93 very many (1); at least 0.3 1, at most 1 1
+' Gives effective_in (what the old slab is worth), overlay_in (thickness of the overlay).
+Public Function OVS_OVERLAY_EFFECTIVE_BONDED_US(ByVal required_in As Variant, ByVal old_slab_in As Variant, ByVal joints_ratio As Variant, ByVal durability_ratio As Variant, ByVal fatigue_ratio As Variant) As Variant
+    Dim x(0 To 4) As Double, y1 As Double, y2 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(required_in, old_slab_in, joints_ratio, durability_ratio, fatigue_ratio), "ddddd", x) Then
+        status = dll_overlay_effective_bonded_us(x(0), x(1), x(2), x(3), x(4), y1, y2, notes, msg, 0)
+        If status = 0 Then OVS_OVERLAY_EFFECTIVE_BONDED_US = SideBySide(Array(y1, y2)) Else OVS_OVERLAY_EFFECTIVE_BONDED_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_OVERLAY_EFFECTIVE_BONDED_US = Called("overlay_effective_bonded", "us", "value", "", Array(required_in, old_slab_in, joints_ratio, durability_ratio, fatigue_ratio))
+End Function
+
+Public Function OVS_OVERLAY_EFFECTIVE_BONDED_US_WHY(ByVal required_in As Variant, ByVal old_slab_in As Variant, ByVal joints_ratio As Variant, ByVal durability_ratio As Variant, ByVal fatigue_ratio As Variant) As Variant
+    OVS_OVERLAY_EFFECTIVE_BONDED_US_WHY = Called("overlay_effective_bonded", "us", "why", "", Array(required_in, old_slab_in, joints_ratio, durability_ratio, fatigue_ratio))
+End Function
+
+Public Function OVS_OVERLAY_EFFECTIVE_BONDED_US_GET(ByVal result As Variant, ByVal required_in As Variant, ByVal old_slab_in As Variant, ByVal joints_ratio As Variant, ByVal durability_ratio As Variant, ByVal fatigue_ratio As Variant) As Variant
+    OVS_OVERLAY_EFFECTIVE_BONDED_US_GET = Called("overlay_effective_bonded", "us", "get", result, Array(required_in, old_slab_in, joints_ratio, durability_ratio, fatigue_ratio))
+End Function
+
+' What an old slab is worth under a bonded overlay, and the overlay that follows.
+' required_mm: single slab required for the traffic to come (mm); more than 0 mm, at most 2000 mm
+' old_slab_mm: thickness of the old slab (mm); more than 0 mm, at most 2000 mm
+' joints_ratio: factor for joints and cracks left open; 1 where all are mended (1); at least 0.3 1, at most 1 1
+' durability_ratio: durability factor: 1 none lost, 0.96 to 0.99 cracking, 0.80 to 0.95 with spalling (1); at least 0.3 1, at most 1 1
+' fatigue_ratio: fatigue factor: 0.97 to 1 few transverse cracks, 0.94 to 0.96 many, 0.90 to 0.93 very many (1); at least 0.3 1, at most 1 1
+' Gives effective_mm (what the old slab is worth), overlay_mm (thickness of the overlay).
+Public Function OVS_OVERLAY_EFFECTIVE_BONDED_SI(ByVal required_mm As Variant, ByVal old_slab_mm As Variant, ByVal joints_ratio As Variant, ByVal durability_ratio As Variant, ByVal fatigue_ratio As Variant) As Variant
+    Dim x(0 To 4) As Double, y1 As Double, y2 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(required_mm, old_slab_mm, joints_ratio, durability_ratio, fatigue_ratio), "ddddd", x) Then
+        status = dll_overlay_effective_bonded_si(x(0), x(1), x(2), x(3), x(4), y1, y2, notes, msg, 0)
+        If status = 0 Then OVS_OVERLAY_EFFECTIVE_BONDED_SI = SideBySide(Array(y1, y2)) Else OVS_OVERLAY_EFFECTIVE_BONDED_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_OVERLAY_EFFECTIVE_BONDED_SI = Called("overlay_effective_bonded", "si", "value", "", Array(required_mm, old_slab_mm, joints_ratio, durability_ratio, fatigue_ratio))
+End Function
+
+Public Function OVS_OVERLAY_EFFECTIVE_BONDED_SI_WHY(ByVal required_mm As Variant, ByVal old_slab_mm As Variant, ByVal joints_ratio As Variant, ByVal durability_ratio As Variant, ByVal fatigue_ratio As Variant) As Variant
+    OVS_OVERLAY_EFFECTIVE_BONDED_SI_WHY = Called("overlay_effective_bonded", "si", "why", "", Array(required_mm, old_slab_mm, joints_ratio, durability_ratio, fatigue_ratio))
+End Function
+
+Public Function OVS_OVERLAY_EFFECTIVE_BONDED_SI_GET(ByVal result As Variant, ByVal required_mm As Variant, ByVal old_slab_mm As Variant, ByVal joints_ratio As Variant, ByVal durability_ratio As Variant, ByVal fatigue_ratio As Variant) As Variant
+    OVS_OVERLAY_EFFECTIVE_BONDED_SI_GET = Called("overlay_effective_bonded", "si", "get", result, Array(required_mm, old_slab_mm, joints_ratio, durability_ratio, fatigue_ratio))
+End Function
+
+' What an old slab is worth under an unbonded overlay, and the overlay that follows.
+' required_in: single slab required for the traffic to come (in); more than 0 in, at most 78.7401574803 in
+' old_slab_in: thickness of the old slab (in); more than 0 in, at most 78.7401574803 in
+' joints_ratio: factor for joints and cracks left open: 1 none, about 0.9 at 200 a mile (1); at least 0.3 1, at most 1 1
+' Gives effective_in (what the old slab is worth), overlay_in (thickness of the overlay).
+Public Function OVS_OVERLAY_EFFECTIVE_UNBONDED_US(ByVal required_in As Variant, ByVal old_slab_in As Variant, ByVal joints_ratio As Variant) As Variant
+    Dim x(0 To 2) As Double, y1 As Double, y2 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(required_in, old_slab_in, joints_ratio), "ddd", x) Then
+        status = dll_overlay_effective_unbonded_us(x(0), x(1), x(2), y1, y2, notes, msg, 0)
+        If status = 0 Then OVS_OVERLAY_EFFECTIVE_UNBONDED_US = SideBySide(Array(y1, y2)) Else OVS_OVERLAY_EFFECTIVE_UNBONDED_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_OVERLAY_EFFECTIVE_UNBONDED_US = Called("overlay_effective_unbonded", "us", "value", "", Array(required_in, old_slab_in, joints_ratio))
+End Function
+
+Public Function OVS_OVERLAY_EFFECTIVE_UNBONDED_US_WHY(ByVal required_in As Variant, ByVal old_slab_in As Variant, ByVal joints_ratio As Variant) As Variant
+    OVS_OVERLAY_EFFECTIVE_UNBONDED_US_WHY = Called("overlay_effective_unbonded", "us", "why", "", Array(required_in, old_slab_in, joints_ratio))
+End Function
+
+Public Function OVS_OVERLAY_EFFECTIVE_UNBONDED_US_GET(ByVal result As Variant, ByVal required_in As Variant, ByVal old_slab_in As Variant, ByVal joints_ratio As Variant) As Variant
+    OVS_OVERLAY_EFFECTIVE_UNBONDED_US_GET = Called("overlay_effective_unbonded", "us", "get", result, Array(required_in, old_slab_in, joints_ratio))
+End Function
+
+' What an old slab is worth under an unbonded overlay, and the overlay that follows.
+' required_mm: single slab required for the traffic to come (mm); more than 0 mm, at most 2000 mm
+' old_slab_mm: thickness of the old slab (mm); more than 0 mm, at most 2000 mm
+' joints_ratio: factor for joints and cracks left open: 1 none, about 0.9 at 200 a mile (1); at least 0.3 1, at most 1 1
+' Gives effective_mm (what the old slab is worth), overlay_mm (thickness of the overlay).
+Public Function OVS_OVERLAY_EFFECTIVE_UNBONDED_SI(ByVal required_mm As Variant, ByVal old_slab_mm As Variant, ByVal joints_ratio As Variant) As Variant
+    Dim x(0 To 2) As Double, y1 As Double, y2 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(required_mm, old_slab_mm, joints_ratio), "ddd", x) Then
+        status = dll_overlay_effective_unbonded_si(x(0), x(1), x(2), y1, y2, notes, msg, 0)
+        If status = 0 Then OVS_OVERLAY_EFFECTIVE_UNBONDED_SI = SideBySide(Array(y1, y2)) Else OVS_OVERLAY_EFFECTIVE_UNBONDED_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_OVERLAY_EFFECTIVE_UNBONDED_SI = Called("overlay_effective_unbonded", "si", "value", "", Array(required_mm, old_slab_mm, joints_ratio))
+End Function
+
+Public Function OVS_OVERLAY_EFFECTIVE_UNBONDED_SI_WHY(ByVal required_mm As Variant, ByVal old_slab_mm As Variant, ByVal joints_ratio As Variant) As Variant
+    OVS_OVERLAY_EFFECTIVE_UNBONDED_SI_WHY = Called("overlay_effective_unbonded", "si", "why", "", Array(required_mm, old_slab_mm, joints_ratio))
+End Function
+
+Public Function OVS_OVERLAY_EFFECTIVE_UNBONDED_SI_GET(ByVal result As Variant, ByVal required_mm As Variant, ByVal old_slab_mm As Variant, ByVal joints_ratio As Variant) As Variant
+    OVS_OVERLAY_EFFECTIVE_UNBONDED_SI_GET = Called("overlay_effective_unbonded", "si", "get", result, Array(required_mm, old_slab_mm, joints_ratio))
+End Function
+
+' The modulus of elasticity of normal-weight concrete from its compressive strength.
+' strength_psi: compressive strength f'c (psi); at least 1000 psi, at most 15000 psi
+' Gives modulus_psi (modulus of elasticity).
+Public Function OVS_CONCRETE_MODULUS_US(ByVal strength_psi As Variant) As Variant
+    Dim x(0 To 0) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(strength_psi), "d", x) Then
+        status = dll_concrete_modulus_us(x(0), y1, notes, msg, 0)
+        If status = 0 Then OVS_CONCRETE_MODULUS_US = y1 Else OVS_CONCRETE_MODULUS_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_CONCRETE_MODULUS_US = Called("concrete_modulus", "us", "value", "", Array(strength_psi))
+End Function
+
+Public Function OVS_CONCRETE_MODULUS_US_WHY(ByVal strength_psi As Variant) As Variant
+    OVS_CONCRETE_MODULUS_US_WHY = Called("concrete_modulus", "us", "why", "", Array(strength_psi))
+End Function
+
+Public Function OVS_CONCRETE_MODULUS_US_GET(ByVal result As Variant, ByVal strength_psi As Variant) As Variant
+    OVS_CONCRETE_MODULUS_US_GET = Called("concrete_modulus", "us", "get", result, Array(strength_psi))
+End Function
+
+' The modulus of elasticity of normal-weight concrete from its compressive strength.
+' strength_mpa: compressive strength f'c (MPa); at least 6.89475729317 MPa, at most 103.421359398 MPa
+' Gives modulus_mpa (modulus of elasticity).
+Public Function OVS_CONCRETE_MODULUS_SI(ByVal strength_mpa As Variant) As Variant
+    Dim x(0 To 0) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(strength_mpa), "d", x) Then
+        status = dll_concrete_modulus_si(x(0), y1, notes, msg, 0)
+        If status = 0 Then OVS_CONCRETE_MODULUS_SI = y1 Else OVS_CONCRETE_MODULUS_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_CONCRETE_MODULUS_SI = Called("concrete_modulus", "si", "value", "", Array(strength_mpa))
+End Function
+
+Public Function OVS_CONCRETE_MODULUS_SI_WHY(ByVal strength_mpa As Variant) As Variant
+    OVS_CONCRETE_MODULUS_SI_WHY = Called("concrete_modulus", "si", "why", "", Array(strength_mpa))
+End Function
+
+Public Function OVS_CONCRETE_MODULUS_SI_GET(ByVal result As Variant, ByVal strength_mpa As Variant) As Variant
+    OVS_CONCRETE_MODULUS_SI_GET = Called("concrete_modulus", "si", "get", result, Array(strength_mpa))
+End Function
+
+' The modulus of elasticity of concrete from its compressive strength and unit weight.
+' strength_psi: compressive strength f'c (psi); at least 1000 psi, at most 15000 psi
+' density_lb_per_ft3: unit weight (lb/ft3); at least 90 lb/ft3, at most 160 lb/ft3
+' Gives modulus_psi (modulus of elasticity).
+Public Function OVS_CONCRETE_MODULUS_BY_DENSITY_US(ByVal strength_psi As Variant, ByVal density_lb_per_ft3 As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(strength_psi, density_lb_per_ft3), "dd", x) Then
+        status = dll_concrete_modulus_by_density_us(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_CONCRETE_MODULUS_BY_DENSITY_US = y1 Else OVS_CONCRETE_MODULUS_BY_DENSITY_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_CONCRETE_MODULUS_BY_DENSITY_US = Called("concrete_modulus_by_density", "us", "value", "", Array(strength_psi, density_lb_per_ft3))
+End Function
+
+Public Function OVS_CONCRETE_MODULUS_BY_DENSITY_US_WHY(ByVal strength_psi As Variant, ByVal density_lb_per_ft3 As Variant) As Variant
+    OVS_CONCRETE_MODULUS_BY_DENSITY_US_WHY = Called("concrete_modulus_by_density", "us", "why", "", Array(strength_psi, density_lb_per_ft3))
+End Function
+
+Public Function OVS_CONCRETE_MODULUS_BY_DENSITY_US_GET(ByVal result As Variant, ByVal strength_psi As Variant, ByVal density_lb_per_ft3 As Variant) As Variant
+    OVS_CONCRETE_MODULUS_BY_DENSITY_US_GET = Called("concrete_modulus_by_density", "us", "get", result, Array(strength_psi, density_lb_per_ft3))
+End Function
+
+' The modulus of elasticity of concrete from its compressive strength and unit weight.
+' strength_mpa: compressive strength f'c (MPa); at least 6.89475729317 MPa, at most 103.421359398 MPa
+' density_kg_per_m3: unit weight (kg/m3); at least 1441.66170366 kg/m3, at most 2562.95413983 kg/m3
+' Gives modulus_mpa (modulus of elasticity).
+Public Function OVS_CONCRETE_MODULUS_BY_DENSITY_SI(ByVal strength_mpa As Variant, ByVal density_kg_per_m3 As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(strength_mpa, density_kg_per_m3), "dd", x) Then
+        status = dll_concrete_modulus_by_density_si(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_CONCRETE_MODULUS_BY_DENSITY_SI = y1 Else OVS_CONCRETE_MODULUS_BY_DENSITY_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_CONCRETE_MODULUS_BY_DENSITY_SI = Called("concrete_modulus_by_density", "si", "value", "", Array(strength_mpa, density_kg_per_m3))
+End Function
+
+Public Function OVS_CONCRETE_MODULUS_BY_DENSITY_SI_WHY(ByVal strength_mpa As Variant, ByVal density_kg_per_m3 As Variant) As Variant
+    OVS_CONCRETE_MODULUS_BY_DENSITY_SI_WHY = Called("concrete_modulus_by_density", "si", "why", "", Array(strength_mpa, density_kg_per_m3))
+End Function
+
+Public Function OVS_CONCRETE_MODULUS_BY_DENSITY_SI_GET(ByVal result As Variant, ByVal strength_mpa As Variant, ByVal density_kg_per_m3 As Variant) As Variant
+    OVS_CONCRETE_MODULUS_BY_DENSITY_SI_GET = Called("concrete_modulus_by_density", "si", "get", result, Array(strength_mpa, density_kg_per_m3))
+End Function
+
+' The modulus of rupture of normal-weight concrete from its compressive strength, by the building code or by the design of floors on ground.
+' strength_psi: compressive strength f'c (psi); at least 1000 psi, at most 15000 psi
+' formula: which formula; building code, 7.5 or floor design, 9
+' Gives rupture_psi (modulus of rupture).
+Public Function OVS_CONCRETE_RUPTURE_US(ByVal strength_psi As Variant, ByVal formula As Variant) As Variant
+    OVS_CONCRETE_RUPTURE_US = Called("concrete_rupture", "us", "value", "", Array(strength_psi, formula))
+End Function
+
+Public Function OVS_CONCRETE_RUPTURE_US_WHY(ByVal strength_psi As Variant, ByVal formula As Variant) As Variant
+    OVS_CONCRETE_RUPTURE_US_WHY = Called("concrete_rupture", "us", "why", "", Array(strength_psi, formula))
+End Function
+
+Public Function OVS_CONCRETE_RUPTURE_US_GET(ByVal result As Variant, ByVal strength_psi As Variant, ByVal formula As Variant) As Variant
+    OVS_CONCRETE_RUPTURE_US_GET = Called("concrete_rupture", "us", "get", result, Array(strength_psi, formula))
+End Function
+
+' The modulus of rupture of normal-weight concrete from its compressive strength, by the building code or by the design of floors on ground.
+' strength_mpa: compressive strength f'c (MPa); at least 6.89475729317 MPa, at most 103.421359398 MPa
+' formula: which formula; building code, 7.5 or floor design, 9
+' Gives rupture_mpa (modulus of rupture).
+Public Function OVS_CONCRETE_RUPTURE_SI(ByVal strength_mpa As Variant, ByVal formula As Variant) As Variant
+    OVS_CONCRETE_RUPTURE_SI = Called("concrete_rupture", "si", "value", "", Array(strength_mpa, formula))
+End Function
+
+Public Function OVS_CONCRETE_RUPTURE_SI_WHY(ByVal strength_mpa As Variant, ByVal formula As Variant) As Variant
+    OVS_CONCRETE_RUPTURE_SI_WHY = Called("concrete_rupture", "si", "why", "", Array(strength_mpa, formula))
+End Function
+
+Public Function OVS_CONCRETE_RUPTURE_SI_GET(ByVal result As Variant, ByVal strength_mpa As Variant, ByVal formula As Variant) As Variant
+    OVS_CONCRETE_RUPTURE_SI_GET = Called("concrete_rupture", "si", "get", result, Array(strength_mpa, formula))
+End Function
+
+' The modulus of subgrade reaction from the California bearing ratio, by a named source or the lowest of them.
+' bearing_ratio_percent: California bearing ratio (%); at least 2 %, at most 100 %
+' source: which correlation; FAA, Packard, IRC:58 or lowest
+' Gives subgrade_pci (modulus of subgrade reaction k).
+Public Function OVS_SUBGRADE_FROM_BEARING_RATIO_US(ByVal bearing_ratio_percent As Variant, ByVal source As Variant) As Variant
+    OVS_SUBGRADE_FROM_BEARING_RATIO_US = Called("subgrade_from_bearing_ratio", "us", "value", "", Array(bearing_ratio_percent, source))
+End Function
+
+Public Function OVS_SUBGRADE_FROM_BEARING_RATIO_US_WHY(ByVal bearing_ratio_percent As Variant, ByVal source As Variant) As Variant
+    OVS_SUBGRADE_FROM_BEARING_RATIO_US_WHY = Called("subgrade_from_bearing_ratio", "us", "why", "", Array(bearing_ratio_percent, source))
+End Function
+
+Public Function OVS_SUBGRADE_FROM_BEARING_RATIO_US_GET(ByVal result As Variant, ByVal bearing_ratio_percent As Variant, ByVal source As Variant) As Variant
+    OVS_SUBGRADE_FROM_BEARING_RATIO_US_GET = Called("subgrade_from_bearing_ratio", "us", "get", result, Array(bearing_ratio_percent, source))
+End Function
+
+' The modulus of subgrade reaction from the California bearing ratio, by a named source or the lowest of them.
+' bearing_ratio_percent: California bearing ratio (%); at least 2 %, at most 100 %
+' source: which correlation; FAA, Packard, IRC:58 or lowest
+' Gives subgrade_mpa_per_m (modulus of subgrade reaction k).
+Public Function OVS_SUBGRADE_FROM_BEARING_RATIO_SI(ByVal bearing_ratio_percent As Variant, ByVal source As Variant) As Variant
+    OVS_SUBGRADE_FROM_BEARING_RATIO_SI = Called("subgrade_from_bearing_ratio", "si", "value", "", Array(bearing_ratio_percent, source))
+End Function
+
+Public Function OVS_SUBGRADE_FROM_BEARING_RATIO_SI_WHY(ByVal bearing_ratio_percent As Variant, ByVal source As Variant) As Variant
+    OVS_SUBGRADE_FROM_BEARING_RATIO_SI_WHY = Called("subgrade_from_bearing_ratio", "si", "why", "", Array(bearing_ratio_percent, source))
+End Function
+
+Public Function OVS_SUBGRADE_FROM_BEARING_RATIO_SI_GET(ByVal result As Variant, ByVal bearing_ratio_percent As Variant, ByVal source As Variant) As Variant
+    OVS_SUBGRADE_FROM_BEARING_RATIO_SI_GET = Called("subgrade_from_bearing_ratio", "si", "get", result, Array(bearing_ratio_percent, source))
+End Function
+
+' The modulus of subgrade reaction from the resilient modulus of the soil.
+' resilient_psi: resilient modulus of the soil (psi); at least 500 psi, at most 38000 psi
+' Gives subgrade_pci (modulus of subgrade reaction k).
+Public Function OVS_SUBGRADE_FROM_RESILIENT_US(ByVal resilient_psi As Variant) As Variant
+    Dim x(0 To 0) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(resilient_psi), "d", x) Then
+        status = dll_subgrade_from_resilient_us(x(0), y1, notes, msg, 0)
+        If status = 0 Then OVS_SUBGRADE_FROM_RESILIENT_US = y1 Else OVS_SUBGRADE_FROM_RESILIENT_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_SUBGRADE_FROM_RESILIENT_US = Called("subgrade_from_resilient", "us", "value", "", Array(resilient_psi))
+End Function
+
+Public Function OVS_SUBGRADE_FROM_RESILIENT_US_WHY(ByVal resilient_psi As Variant) As Variant
+    OVS_SUBGRADE_FROM_RESILIENT_US_WHY = Called("subgrade_from_resilient", "us", "why", "", Array(resilient_psi))
+End Function
+
+Public Function OVS_SUBGRADE_FROM_RESILIENT_US_GET(ByVal result As Variant, ByVal resilient_psi As Variant) As Variant
+    OVS_SUBGRADE_FROM_RESILIENT_US_GET = Called("subgrade_from_resilient", "us", "get", result, Array(resilient_psi))
+End Function
+
+' The modulus of subgrade reaction from the resilient modulus of the soil.
+' resilient_mpa: resilient modulus of the soil (MPa); at least 3.44737864658 MPa, at most 262.00077714 MPa
+' Gives subgrade_mpa_per_m (modulus of subgrade reaction k).
+Public Function OVS_SUBGRADE_FROM_RESILIENT_SI(ByVal resilient_mpa As Variant) As Variant
+    Dim x(0 To 0) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(resilient_mpa), "d", x) Then
+        status = dll_subgrade_from_resilient_si(x(0), y1, notes, msg, 0)
+        If status = 0 Then OVS_SUBGRADE_FROM_RESILIENT_SI = y1 Else OVS_SUBGRADE_FROM_RESILIENT_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_SUBGRADE_FROM_RESILIENT_SI = Called("subgrade_from_resilient", "si", "value", "", Array(resilient_mpa))
+End Function
+
+Public Function OVS_SUBGRADE_FROM_RESILIENT_SI_WHY(ByVal resilient_mpa As Variant) As Variant
+    OVS_SUBGRADE_FROM_RESILIENT_SI_WHY = Called("subgrade_from_resilient", "si", "why", "", Array(resilient_mpa))
+End Function
+
+Public Function OVS_SUBGRADE_FROM_RESILIENT_SI_GET(ByVal result As Variant, ByVal resilient_mpa As Variant) As Variant
+    OVS_SUBGRADE_FROM_RESILIENT_SI_GET = Called("subgrade_from_resilient", "si", "get", result, Array(resilient_mpa))
+End Function
+
+' The modulus of subgrade reaction by what heel and bar say, by the kind of soil, or over an old slab.
+' soil: what the slab rests on; soft, medium, firm, silt and clay, sand with silt or clay, clean sand and gravel, cement-treated subbase or old slab
+' Gives least_pci (lower end: the one to take), greatest_pci (upper end).
+Public Function OVS_SUBGRADE_FROM_SOIL_US(ByVal soil As Variant) As Variant
+    OVS_SUBGRADE_FROM_SOIL_US = Called("subgrade_from_soil", "us", "value", "", Array(soil))
+End Function
+
+Public Function OVS_SUBGRADE_FROM_SOIL_US_WHY(ByVal soil As Variant) As Variant
+    OVS_SUBGRADE_FROM_SOIL_US_WHY = Called("subgrade_from_soil", "us", "why", "", Array(soil))
+End Function
+
+Public Function OVS_SUBGRADE_FROM_SOIL_US_GET(ByVal result As Variant, ByVal soil As Variant) As Variant
+    OVS_SUBGRADE_FROM_SOIL_US_GET = Called("subgrade_from_soil", "us", "get", result, Array(soil))
+End Function
+
+' The modulus of subgrade reaction by what heel and bar say, by the kind of soil, or over an old slab.
+' soil: what the slab rests on; soft, medium, firm, silt and clay, sand with silt or clay, clean sand and gravel, cement-treated subbase or old slab
+' Gives least_mpa_per_m (lower end: the one to take), greatest_mpa_per_m (upper end).
+Public Function OVS_SUBGRADE_FROM_SOIL_SI(ByVal soil As Variant) As Variant
+    OVS_SUBGRADE_FROM_SOIL_SI = Called("subgrade_from_soil", "si", "value", "", Array(soil))
+End Function
+
+Public Function OVS_SUBGRADE_FROM_SOIL_SI_WHY(ByVal soil As Variant) As Variant
+    OVS_SUBGRADE_FROM_SOIL_SI_WHY = Called("subgrade_from_soil", "si", "why", "", Array(soil))
+End Function
+
+Public Function OVS_SUBGRADE_FROM_SOIL_SI_GET(ByVal result As Variant, ByVal soil As Variant) As Variant
+    OVS_SUBGRADE_FROM_SOIL_SI_GET = Called("subgrade_from_soil", "si", "get", result, Array(soil))
+End Function
+
+' The modulus of subgrade reaction on top of a subbase.
+' subgrade_pci: modulus of subgrade reaction under the subbase (pci); at least 50 pci, at most 300 pci
+' thickness_in: thickness of the subbase (in); at least 4 in, at most 12 in
+' kind: what the subbase is; granular or cement-treated
+' Gives top_pci (modulus of subgrade reaction on top).
+Public Function OVS_SUBGRADE_WITH_SUBBASE_US(ByVal subgrade_pci As Variant, ByVal thickness_in As Variant, ByVal kind As Variant) As Variant
+    OVS_SUBGRADE_WITH_SUBBASE_US = Called("subgrade_with_subbase", "us", "value", "", Array(subgrade_pci, thickness_in, kind))
+End Function
+
+Public Function OVS_SUBGRADE_WITH_SUBBASE_US_WHY(ByVal subgrade_pci As Variant, ByVal thickness_in As Variant, ByVal kind As Variant) As Variant
+    OVS_SUBGRADE_WITH_SUBBASE_US_WHY = Called("subgrade_with_subbase", "us", "why", "", Array(subgrade_pci, thickness_in, kind))
+End Function
+
+Public Function OVS_SUBGRADE_WITH_SUBBASE_US_GET(ByVal result As Variant, ByVal subgrade_pci As Variant, ByVal thickness_in As Variant, ByVal kind As Variant) As Variant
+    OVS_SUBGRADE_WITH_SUBBASE_US_GET = Called("subgrade_with_subbase", "us", "get", result, Array(subgrade_pci, thickness_in, kind))
+End Function
+
+' The modulus of subgrade reaction on top of a subbase.
+' subgrade_mpa_per_m: modulus of subgrade reaction under the subbase (MPa/m); at least 13.5723568763 MPa/m, at most 81.4341412579 MPa/m
+' thickness_mm: thickness of the subbase (mm); at least 101.6 mm, at most 304.8 mm
+' kind: what the subbase is; granular or cement-treated
+' Gives top_mpa_per_m (modulus of subgrade reaction on top).
+Public Function OVS_SUBGRADE_WITH_SUBBASE_SI(ByVal subgrade_mpa_per_m As Variant, ByVal thickness_mm As Variant, ByVal kind As Variant) As Variant
+    OVS_SUBGRADE_WITH_SUBBASE_SI = Called("subgrade_with_subbase", "si", "value", "", Array(subgrade_mpa_per_m, thickness_mm, kind))
+End Function
+
+Public Function OVS_SUBGRADE_WITH_SUBBASE_SI_WHY(ByVal subgrade_mpa_per_m As Variant, ByVal thickness_mm As Variant, ByVal kind As Variant) As Variant
+    OVS_SUBGRADE_WITH_SUBBASE_SI_WHY = Called("subgrade_with_subbase", "si", "why", "", Array(subgrade_mpa_per_m, thickness_mm, kind))
+End Function
+
+Public Function OVS_SUBGRADE_WITH_SUBBASE_SI_GET(ByVal result As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal thickness_mm As Variant, ByVal kind As Variant) As Variant
+    OVS_SUBGRADE_WITH_SUBBASE_SI_GET = Called("subgrade_with_subbase", "si", "get", result, Array(subgrade_mpa_per_m, thickness_mm, kind))
+End Function
+
+' The radius of relative stiffness of a slab on its subgrade: how far a load is felt.
+' thickness_in: thickness of the slab (in); more than 0 in, at most 78.7401574803 in
+' modulus_psi: modulus of elasticity of the concrete (psi); at least 14503.773773 psi, at most 14503773.773 psi
+' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
+' subgrade_pci: subgrade reaction k (pci); at least 5 pci, at most 2000 pci
+' Gives stiffness_in (radius of relative stiffness).
+Public Function OVS_STIFFNESS_RADIUS_US(ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant) As Variant
+    Dim x(0 To 3) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(thickness_in, modulus_psi, poisson_ratio, subgrade_pci), "dddd", x) Then
+        status = dll_stiffness_radius_us(x(0), x(1), x(2), x(3), y1, notes, msg, 0)
+        If status = 0 Then OVS_STIFFNESS_RADIUS_US = y1 Else OVS_STIFFNESS_RADIUS_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_STIFFNESS_RADIUS_US = Called("stiffness_radius", "us", "value", "", Array(thickness_in, modulus_psi, poisson_ratio, subgrade_pci))
+End Function
+
+Public Function OVS_STIFFNESS_RADIUS_US_WHY(ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant) As Variant
+    OVS_STIFFNESS_RADIUS_US_WHY = Called("stiffness_radius", "us", "why", "", Array(thickness_in, modulus_psi, poisson_ratio, subgrade_pci))
+End Function
+
+Public Function OVS_STIFFNESS_RADIUS_US_GET(ByVal result As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant) As Variant
+    OVS_STIFFNESS_RADIUS_US_GET = Called("stiffness_radius", "us", "get", result, Array(thickness_in, modulus_psi, poisson_ratio, subgrade_pci))
+End Function
+
+' The radius of relative stiffness of a slab on its subgrade: how far a load is felt.
+' thickness_mm: thickness of the slab (mm); more than 0 mm, at most 2000 mm
+' modulus_mpa: modulus of elasticity of the concrete (MPa); at least 100 MPa, at most 100000 MPa
+' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
+' subgrade_mpa_per_m: subgrade reaction k (MPa/m); at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m
+' Gives stiffness_mm (radius of relative stiffness).
+Public Function OVS_STIFFNESS_RADIUS_SI(ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant) As Variant
+    Dim x(0 To 3) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m), "dddd", x) Then
+        status = dll_stiffness_radius_si(x(0), x(1), x(2), x(3), y1, notes, msg, 0)
+        If status = 0 Then OVS_STIFFNESS_RADIUS_SI = y1 Else OVS_STIFFNESS_RADIUS_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_STIFFNESS_RADIUS_SI = Called("stiffness_radius", "si", "value", "", Array(thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m))
+End Function
+
+Public Function OVS_STIFFNESS_RADIUS_SI_WHY(ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant) As Variant
+    OVS_STIFFNESS_RADIUS_SI_WHY = Called("stiffness_radius", "si", "why", "", Array(thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m))
+End Function
+
+Public Function OVS_STIFFNESS_RADIUS_SI_GET(ByVal result As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant) As Variant
+    OVS_STIFFNESS_RADIUS_SI_GET = Called("stiffness_radius", "si", "get", result, Array(thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m))
+End Function
+
+' The radius of the circle that carries a load at its contact pressure.
+' load_lbf: load of one wheel or post (lbf); more than 0 lbf, at most 2248089.431 lbf
+' pressure_psi: contact pressure (psi); at least 0.14503773773 psi, at most 14503.773773 psi
+' Gives radius_in (radius of the contact).
+Public Function OVS_CONTACT_RADIUS_US(ByVal load_lbf As Variant, ByVal pressure_psi As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(load_lbf, pressure_psi), "dd", x) Then
+        status = dll_contact_radius_us(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_CONTACT_RADIUS_US = y1 Else OVS_CONTACT_RADIUS_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_CONTACT_RADIUS_US = Called("contact_radius", "us", "value", "", Array(load_lbf, pressure_psi))
+End Function
+
+Public Function OVS_CONTACT_RADIUS_US_WHY(ByVal load_lbf As Variant, ByVal pressure_psi As Variant) As Variant
+    OVS_CONTACT_RADIUS_US_WHY = Called("contact_radius", "us", "why", "", Array(load_lbf, pressure_psi))
+End Function
+
+Public Function OVS_CONTACT_RADIUS_US_GET(ByVal result As Variant, ByVal load_lbf As Variant, ByVal pressure_psi As Variant) As Variant
+    OVS_CONTACT_RADIUS_US_GET = Called("contact_radius", "us", "get", result, Array(load_lbf, pressure_psi))
+End Function
+
+' The radius of the circle that carries a load at its contact pressure.
+' load_kn: load of one wheel or post (kN); more than 0 kN, at most 10000 kN
+' pressure_kpa: contact pressure (kPa); at least 1 kPa, at most 100000 kPa
+' Gives radius_mm (radius of the contact).
+Public Function OVS_CONTACT_RADIUS_SI(ByVal load_kn As Variant, ByVal pressure_kpa As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(load_kn, pressure_kpa), "dd", x) Then
+        status = dll_contact_radius_si(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_CONTACT_RADIUS_SI = y1 Else OVS_CONTACT_RADIUS_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_CONTACT_RADIUS_SI = Called("contact_radius", "si", "value", "", Array(load_kn, pressure_kpa))
+End Function
+
+Public Function OVS_CONTACT_RADIUS_SI_WHY(ByVal load_kn As Variant, ByVal pressure_kpa As Variant) As Variant
+    OVS_CONTACT_RADIUS_SI_WHY = Called("contact_radius", "si", "why", "", Array(load_kn, pressure_kpa))
+End Function
+
+Public Function OVS_CONTACT_RADIUS_SI_GET(ByVal result As Variant, ByVal load_kn As Variant, ByVal pressure_kpa As Variant) As Variant
+    OVS_CONTACT_RADIUS_SI_GET = Called("contact_radius", "si", "get", result, Array(load_kn, pressure_kpa))
+End Function
+
+' The radius of the one circle that stands for dual tyres.
+' load_lbf: load of one of the two tyres (lbf); more than 0 lbf, at most 2248089.431 lbf
+' pressure_psi: contact pressure (psi); at least 0.14503773773 psi, at most 14503.773773 psi
+' spacing_in: middle to middle of the two tyres (in); at least 1.96850393701 in, at most 78.7401574803 in
+' Gives radius_in (radius of the circle).
+Public Function OVS_CONTACT_RADIUS_DUAL_US(ByVal load_lbf As Variant, ByVal pressure_psi As Variant, ByVal spacing_in As Variant) As Variant
+    Dim x(0 To 2) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(load_lbf, pressure_psi, spacing_in), "ddd", x) Then
+        status = dll_contact_radius_dual_us(x(0), x(1), x(2), y1, notes, msg, 0)
+        If status = 0 Then OVS_CONTACT_RADIUS_DUAL_US = y1 Else OVS_CONTACT_RADIUS_DUAL_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_CONTACT_RADIUS_DUAL_US = Called("contact_radius_dual", "us", "value", "", Array(load_lbf, pressure_psi, spacing_in))
+End Function
+
+Public Function OVS_CONTACT_RADIUS_DUAL_US_WHY(ByVal load_lbf As Variant, ByVal pressure_psi As Variant, ByVal spacing_in As Variant) As Variant
+    OVS_CONTACT_RADIUS_DUAL_US_WHY = Called("contact_radius_dual", "us", "why", "", Array(load_lbf, pressure_psi, spacing_in))
+End Function
+
+Public Function OVS_CONTACT_RADIUS_DUAL_US_GET(ByVal result As Variant, ByVal load_lbf As Variant, ByVal pressure_psi As Variant, ByVal spacing_in As Variant) As Variant
+    OVS_CONTACT_RADIUS_DUAL_US_GET = Called("contact_radius_dual", "us", "get", result, Array(load_lbf, pressure_psi, spacing_in))
+End Function
+
+' The radius of the one circle that stands for dual tyres.
+' load_kn: load of one of the two tyres (kN); more than 0 kN, at most 10000 kN
+' pressure_kpa: contact pressure (kPa); at least 1 kPa, at most 100000 kPa
+' spacing_mm: middle to middle of the two tyres (mm); at least 50 mm, at most 2000 mm
+' Gives radius_mm (radius of the circle).
+Public Function OVS_CONTACT_RADIUS_DUAL_SI(ByVal load_kn As Variant, ByVal pressure_kpa As Variant, ByVal spacing_mm As Variant) As Variant
+    Dim x(0 To 2) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(load_kn, pressure_kpa, spacing_mm), "ddd", x) Then
+        status = dll_contact_radius_dual_si(x(0), x(1), x(2), y1, notes, msg, 0)
+        If status = 0 Then OVS_CONTACT_RADIUS_DUAL_SI = y1 Else OVS_CONTACT_RADIUS_DUAL_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_CONTACT_RADIUS_DUAL_SI = Called("contact_radius_dual", "si", "value", "", Array(load_kn, pressure_kpa, spacing_mm))
+End Function
+
+Public Function OVS_CONTACT_RADIUS_DUAL_SI_WHY(ByVal load_kn As Variant, ByVal pressure_kpa As Variant, ByVal spacing_mm As Variant) As Variant
+    OVS_CONTACT_RADIUS_DUAL_SI_WHY = Called("contact_radius_dual", "si", "why", "", Array(load_kn, pressure_kpa, spacing_mm))
+End Function
+
+Public Function OVS_CONTACT_RADIUS_DUAL_SI_GET(ByVal result As Variant, ByVal load_kn As Variant, ByVal pressure_kpa As Variant, ByVal spacing_mm As Variant) As Variant
+    OVS_CONTACT_RADIUS_DUAL_SI_GET = Called("contact_radius_dual", "si", "get", result, Array(load_kn, pressure_kpa, spacing_mm))
+End Function
+
+' Westergaard's equivalent radius, which mends the stress right under a small contact.
+' radius_in: radius of the contact (in); at least 0.0393700787402 in, at most 196.850393701 in
+' thickness_in: thickness of the slab (in); more than 0 in, at most 78.7401574803 in
+' Gives equivalent_in (equivalent radius).
+Public Function OVS_EQUIVALENT_RADIUS_US(ByVal radius_in As Variant, ByVal thickness_in As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(radius_in, thickness_in), "dd", x) Then
+        status = dll_equivalent_radius_us(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_EQUIVALENT_RADIUS_US = y1 Else OVS_EQUIVALENT_RADIUS_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_EQUIVALENT_RADIUS_US = Called("equivalent_radius", "us", "value", "", Array(radius_in, thickness_in))
+End Function
+
+Public Function OVS_EQUIVALENT_RADIUS_US_WHY(ByVal radius_in As Variant, ByVal thickness_in As Variant) As Variant
+    OVS_EQUIVALENT_RADIUS_US_WHY = Called("equivalent_radius", "us", "why", "", Array(radius_in, thickness_in))
+End Function
+
+Public Function OVS_EQUIVALENT_RADIUS_US_GET(ByVal result As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant) As Variant
+    OVS_EQUIVALENT_RADIUS_US_GET = Called("equivalent_radius", "us", "get", result, Array(radius_in, thickness_in))
+End Function
+
+' Westergaard's equivalent radius, which mends the stress right under a small contact.
+' radius_mm: radius of the contact (mm); at least 1 mm, at most 5000 mm
+' thickness_mm: thickness of the slab (mm); more than 0 mm, at most 2000 mm
+' Gives equivalent_mm (equivalent radius).
+Public Function OVS_EQUIVALENT_RADIUS_SI(ByVal radius_mm As Variant, ByVal thickness_mm As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(radius_mm, thickness_mm), "dd", x) Then
+        status = dll_equivalent_radius_si(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_EQUIVALENT_RADIUS_SI = y1 Else OVS_EQUIVALENT_RADIUS_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_EQUIVALENT_RADIUS_SI = Called("equivalent_radius", "si", "value", "", Array(radius_mm, thickness_mm))
+End Function
+
+Public Function OVS_EQUIVALENT_RADIUS_SI_WHY(ByVal radius_mm As Variant, ByVal thickness_mm As Variant) As Variant
+    OVS_EQUIVALENT_RADIUS_SI_WHY = Called("equivalent_radius", "si", "why", "", Array(radius_mm, thickness_mm))
+End Function
+
+Public Function OVS_EQUIVALENT_RADIUS_SI_GET(ByVal result As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant) As Variant
+    OVS_EQUIVALENT_RADIUS_SI_GET = Called("equivalent_radius", "si", "get", result, Array(radius_mm, thickness_mm))
+End Function
+
+' Stress and deflection under a load far from every edge, by Westergaard's equations of 1926.
+' load_lbf: load of one wheel or post (lbf); more than 0 lbf, at most 2248089.431 lbf
+' radius_in: contact radius, at most the radius of relative stiffness (in); at least 0.0393700787402 in, at most 196.850393701 in
+' thickness_in: thickness of the slab (in); more than 0 in, at most 78.7401574803 in
+' modulus_psi: modulus of elasticity of the concrete (psi); at least 14503.773773 psi, at most 14503773.773 psi
+' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
+' subgrade_pci: subgrade reaction k (pci); at least 5 pci, at most 2000 pci
+' Gives stress_psi (greatest tensile stress), deflection_in (settlement under the load), stiffness_in (radius of relative stiffness).
+Public Function OVS_INTERIOR_LOAD_US(ByVal load_lbf As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant) As Variant
+    Dim x(0 To 5) As Double, y1 As Double, y2 As Double, y3 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(load_lbf, radius_in, thickness_in, modulus_psi, poisson_ratio, subgrade_pci), "dddddd", x) Then
+        status = dll_interior_load_us(x(0), x(1), x(2), x(3), x(4), x(5), y1, y2, y3, notes, msg, 0)
+        If status = 0 Then OVS_INTERIOR_LOAD_US = SideBySide(Array(y1, y2, y3)) Else OVS_INTERIOR_LOAD_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_INTERIOR_LOAD_US = Called("interior_load", "us", "value", "", Array(load_lbf, radius_in, thickness_in, modulus_psi, poisson_ratio, subgrade_pci))
+End Function
+
+Public Function OVS_INTERIOR_LOAD_US_WHY(ByVal load_lbf As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant) As Variant
+    OVS_INTERIOR_LOAD_US_WHY = Called("interior_load", "us", "why", "", Array(load_lbf, radius_in, thickness_in, modulus_psi, poisson_ratio, subgrade_pci))
+End Function
+
+Public Function OVS_INTERIOR_LOAD_US_GET(ByVal result As Variant, ByVal load_lbf As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant) As Variant
+    OVS_INTERIOR_LOAD_US_GET = Called("interior_load", "us", "get", result, Array(load_lbf, radius_in, thickness_in, modulus_psi, poisson_ratio, subgrade_pci))
+End Function
+
+' Stress and deflection under a load far from every edge, by Westergaard's equations of 1926.
+' load_kn: load of one wheel or post (kN); more than 0 kN, at most 10000 kN
+' radius_mm: contact radius, at most the radius of relative stiffness (mm); at least 1 mm, at most 5000 mm
+' thickness_mm: thickness of the slab (mm); more than 0 mm, at most 2000 mm
+' modulus_mpa: modulus of elasticity of the concrete (MPa); at least 100 MPa, at most 100000 MPa
+' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
+' subgrade_mpa_per_m: subgrade reaction k (MPa/m); at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m
+' Gives stress_mpa (greatest tensile stress), deflection_mm (settlement under the load), stiffness_mm (radius of relative stiffness).
+Public Function OVS_INTERIOR_LOAD_SI(ByVal load_kn As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant) As Variant
+    Dim x(0 To 5) As Double, y1 As Double, y2 As Double, y3 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(load_kn, radius_mm, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m), "dddddd", x) Then
+        status = dll_interior_load_si(x(0), x(1), x(2), x(3), x(4), x(5), y1, y2, y3, notes, msg, 0)
+        If status = 0 Then OVS_INTERIOR_LOAD_SI = SideBySide(Array(y1, y2, y3)) Else OVS_INTERIOR_LOAD_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_INTERIOR_LOAD_SI = Called("interior_load", "si", "value", "", Array(load_kn, radius_mm, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m))
+End Function
+
+Public Function OVS_INTERIOR_LOAD_SI_WHY(ByVal load_kn As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant) As Variant
+    OVS_INTERIOR_LOAD_SI_WHY = Called("interior_load", "si", "why", "", Array(load_kn, radius_mm, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m))
+End Function
+
+Public Function OVS_INTERIOR_LOAD_SI_GET(ByVal result As Variant, ByVal load_kn As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant) As Variant
+    OVS_INTERIOR_LOAD_SI_GET = Called("interior_load", "si", "get", result, Array(load_kn, radius_mm, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m))
+End Function
+
+' Stress and deflection under a load at a free edge far from corners, by Westergaard's equations of 1948 for a circle or a semicircle.
+' load_lbf: load of one wheel or post (lbf); more than 0 lbf, at most 2248089.431 lbf
+' radius_in: contact radius, at most the radius of relative stiffness (in); at least 0.0393700787402 in, at most 196.850393701 in
+' thickness_in: thickness of the slab (in); more than 0 in, at most 78.7401574803 in
+' modulus_psi: modulus of elasticity of the concrete (psi); at least 14503.773773 psi, at most 14503773.773 psi
+' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
+' subgrade_pci: subgrade reaction k (pci); at least 5 pci, at most 2000 pci
+' footprint: shape of the contact; the radius is that shape's own; circle or semicircle
+' Gives stress_psi (greatest tensile stress), deflection_in (settlement under the load), stiffness_in (radius of relative stiffness).
+Public Function OVS_EDGE_LOAD_US(ByVal load_lbf As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant, ByVal footprint As Variant) As Variant
+    OVS_EDGE_LOAD_US = Called("edge_load", "us", "value", "", Array(load_lbf, radius_in, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, footprint))
+End Function
+
+Public Function OVS_EDGE_LOAD_US_WHY(ByVal load_lbf As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant, ByVal footprint As Variant) As Variant
+    OVS_EDGE_LOAD_US_WHY = Called("edge_load", "us", "why", "", Array(load_lbf, radius_in, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, footprint))
+End Function
+
+Public Function OVS_EDGE_LOAD_US_GET(ByVal result As Variant, ByVal load_lbf As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant, ByVal footprint As Variant) As Variant
+    OVS_EDGE_LOAD_US_GET = Called("edge_load", "us", "get", result, Array(load_lbf, radius_in, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, footprint))
+End Function
+
+' Stress and deflection under a load at a free edge far from corners, by Westergaard's equations of 1948 for a circle or a semicircle.
+' load_kn: load of one wheel or post (kN); more than 0 kN, at most 10000 kN
+' radius_mm: contact radius, at most the radius of relative stiffness (mm); at least 1 mm, at most 5000 mm
+' thickness_mm: thickness of the slab (mm); more than 0 mm, at most 2000 mm
+' modulus_mpa: modulus of elasticity of the concrete (MPa); at least 100 MPa, at most 100000 MPa
+' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
+' subgrade_mpa_per_m: subgrade reaction k (MPa/m); at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m
+' footprint: shape of the contact; the radius is that shape's own; circle or semicircle
+' Gives stress_mpa (greatest tensile stress), deflection_mm (settlement under the load), stiffness_mm (radius of relative stiffness).
+Public Function OVS_EDGE_LOAD_SI(ByVal load_kn As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal footprint As Variant) As Variant
+    OVS_EDGE_LOAD_SI = Called("edge_load", "si", "value", "", Array(load_kn, radius_mm, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, footprint))
+End Function
+
+Public Function OVS_EDGE_LOAD_SI_WHY(ByVal load_kn As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal footprint As Variant) As Variant
+    OVS_EDGE_LOAD_SI_WHY = Called("edge_load", "si", "why", "", Array(load_kn, radius_mm, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, footprint))
+End Function
+
+Public Function OVS_EDGE_LOAD_SI_GET(ByVal result As Variant, ByVal load_kn As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal footprint As Variant) As Variant
+    OVS_EDGE_LOAD_SI_GET = Called("edge_load", "si", "get", result, Array(load_kn, radius_mm, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, footprint))
+End Function
+
+' Stress under a load at a free edge far from corners, by Westergaard's equation of 1926; the forms of 1948 give a quarter to a half more.
+' load_lbf: load of one wheel or post (lbf); more than 0 lbf, at most 2248089.431 lbf
+' radius_in: contact radius, at most the radius of relative stiffness (in); at least 0.0393700787402 in, at most 196.850393701 in
+' thickness_in: thickness of the slab (in); more than 0 in, at most 78.7401574803 in
+' modulus_psi: modulus of elasticity of the concrete (psi); at least 14503.773773 psi, at most 14503773.773 psi
+' subgrade_pci: subgrade reaction k (pci); at least 5 pci, at most 2000 pci
+' Gives stress_psi (greatest tensile stress).
+Public Function OVS_EDGE_LOAD_1926_US(ByVal load_lbf As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal subgrade_pci As Variant) As Variant
+    Dim x(0 To 4) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(load_lbf, radius_in, thickness_in, modulus_psi, subgrade_pci), "ddddd", x) Then
+        status = dll_edge_load_1926_us(x(0), x(1), x(2), x(3), x(4), y1, notes, msg, 0)
+        If status = 0 Then OVS_EDGE_LOAD_1926_US = y1 Else OVS_EDGE_LOAD_1926_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_EDGE_LOAD_1926_US = Called("edge_load_1926", "us", "value", "", Array(load_lbf, radius_in, thickness_in, modulus_psi, subgrade_pci))
+End Function
+
+Public Function OVS_EDGE_LOAD_1926_US_WHY(ByVal load_lbf As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal subgrade_pci As Variant) As Variant
+    OVS_EDGE_LOAD_1926_US_WHY = Called("edge_load_1926", "us", "why", "", Array(load_lbf, radius_in, thickness_in, modulus_psi, subgrade_pci))
+End Function
+
+Public Function OVS_EDGE_LOAD_1926_US_GET(ByVal result As Variant, ByVal load_lbf As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal subgrade_pci As Variant) As Variant
+    OVS_EDGE_LOAD_1926_US_GET = Called("edge_load_1926", "us", "get", result, Array(load_lbf, radius_in, thickness_in, modulus_psi, subgrade_pci))
+End Function
+
+' Stress under a load at a free edge far from corners, by Westergaard's equation of 1926; the forms of 1948 give a quarter to a half more.
+' load_kn: load of one wheel or post (kN); more than 0 kN, at most 10000 kN
+' radius_mm: contact radius, at most the radius of relative stiffness (mm); at least 1 mm, at most 5000 mm
+' thickness_mm: thickness of the slab (mm); more than 0 mm, at most 2000 mm
+' modulus_mpa: modulus of elasticity of the concrete (MPa); at least 100 MPa, at most 100000 MPa
+' subgrade_mpa_per_m: subgrade reaction k (MPa/m); at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m
+' Gives stress_mpa (greatest tensile stress).
+Public Function OVS_EDGE_LOAD_1926_SI(ByVal load_kn As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal subgrade_mpa_per_m As Variant) As Variant
+    Dim x(0 To 4) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(load_kn, radius_mm, thickness_mm, modulus_mpa, subgrade_mpa_per_m), "ddddd", x) Then
+        status = dll_edge_load_1926_si(x(0), x(1), x(2), x(3), x(4), y1, notes, msg, 0)
+        If status = 0 Then OVS_EDGE_LOAD_1926_SI = y1 Else OVS_EDGE_LOAD_1926_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_EDGE_LOAD_1926_SI = Called("edge_load_1926", "si", "value", "", Array(load_kn, radius_mm, thickness_mm, modulus_mpa, subgrade_mpa_per_m))
+End Function
+
+Public Function OVS_EDGE_LOAD_1926_SI_WHY(ByVal load_kn As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal subgrade_mpa_per_m As Variant) As Variant
+    OVS_EDGE_LOAD_1926_SI_WHY = Called("edge_load_1926", "si", "why", "", Array(load_kn, radius_mm, thickness_mm, modulus_mpa, subgrade_mpa_per_m))
+End Function
+
+Public Function OVS_EDGE_LOAD_1926_SI_GET(ByVal result As Variant, ByVal load_kn As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal subgrade_mpa_per_m As Variant) As Variant
+    OVS_EDGE_LOAD_1926_SI_GET = Called("edge_load_1926", "si", "get", result, Array(load_kn, radius_mm, thickness_mm, modulus_mpa, subgrade_mpa_per_m))
+End Function
+
+' Stress and deflection under a load in a corner, by Westergaard or by Ioannides.
+' load_lbf: load of one wheel or post (lbf); more than 0 lbf, at most 2248089.431 lbf
+' radius_in: contact radius, at most the radius of relative stiffness (in); at least 0.0393700787402 in, at most 196.850393701 in
+' thickness_in: thickness of the slab (in); more than 0 in, at most 78.7401574803 in
+' modulus_psi: modulus of elasticity of the concrete (psi); at least 14503.773773 psi, at most 14503773.773 psi
+' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
+' subgrade_pci: subgrade reaction k (pci); at least 5 pci, at most 2000 pci
+' formula: which formula; Westergaard 1926 or Ioannides 1985
+' Gives stress_psi (greatest tensile stress), deflection_in (settlement under the load), stiffness_in (radius of relative stiffness).
+Public Function OVS_CORNER_LOAD_US(ByVal load_lbf As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant, ByVal formula As Variant) As Variant
+    OVS_CORNER_LOAD_US = Called("corner_load", "us", "value", "", Array(load_lbf, radius_in, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, formula))
+End Function
+
+Public Function OVS_CORNER_LOAD_US_WHY(ByVal load_lbf As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant, ByVal formula As Variant) As Variant
+    OVS_CORNER_LOAD_US_WHY = Called("corner_load", "us", "why", "", Array(load_lbf, radius_in, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, formula))
+End Function
+
+Public Function OVS_CORNER_LOAD_US_GET(ByVal result As Variant, ByVal load_lbf As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant, ByVal formula As Variant) As Variant
+    OVS_CORNER_LOAD_US_GET = Called("corner_load", "us", "get", result, Array(load_lbf, radius_in, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, formula))
+End Function
+
+' Stress and deflection under a load in a corner, by Westergaard or by Ioannides.
+' load_kn: load of one wheel or post (kN); more than 0 kN, at most 10000 kN
+' radius_mm: contact radius, at most the radius of relative stiffness (mm); at least 1 mm, at most 5000 mm
+' thickness_mm: thickness of the slab (mm); more than 0 mm, at most 2000 mm
+' modulus_mpa: modulus of elasticity of the concrete (MPa); at least 100 MPa, at most 100000 MPa
+' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
+' subgrade_mpa_per_m: subgrade reaction k (MPa/m); at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m
+' formula: which formula; Westergaard 1926 or Ioannides 1985
+' Gives stress_mpa (greatest tensile stress), deflection_mm (settlement under the load), stiffness_mm (radius of relative stiffness).
+Public Function OVS_CORNER_LOAD_SI(ByVal load_kn As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal formula As Variant) As Variant
+    OVS_CORNER_LOAD_SI = Called("corner_load", "si", "value", "", Array(load_kn, radius_mm, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, formula))
+End Function
+
+Public Function OVS_CORNER_LOAD_SI_WHY(ByVal load_kn As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal formula As Variant) As Variant
+    OVS_CORNER_LOAD_SI_WHY = Called("corner_load", "si", "why", "", Array(load_kn, radius_mm, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, formula))
+End Function
+
+Public Function OVS_CORNER_LOAD_SI_GET(ByVal result As Variant, ByVal load_kn As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal formula As Variant) As Variant
+    OVS_CORNER_LOAD_SI_GET = Called("corner_load", "si", "get", result, Array(load_kn, radius_mm, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, formula))
+End Function
+
+' How far from a corner it breaks off under a load, along the bisector.
+' radius_in: radius of the contact (in); at least 0.0393700787402 in, at most 196.850393701 in
+' stiffness_in: relative stiffness, its radius (in); at least 0.393700787402 in, at most 1968.50393701 in
+' formula: which formula; textbook, 2.58 or Westergaard, 2.38
+' Gives distance_in (distance from the corner).
+Public Function OVS_CORNER_CRACK_US(ByVal radius_in As Variant, ByVal stiffness_in As Variant, ByVal formula As Variant) As Variant
+    OVS_CORNER_CRACK_US = Called("corner_crack", "us", "value", "", Array(radius_in, stiffness_in, formula))
+End Function
+
+Public Function OVS_CORNER_CRACK_US_WHY(ByVal radius_in As Variant, ByVal stiffness_in As Variant, ByVal formula As Variant) As Variant
+    OVS_CORNER_CRACK_US_WHY = Called("corner_crack", "us", "why", "", Array(radius_in, stiffness_in, formula))
+End Function
+
+Public Function OVS_CORNER_CRACK_US_GET(ByVal result As Variant, ByVal radius_in As Variant, ByVal stiffness_in As Variant, ByVal formula As Variant) As Variant
+    OVS_CORNER_CRACK_US_GET = Called("corner_crack", "us", "get", result, Array(radius_in, stiffness_in, formula))
+End Function
+
+' How far from a corner it breaks off under a load, along the bisector.
+' radius_mm: radius of the contact (mm); at least 1 mm, at most 5000 mm
+' stiffness_mm: relative stiffness, its radius (mm); at least 10 mm, at most 50000 mm
+' formula: which formula; textbook, 2.58 or Westergaard, 2.38
+' Gives distance_mm (distance from the corner).
+Public Function OVS_CORNER_CRACK_SI(ByVal radius_mm As Variant, ByVal stiffness_mm As Variant, ByVal formula As Variant) As Variant
+    OVS_CORNER_CRACK_SI = Called("corner_crack", "si", "value", "", Array(radius_mm, stiffness_mm, formula))
+End Function
+
+Public Function OVS_CORNER_CRACK_SI_WHY(ByVal radius_mm As Variant, ByVal stiffness_mm As Variant, ByVal formula As Variant) As Variant
+    OVS_CORNER_CRACK_SI_WHY = Called("corner_crack", "si", "why", "", Array(radius_mm, stiffness_mm, formula))
+End Function
+
+Public Function OVS_CORNER_CRACK_SI_GET(ByVal result As Variant, ByVal radius_mm As Variant, ByVal stiffness_mm As Variant, ByVal formula As Variant) As Variant
+    OVS_CORNER_CRACK_SI_GET = Called("corner_crack", "si", "get", result, Array(radius_mm, stiffness_mm, formula))
+End Function
+
+' What a load on a circle does to a large slab on springs at a distance, for each unit of it: the exact solution.
+' distance_in: from the middle of the load (in); at least 0 in, at most 39370.0787402 in
+' radius_in: radius of the contact, at most 2 radii of relative stiffness (in); at least 0.0393700787402 in, at most 196.850393701 in
+' stiffness_in: relative stiffness, its radius (in); at least 0.393700787402 in, at most 1968.50393701 in
+' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
+' Gives deflection_ratio (deflection over load / (subgrade stiffness^2)), radial_ratio (moment towards the load, for each unit of width and load), tangential_ratio (across that direction, for each unit of width and load).
+Public Function OVS_LOAD_INFLUENCE_US(ByVal distance_in As Variant, ByVal radius_in As Variant, ByVal stiffness_in As Variant, ByVal poisson_ratio As Variant) As Variant
+    Dim x(0 To 3) As Double, y1 As Double, y2 As Double, y3 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(distance_in, radius_in, stiffness_in, poisson_ratio), "dddd", x) Then
+        status = dll_load_influence_us(x(0), x(1), x(2), x(3), y1, y2, y3, notes, msg, 0)
+        If status = 0 Then OVS_LOAD_INFLUENCE_US = SideBySide(Array(y1, y2, y3)) Else OVS_LOAD_INFLUENCE_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_LOAD_INFLUENCE_US = Called("load_influence", "us", "value", "", Array(distance_in, radius_in, stiffness_in, poisson_ratio))
+End Function
+
+Public Function OVS_LOAD_INFLUENCE_US_WHY(ByVal distance_in As Variant, ByVal radius_in As Variant, ByVal stiffness_in As Variant, ByVal poisson_ratio As Variant) As Variant
+    OVS_LOAD_INFLUENCE_US_WHY = Called("load_influence", "us", "why", "", Array(distance_in, radius_in, stiffness_in, poisson_ratio))
+End Function
+
+Public Function OVS_LOAD_INFLUENCE_US_GET(ByVal result As Variant, ByVal distance_in As Variant, ByVal radius_in As Variant, ByVal stiffness_in As Variant, ByVal poisson_ratio As Variant) As Variant
+    OVS_LOAD_INFLUENCE_US_GET = Called("load_influence", "us", "get", result, Array(distance_in, radius_in, stiffness_in, poisson_ratio))
+End Function
+
+' What a load on a circle does to a large slab on springs at a distance, for each unit of it: the exact solution.
+' distance_mm: from the middle of the load (mm); at least 0 mm, at most 1000000 mm
+' radius_mm: radius of the contact, at most 2 radii of relative stiffness (mm); at least 1 mm, at most 5000 mm
+' stiffness_mm: relative stiffness, its radius (mm); at least 10 mm, at most 50000 mm
+' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
+' Gives deflection_ratio (deflection over load / (subgrade stiffness^2)), radial_ratio (moment towards the load, for each unit of width and load), tangential_ratio (across that direction, for each unit of width and load).
+Public Function OVS_LOAD_INFLUENCE_SI(ByVal distance_mm As Variant, ByVal radius_mm As Variant, ByVal stiffness_mm As Variant, ByVal poisson_ratio As Variant) As Variant
+    Dim x(0 To 3) As Double, y1 As Double, y2 As Double, y3 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(distance_mm, radius_mm, stiffness_mm, poisson_ratio), "dddd", x) Then
+        status = dll_load_influence_si(x(0), x(1), x(2), x(3), y1, y2, y3, notes, msg, 0)
+        If status = 0 Then OVS_LOAD_INFLUENCE_SI = SideBySide(Array(y1, y2, y3)) Else OVS_LOAD_INFLUENCE_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_LOAD_INFLUENCE_SI = Called("load_influence", "si", "value", "", Array(distance_mm, radius_mm, stiffness_mm, poisson_ratio))
+End Function
+
+Public Function OVS_LOAD_INFLUENCE_SI_WHY(ByVal distance_mm As Variant, ByVal radius_mm As Variant, ByVal stiffness_mm As Variant, ByVal poisson_ratio As Variant) As Variant
+    OVS_LOAD_INFLUENCE_SI_WHY = Called("load_influence", "si", "why", "", Array(distance_mm, radius_mm, stiffness_mm, poisson_ratio))
+End Function
+
+Public Function OVS_LOAD_INFLUENCE_SI_GET(ByVal result As Variant, ByVal distance_mm As Variant, ByVal radius_mm As Variant, ByVal stiffness_mm As Variant, ByVal poisson_ratio As Variant) As Variant
+    OVS_LOAD_INFLUENCE_SI_GET = Called("load_influence", "si", "get", result, Array(distance_mm, radius_mm, stiffness_mm, poisson_ratio))
+End Function
+
+' What a thing of everyday puts on the floor, as alike loads: to be shown and changed. An anchored lift has no numbers here, but what to ask.
+' thing: what stands or rolls there; car, pickup, loaded one-ton, farm tractor, skid machine, bench, kiln, two jacks or anchored lift
+' Gives load_lbf (each load; none where only the maker can say), margin_ratio (what the load is multiplied by), design_load_lbf (the load with its margin; none without a load), pressure_psi (contact pressure; none without a load), radius_in (contact radius under the load with its margin; none without a load), count (how many stand near one another), spacing_in (middle to middle), said (what was taken, or what to ask), rests_on (its basis, by name).
+Public Function OVS_USUAL_LOAD_US(ByVal thing As Variant) As Variant
+    OVS_USUAL_LOAD_US = Called("usual_load", "us", "value", "", Array(thing))
+End Function
+
+Public Function OVS_USUAL_LOAD_US_WHY(ByVal thing As Variant) As Variant
+    OVS_USUAL_LOAD_US_WHY = Called("usual_load", "us", "why", "", Array(thing))
+End Function
+
+Public Function OVS_USUAL_LOAD_US_GET(ByVal result As Variant, ByVal thing As Variant) As Variant
+    OVS_USUAL_LOAD_US_GET = Called("usual_load", "us", "get", result, Array(thing))
+End Function
+
+' What a thing of everyday puts on the floor, as alike loads: to be shown and changed. An anchored lift has no numbers here, but what to ask.
+' thing: what stands or rolls there; car, pickup, loaded one-ton, farm tractor, skid machine, bench, kiln, two jacks or anchored lift
+' Gives load_kn (each load; none where only the maker can say), margin_ratio (what the load is multiplied by), design_load_kn (the load with its margin; none without a load), pressure_kpa (contact pressure; none without a load), radius_mm (contact radius under the load with its margin; none without a load), count (how many stand near one another), spacing_mm (middle to middle), said (what was taken, or what to ask), rests_on (its basis, by name).
+Public Function OVS_USUAL_LOAD_SI(ByVal thing As Variant) As Variant
+    OVS_USUAL_LOAD_SI = Called("usual_load", "si", "value", "", Array(thing))
+End Function
+
+Public Function OVS_USUAL_LOAD_SI_WHY(ByVal thing As Variant) As Variant
+    OVS_USUAL_LOAD_SI_WHY = Called("usual_load", "si", "why", "", Array(thing))
+End Function
+
+Public Function OVS_USUAL_LOAD_SI_GET(ByVal result As Variant, ByVal thing As Variant) As Variant
+    OVS_USUAL_LOAD_SI_GET = Called("usual_load", "si", "get", result, Array(thing))
+End Function
+
+' Stress and deflection under each of several loads on a slab on ground, each with what the others add; over an old slab what each layer feels.
+' loads: the loads; a range with the columns [name], load_lbf, [radius_in], [pressure_psi], x_ft, y_ft, position
+' thickness_in: thickness of the slab, or of the overlay where an old slab is given (in); more than 0 in, at most 78.7401574803 in
+' modulus_psi: modulus of elasticity of the concrete (psi); at least 14503.773773 psi, at most 14503773.773 psi; left out: 3,600,000 psi, because normal-weight concrete of 4,000 psi
+' poisson_ratio: Poisson's ratio of the concrete (1); at least 0 1, at most 0.5 1; left out: 0.15 ratio, because usual for concrete
+' subgrade_pci: subgrade reaction k under all concrete (pci); at least 5 pci, at most 2000 pci; left out: 100 pci, because medium by heel and bar
+' edge_form: contact at an edge; circle or semicircle; left out: circle, because a wheel that touches the edge from inside
+' corner_form: formula in a corner; Westergaard 1926 or Ioannides 1985; left out: Ioannides 1985, because the later one, held against finite elements
+' transfer_percent: share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm) (%); at least 0 %, at most 50 %; left out: 0 %, because a free edge
+' length_ft: length of the slab between joints, to see whether it is large enough (ft); at least 0.328083989501 ft, at most 656.167979003 ft; may be left out
+' width_ft: its width, likewise (ft); at least 0.328083989501 ft, at most 656.167979003 ft; may be left out
+' old_slab_in: old slab under the overlay, its thickness (in); more than 0 in, at most 78.7401574803 in; may be left out
+' old_modulus_psi: old slab, its modulus of elasticity (psi); at least 14503.773773 psi, at most 14503773.773 psi; may be left out
+' bond: how the overlay holds to it; bonded, partly bonded or unbonded; may be left out
+' Gives stiffness_in (radius of relative stiffness), equivalent_in (thickness of the plate that was figured), greatest_psi (greatest governing stress of that plate), governs (under which load, the first being 1), felt (what each load feels).
+Public Function OVS_SLAB_STRESS_US(ByVal loads As Variant, ByVal thickness_in As Variant, Optional ByVal modulus_psi As Variant, Optional ByVal poisson_ratio As Variant, Optional ByVal subgrade_pci As Variant, Optional ByVal edge_form As Variant, Optional ByVal corner_form As Variant, Optional ByVal transfer_percent As Variant, Optional ByVal length_ft As Variant, Optional ByVal width_ft As Variant, Optional ByVal old_slab_in As Variant, Optional ByVal old_modulus_psi As Variant, Optional ByVal bond As Variant) As Variant
+    OVS_SLAB_STRESS_US = Called("slab_stress", "us", "value", "", Array(loads, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, edge_form, corner_form, transfer_percent, length_ft, width_ft, old_slab_in, old_modulus_psi, bond))
+End Function
+
+Public Function OVS_SLAB_STRESS_US_WHY(ByVal loads As Variant, ByVal thickness_in As Variant, Optional ByVal modulus_psi As Variant, Optional ByVal poisson_ratio As Variant, Optional ByVal subgrade_pci As Variant, Optional ByVal edge_form As Variant, Optional ByVal corner_form As Variant, Optional ByVal transfer_percent As Variant, Optional ByVal length_ft As Variant, Optional ByVal width_ft As Variant, Optional ByVal old_slab_in As Variant, Optional ByVal old_modulus_psi As Variant, Optional ByVal bond As Variant) As Variant
+    OVS_SLAB_STRESS_US_WHY = Called("slab_stress", "us", "why", "", Array(loads, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, edge_form, corner_form, transfer_percent, length_ft, width_ft, old_slab_in, old_modulus_psi, bond))
+End Function
+
+Public Function OVS_SLAB_STRESS_US_GET(ByVal result As Variant, ByVal loads As Variant, ByVal thickness_in As Variant, Optional ByVal modulus_psi As Variant, Optional ByVal poisson_ratio As Variant, Optional ByVal subgrade_pci As Variant, Optional ByVal edge_form As Variant, Optional ByVal corner_form As Variant, Optional ByVal transfer_percent As Variant, Optional ByVal length_ft As Variant, Optional ByVal width_ft As Variant, Optional ByVal old_slab_in As Variant, Optional ByVal old_modulus_psi As Variant, Optional ByVal bond As Variant) As Variant
+    OVS_SLAB_STRESS_US_GET = Called("slab_stress", "us", "get", result, Array(loads, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, edge_form, corner_form, transfer_percent, length_ft, width_ft, old_slab_in, old_modulus_psi, bond))
+End Function
+
+' Stress and deflection under each of several loads on a slab on ground, each with what the others add; over an old slab what each layer feels.
+' loads: the loads; a range with the columns [name], load_kn, [radius_mm], [pressure_kpa], x_m, y_m, position
+' thickness_mm: thickness of the slab, or of the overlay where an old slab is given (mm); more than 0 mm, at most 2000 mm
+' modulus_mpa: modulus of elasticity of the concrete (MPa); at least 100 MPa, at most 100000 MPa; left out: 3,600,000 psi, because normal-weight concrete of 4,000 psi
+' poisson_ratio: Poisson's ratio of the concrete (1); at least 0 1, at most 0.5 1; left out: 0.15 ratio, because usual for concrete
+' subgrade_mpa_per_m: subgrade reaction k under all concrete (MPa/m); at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m; left out: 100 pci, because medium by heel and bar
+' edge_form: contact at an edge; circle or semicircle; left out: circle, because a wheel that touches the edge from inside
+' corner_form: formula in a corner; Westergaard 1926 or Ioannides 1985; left out: Ioannides 1985, because the later one, held against finite elements
+' transfer_percent: share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm) (%); at least 0 %, at most 50 %; left out: 0 %, because a free edge
+' length_m: length of the slab between joints, to see whether it is large enough (m); at least 0.1 m, at most 200 m; may be left out
+' width_m: its width, likewise (m); at least 0.1 m, at most 200 m; may be left out
+' old_slab_mm: old slab under the overlay, its thickness (mm); more than 0 mm, at most 2000 mm; may be left out
+' old_modulus_mpa: old slab, its modulus of elasticity (MPa); at least 100 MPa, at most 100000 MPa; may be left out
+' bond: how the overlay holds to it; bonded, partly bonded or unbonded; may be left out
+' Gives stiffness_mm (radius of relative stiffness), equivalent_mm (thickness of the plate that was figured), greatest_mpa (greatest governing stress of that plate), governs (under which load, the first being 1), felt (what each load feels).
+Public Function OVS_SLAB_STRESS_SI(ByVal loads As Variant, ByVal thickness_mm As Variant, Optional ByVal modulus_mpa As Variant, Optional ByVal poisson_ratio As Variant, Optional ByVal subgrade_mpa_per_m As Variant, Optional ByVal edge_form As Variant, Optional ByVal corner_form As Variant, Optional ByVal transfer_percent As Variant, Optional ByVal length_m As Variant, Optional ByVal width_m As Variant, Optional ByVal old_slab_mm As Variant, Optional ByVal old_modulus_mpa As Variant, Optional ByVal bond As Variant) As Variant
+    OVS_SLAB_STRESS_SI = Called("slab_stress", "si", "value", "", Array(loads, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, edge_form, corner_form, transfer_percent, length_m, width_m, old_slab_mm, old_modulus_mpa, bond))
+End Function
+
+Public Function OVS_SLAB_STRESS_SI_WHY(ByVal loads As Variant, ByVal thickness_mm As Variant, Optional ByVal modulus_mpa As Variant, Optional ByVal poisson_ratio As Variant, Optional ByVal subgrade_mpa_per_m As Variant, Optional ByVal edge_form As Variant, Optional ByVal corner_form As Variant, Optional ByVal transfer_percent As Variant, Optional ByVal length_m As Variant, Optional ByVal width_m As Variant, Optional ByVal old_slab_mm As Variant, Optional ByVal old_modulus_mpa As Variant, Optional ByVal bond As Variant) As Variant
+    OVS_SLAB_STRESS_SI_WHY = Called("slab_stress", "si", "why", "", Array(loads, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, edge_form, corner_form, transfer_percent, length_m, width_m, old_slab_mm, old_modulus_mpa, bond))
+End Function
+
+Public Function OVS_SLAB_STRESS_SI_GET(ByVal result As Variant, ByVal loads As Variant, ByVal thickness_mm As Variant, Optional ByVal modulus_mpa As Variant, Optional ByVal poisson_ratio As Variant, Optional ByVal subgrade_mpa_per_m As Variant, Optional ByVal edge_form As Variant, Optional ByVal corner_form As Variant, Optional ByVal transfer_percent As Variant, Optional ByVal length_m As Variant, Optional ByVal width_m As Variant, Optional ByVal old_slab_mm As Variant, Optional ByVal old_modulus_mpa As Variant, Optional ByVal bond As Variant) As Variant
+    OVS_SLAB_STRESS_SI_GET = Called("slab_stress", "si", "get", result, Array(loads, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, edge_form, corner_form, transfer_percent, length_m, width_m, old_slab_mm, old_modulus_mpa, bond))
+End Function
+
+' The safety factors in use for a kind of load, from memory: confirm.
+' kind: kind of load; moving wheel, wheel, unlimited passes, post or jack, uniform or wall
+' Gives least_ratio (least in use), usual_ratio (taken where nobody says).
+Public Function OVS_SAFETY_FACTORS_US(ByVal kind As Variant) As Variant
+    OVS_SAFETY_FACTORS_US = Called("safety_factors", "us", "value", "", Array(kind))
+End Function
+
+Public Function OVS_SAFETY_FACTORS_US_WHY(ByVal kind As Variant) As Variant
+    OVS_SAFETY_FACTORS_US_WHY = Called("safety_factors", "us", "why", "", Array(kind))
+End Function
+
+Public Function OVS_SAFETY_FACTORS_US_GET(ByVal result As Variant, ByVal kind As Variant) As Variant
+    OVS_SAFETY_FACTORS_US_GET = Called("safety_factors", "us", "get", result, Array(kind))
+End Function
+
+' The safety factors in use for a kind of load, from memory: confirm.
+' kind: kind of load; moving wheel, wheel, unlimited passes, post or jack, uniform or wall
+' Gives least_ratio (least in use), usual_ratio (taken where nobody says).
+Public Function OVS_SAFETY_FACTORS_SI(ByVal kind As Variant) As Variant
+    OVS_SAFETY_FACTORS_SI = Called("safety_factors", "si", "value", "", Array(kind))
+End Function
+
+Public Function OVS_SAFETY_FACTORS_SI_WHY(ByVal kind As Variant) As Variant
+    OVS_SAFETY_FACTORS_SI_WHY = Called("safety_factors", "si", "why", "", Array(kind))
+End Function
+
+Public Function OVS_SAFETY_FACTORS_SI_GET(ByVal result As Variant, ByVal kind As Variant) As Variant
+    OVS_SAFETY_FACTORS_SI_GET = Called("safety_factors", "si", "get", result, Array(kind))
+End Function
+
+' The stress that a safety factor allows.
+' rupture_psi: modulus of rupture (psi); at least 50 psi, at most 2000 psi
+' safety_ratio: safety factor (1); at least 1 1, at most 10 1
+' Gives allowable_psi (stress allowed).
+Public Function OVS_ALLOWABLE_STRESS_US(ByVal rupture_psi As Variant, ByVal safety_ratio As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(rupture_psi, safety_ratio), "dd", x) Then
+        status = dll_allowable_stress_us(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_ALLOWABLE_STRESS_US = y1 Else OVS_ALLOWABLE_STRESS_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_ALLOWABLE_STRESS_US = Called("allowable_stress", "us", "value", "", Array(rupture_psi, safety_ratio))
+End Function
+
+Public Function OVS_ALLOWABLE_STRESS_US_WHY(ByVal rupture_psi As Variant, ByVal safety_ratio As Variant) As Variant
+    OVS_ALLOWABLE_STRESS_US_WHY = Called("allowable_stress", "us", "why", "", Array(rupture_psi, safety_ratio))
+End Function
+
+Public Function OVS_ALLOWABLE_STRESS_US_GET(ByVal result As Variant, ByVal rupture_psi As Variant, ByVal safety_ratio As Variant) As Variant
+    OVS_ALLOWABLE_STRESS_US_GET = Called("allowable_stress", "us", "get", result, Array(rupture_psi, safety_ratio))
+End Function
+
+' The stress that a safety factor allows.
+' rupture_mpa: modulus of rupture (MPa); at least 0.344737864658 MPa, at most 13.7895145863 MPa
+' safety_ratio: safety factor (1); at least 1 1, at most 10 1
+' Gives allowable_mpa (stress allowed).
+Public Function OVS_ALLOWABLE_STRESS_SI(ByVal rupture_mpa As Variant, ByVal safety_ratio As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(rupture_mpa, safety_ratio), "dd", x) Then
+        status = dll_allowable_stress_si(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_ALLOWABLE_STRESS_SI = y1 Else OVS_ALLOWABLE_STRESS_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_ALLOWABLE_STRESS_SI = Called("allowable_stress", "si", "value", "", Array(rupture_mpa, safety_ratio))
+End Function
+
+Public Function OVS_ALLOWABLE_STRESS_SI_WHY(ByVal rupture_mpa As Variant, ByVal safety_ratio As Variant) As Variant
+    OVS_ALLOWABLE_STRESS_SI_WHY = Called("allowable_stress", "si", "why", "", Array(rupture_mpa, safety_ratio))
+End Function
+
+Public Function OVS_ALLOWABLE_STRESS_SI_GET(ByVal result As Variant, ByVal rupture_mpa As Variant, ByVal safety_ratio As Variant) As Variant
+    OVS_ALLOWABLE_STRESS_SI_GET = Called("allowable_stress", "si", "get", result, Array(rupture_mpa, safety_ratio))
+End Function
+
+' The one load that a slab carries at a place, on a contact of a given radius.
+' position: where on the slab it stands; interior, edge or corner
+' radius_in: radius of the contact (in); at least 0.0393700787402 in, at most 196.850393701 in
+' thickness_in: thickness of the slab (in); more than 0 in, at most 78.7401574803 in
+' modulus_psi: modulus of elasticity of the concrete (psi); at least 14503.773773 psi, at most 14503773.773 psi
+' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
+' subgrade_pci: subgrade reaction k (pci); at least 5 pci, at most 2000 pci
+' rupture_psi: its strength in bending, the modulus of rupture (psi); at least 50 psi, at most 2000 psi
+' safety_ratio: safety factor (1); at least 1 1, at most 10 1
+' Gives load_lbf (load allowed).
+Public Function OVS_ALLOWABLE_LOAD_US(ByVal position As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant, ByVal rupture_psi As Variant, ByVal safety_ratio As Variant) As Variant
+    OVS_ALLOWABLE_LOAD_US = Called("allowable_load", "us", "value", "", Array(position, radius_in, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, rupture_psi, safety_ratio))
+End Function
+
+Public Function OVS_ALLOWABLE_LOAD_US_WHY(ByVal position As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant, ByVal rupture_psi As Variant, ByVal safety_ratio As Variant) As Variant
+    OVS_ALLOWABLE_LOAD_US_WHY = Called("allowable_load", "us", "why", "", Array(position, radius_in, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, rupture_psi, safety_ratio))
+End Function
+
+Public Function OVS_ALLOWABLE_LOAD_US_GET(ByVal result As Variant, ByVal position As Variant, ByVal radius_in As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant, ByVal rupture_psi As Variant, ByVal safety_ratio As Variant) As Variant
+    OVS_ALLOWABLE_LOAD_US_GET = Called("allowable_load", "us", "get", result, Array(position, radius_in, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, rupture_psi, safety_ratio))
+End Function
+
+' The one load that a slab carries at a place, on a contact of a given radius.
+' position: where on the slab it stands; interior, edge or corner
+' radius_mm: radius of the contact (mm); at least 1 mm, at most 5000 mm
+' thickness_mm: thickness of the slab (mm); more than 0 mm, at most 2000 mm
+' modulus_mpa: modulus of elasticity of the concrete (MPa); at least 100 MPa, at most 100000 MPa
+' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
+' subgrade_mpa_per_m: subgrade reaction k (MPa/m); at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m
+' rupture_mpa: its strength in bending, the modulus of rupture (MPa); at least 0.344737864658 MPa, at most 13.7895145863 MPa
+' safety_ratio: safety factor (1); at least 1 1, at most 10 1
+' Gives load_kn (load allowed).
+Public Function OVS_ALLOWABLE_LOAD_SI(ByVal position As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal rupture_mpa As Variant, ByVal safety_ratio As Variant) As Variant
+    OVS_ALLOWABLE_LOAD_SI = Called("allowable_load", "si", "value", "", Array(position, radius_mm, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, rupture_mpa, safety_ratio))
+End Function
+
+Public Function OVS_ALLOWABLE_LOAD_SI_WHY(ByVal position As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal rupture_mpa As Variant, ByVal safety_ratio As Variant) As Variant
+    OVS_ALLOWABLE_LOAD_SI_WHY = Called("allowable_load", "si", "why", "", Array(position, radius_mm, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, rupture_mpa, safety_ratio))
+End Function
+
+Public Function OVS_ALLOWABLE_LOAD_SI_GET(ByVal result As Variant, ByVal position As Variant, ByVal radius_mm As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal rupture_mpa As Variant, ByVal safety_ratio As Variant) As Variant
+    OVS_ALLOWABLE_LOAD_SI_GET = Called("allowable_load", "si", "get", result, Array(position, radius_mm, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, rupture_mpa, safety_ratio))
+End Function
+
+' How often a stress may come, by its ratio to the modulus of rupture.
+' stress_ratio_ratio: stress over modulus of rupture (1); more than 0 1, at most 1 1
+' Gives unlimited (whether there is no limit), repetitions_ratio (how often; none where there is no limit).
+Public Function OVS_REPETITIONS_ALLOWED_US(ByVal stress_ratio_ratio As Variant) As Variant
+    OVS_REPETITIONS_ALLOWED_US = Called("repetitions_allowed", "us", "value", "", Array(stress_ratio_ratio))
+End Function
+
+Public Function OVS_REPETITIONS_ALLOWED_US_WHY(ByVal stress_ratio_ratio As Variant) As Variant
+    OVS_REPETITIONS_ALLOWED_US_WHY = Called("repetitions_allowed", "us", "why", "", Array(stress_ratio_ratio))
+End Function
+
+Public Function OVS_REPETITIONS_ALLOWED_US_GET(ByVal result As Variant, ByVal stress_ratio_ratio As Variant) As Variant
+    OVS_REPETITIONS_ALLOWED_US_GET = Called("repetitions_allowed", "us", "get", result, Array(stress_ratio_ratio))
+End Function
+
+' How often a stress may come, by its ratio to the modulus of rupture.
+' stress_ratio_ratio: stress over modulus of rupture (1); more than 0 1, at most 1 1
+' Gives unlimited (whether there is no limit), repetitions_ratio (how often; none where there is no limit).
+Public Function OVS_REPETITIONS_ALLOWED_SI(ByVal stress_ratio_ratio As Variant) As Variant
+    OVS_REPETITIONS_ALLOWED_SI = Called("repetitions_allowed", "si", "value", "", Array(stress_ratio_ratio))
+End Function
+
+Public Function OVS_REPETITIONS_ALLOWED_SI_WHY(ByVal stress_ratio_ratio As Variant) As Variant
+    OVS_REPETITIONS_ALLOWED_SI_WHY = Called("repetitions_allowed", "si", "why", "", Array(stress_ratio_ratio))
+End Function
+
+Public Function OVS_REPETITIONS_ALLOWED_SI_GET(ByVal result As Variant, ByVal stress_ratio_ratio As Variant) As Variant
+    OVS_REPETITIONS_ALLOWED_SI_GET = Called("repetitions_allowed", "si", "get", result, Array(stress_ratio_ratio))
+End Function
+
+' The smallest thickness of a single slab on ground whose governing stress under all loads is allowed.
+' loads: the loads; a range with the columns [name], load_lbf, [radius_in], [pressure_psi], x_ft, y_ft, position
+' rupture_psi: modulus of rupture of the concrete (psi); at least 50 psi, at most 2000 psi
+' safety_ratio: safety factor (1); at least 1 1, at most 10 1; left out: 2 ratio, because usual for wheels, posts and jacks
+' modulus_psi: modulus of elasticity of the concrete (psi); at least 14503.773773 psi, at most 14503773.773 psi; left out: 3,600,000 psi, because normal-weight concrete of 4,000 psi
+' poisson_ratio: Poisson's ratio of the concrete (1); at least 0 1, at most 0.5 1; left out: 0.15 ratio, because usual for concrete
+' subgrade_pci: subgrade reaction k (pci); at least 5 pci, at most 2000 pci; left out: 100 pci, because medium by heel and bar
+' edge_form: contact at an edge; circle or semicircle; left out: circle, because a wheel that touches the edge from inside
+' corner_form: formula in a corner; Westergaard 1926 or Ioannides 1985; left out: Ioannides 1985, because the later one, held against finite elements
+' transfer_percent: share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm) (%); at least 0 %, at most 50 %; left out: 0 %, because a free edge
+' least_in: the search begins here (in); at least 1 in, at most 48 in; left out: 2 in, because no slab on ground is thinner
+' greatest_in: and ends here (in); more than 0 in, at most 78.7401574803 in; left out: 24 in, because thicker is no floor any more
+' Gives thickness_in (smallest thickness), stress_psi (governing stress there), allowable_psi (stress allowed), governs (the load that governs, the first being 1).
+Public Function OVS_THICKNESS_NEEDED_US(ByVal loads As Variant, ByVal rupture_psi As Variant, Optional ByVal safety_ratio As Variant, Optional ByVal modulus_psi As Variant, Optional ByVal poisson_ratio As Variant, Optional ByVal subgrade_pci As Variant, Optional ByVal edge_form As Variant, Optional ByVal corner_form As Variant, Optional ByVal transfer_percent As Variant, Optional ByVal least_in As Variant, Optional ByVal greatest_in As Variant) As Variant
+    OVS_THICKNESS_NEEDED_US = Called("thickness_needed", "us", "value", "", Array(loads, rupture_psi, safety_ratio, modulus_psi, poisson_ratio, subgrade_pci, edge_form, corner_form, transfer_percent, least_in, greatest_in))
+End Function
+
+Public Function OVS_THICKNESS_NEEDED_US_WHY(ByVal loads As Variant, ByVal rupture_psi As Variant, Optional ByVal safety_ratio As Variant, Optional ByVal modulus_psi As Variant, Optional ByVal poisson_ratio As Variant, Optional ByVal subgrade_pci As Variant, Optional ByVal edge_form As Variant, Optional ByVal corner_form As Variant, Optional ByVal transfer_percent As Variant, Optional ByVal least_in As Variant, Optional ByVal greatest_in As Variant) As Variant
+    OVS_THICKNESS_NEEDED_US_WHY = Called("thickness_needed", "us", "why", "", Array(loads, rupture_psi, safety_ratio, modulus_psi, poisson_ratio, subgrade_pci, edge_form, corner_form, transfer_percent, least_in, greatest_in))
+End Function
+
+Public Function OVS_THICKNESS_NEEDED_US_GET(ByVal result As Variant, ByVal loads As Variant, ByVal rupture_psi As Variant, Optional ByVal safety_ratio As Variant, Optional ByVal modulus_psi As Variant, Optional ByVal poisson_ratio As Variant, Optional ByVal subgrade_pci As Variant, Optional ByVal edge_form As Variant, Optional ByVal corner_form As Variant, Optional ByVal transfer_percent As Variant, Optional ByVal least_in As Variant, Optional ByVal greatest_in As Variant) As Variant
+    OVS_THICKNESS_NEEDED_US_GET = Called("thickness_needed", "us", "get", result, Array(loads, rupture_psi, safety_ratio, modulus_psi, poisson_ratio, subgrade_pci, edge_form, corner_form, transfer_percent, least_in, greatest_in))
+End Function
+
+' The smallest thickness of a single slab on ground whose governing stress under all loads is allowed.
+' loads: the loads; a range with the columns [name], load_kn, [radius_mm], [pressure_kpa], x_m, y_m, position
+' rupture_mpa: modulus of rupture of the concrete (MPa); at least 0.344737864658 MPa, at most 13.7895145863 MPa
+' safety_ratio: safety factor (1); at least 1 1, at most 10 1; left out: 2 ratio, because usual for wheels, posts and jacks
+' modulus_mpa: modulus of elasticity of the concrete (MPa); at least 100 MPa, at most 100000 MPa; left out: 3,600,000 psi, because normal-weight concrete of 4,000 psi
+' poisson_ratio: Poisson's ratio of the concrete (1); at least 0 1, at most 0.5 1; left out: 0.15 ratio, because usual for concrete
+' subgrade_mpa_per_m: subgrade reaction k (MPa/m); at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m; left out: 100 pci, because medium by heel and bar
+' edge_form: contact at an edge; circle or semicircle; left out: circle, because a wheel that touches the edge from inside
+' corner_form: formula in a corner; Westergaard 1926 or Ioannides 1985; left out: Ioannides 1985, because the later one, held against finite elements
+' transfer_percent: share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm) (%); at least 0 %, at most 50 %; left out: 0 %, because a free edge
+' least_mm: the search begins here (mm); at least 25.4 mm, at most 1219.2 mm; left out: 2 in, because no slab on ground is thinner
+' greatest_mm: and ends here (mm); more than 0 mm, at most 2000 mm; left out: 24 in, because thicker is no floor any more
+' Gives thickness_mm (smallest thickness), stress_mpa (governing stress there), allowable_mpa (stress allowed), governs (the load that governs, the first being 1).
+Public Function OVS_THICKNESS_NEEDED_SI(ByVal loads As Variant, ByVal rupture_mpa As Variant, Optional ByVal safety_ratio As Variant, Optional ByVal modulus_mpa As Variant, Optional ByVal poisson_ratio As Variant, Optional ByVal subgrade_mpa_per_m As Variant, Optional ByVal edge_form As Variant, Optional ByVal corner_form As Variant, Optional ByVal transfer_percent As Variant, Optional ByVal least_mm As Variant, Optional ByVal greatest_mm As Variant) As Variant
+    OVS_THICKNESS_NEEDED_SI = Called("thickness_needed", "si", "value", "", Array(loads, rupture_mpa, safety_ratio, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, edge_form, corner_form, transfer_percent, least_mm, greatest_mm))
+End Function
+
+Public Function OVS_THICKNESS_NEEDED_SI_WHY(ByVal loads As Variant, ByVal rupture_mpa As Variant, Optional ByVal safety_ratio As Variant, Optional ByVal modulus_mpa As Variant, Optional ByVal poisson_ratio As Variant, Optional ByVal subgrade_mpa_per_m As Variant, Optional ByVal edge_form As Variant, Optional ByVal corner_form As Variant, Optional ByVal transfer_percent As Variant, Optional ByVal least_mm As Variant, Optional ByVal greatest_mm As Variant) As Variant
+    OVS_THICKNESS_NEEDED_SI_WHY = Called("thickness_needed", "si", "why", "", Array(loads, rupture_mpa, safety_ratio, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, edge_form, corner_form, transfer_percent, least_mm, greatest_mm))
+End Function
+
+Public Function OVS_THICKNESS_NEEDED_SI_GET(ByVal result As Variant, ByVal loads As Variant, ByVal rupture_mpa As Variant, Optional ByVal safety_ratio As Variant, Optional ByVal modulus_mpa As Variant, Optional ByVal poisson_ratio As Variant, Optional ByVal subgrade_mpa_per_m As Variant, Optional ByVal edge_form As Variant, Optional ByVal corner_form As Variant, Optional ByVal transfer_percent As Variant, Optional ByVal least_mm As Variant, Optional ByVal greatest_mm As Variant) As Variant
+    OVS_THICKNESS_NEEDED_SI_GET = Called("thickness_needed", "si", "get", result, Array(loads, rupture_mpa, safety_ratio, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, edge_form, corner_form, transfer_percent, least_mm, greatest_mm))
+End Function
+
+' The uniform load that may stand on both sides of an aisle without joints, whatever the width of the aisle.
+' thickness_in: thickness of the slab (in); more than 0 in, at most 78.7401574803 in
+' subgrade_pci: subgrade reaction k (pci); at least 5 pci, at most 2000 pci
+' rupture_psi: modulus of rupture (psi); at least 50 psi, at most 2000 psi
+' safety_ratio: safety factor (1); at least 1 1, at most 10 1
+' Gives load_psf (load allowed on each unit of area).
+Public Function OVS_UNIFORM_LOAD_US(ByVal thickness_in As Variant, ByVal subgrade_pci As Variant, ByVal rupture_psi As Variant, ByVal safety_ratio As Variant) As Variant
+    Dim x(0 To 3) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(thickness_in, subgrade_pci, rupture_psi, safety_ratio), "dddd", x) Then
+        status = dll_uniform_load_us(x(0), x(1), x(2), x(3), y1, notes, msg, 0)
+        If status = 0 Then OVS_UNIFORM_LOAD_US = y1 Else OVS_UNIFORM_LOAD_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_UNIFORM_LOAD_US = Called("uniform_load", "us", "value", "", Array(thickness_in, subgrade_pci, rupture_psi, safety_ratio))
+End Function
+
+Public Function OVS_UNIFORM_LOAD_US_WHY(ByVal thickness_in As Variant, ByVal subgrade_pci As Variant, ByVal rupture_psi As Variant, ByVal safety_ratio As Variant) As Variant
+    OVS_UNIFORM_LOAD_US_WHY = Called("uniform_load", "us", "why", "", Array(thickness_in, subgrade_pci, rupture_psi, safety_ratio))
+End Function
+
+Public Function OVS_UNIFORM_LOAD_US_GET(ByVal result As Variant, ByVal thickness_in As Variant, ByVal subgrade_pci As Variant, ByVal rupture_psi As Variant, ByVal safety_ratio As Variant) As Variant
+    OVS_UNIFORM_LOAD_US_GET = Called("uniform_load", "us", "get", result, Array(thickness_in, subgrade_pci, rupture_psi, safety_ratio))
+End Function
+
+' The uniform load that may stand on both sides of an aisle without joints, whatever the width of the aisle.
+' thickness_mm: thickness of the slab (mm); more than 0 mm, at most 2000 mm
+' subgrade_mpa_per_m: subgrade reaction k (MPa/m); at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m
+' rupture_mpa: modulus of rupture (MPa); at least 0.344737864658 MPa, at most 13.7895145863 MPa
+' safety_ratio: safety factor (1); at least 1 1, at most 10 1
+' Gives load_kpa (load allowed on each unit of area).
+Public Function OVS_UNIFORM_LOAD_SI(ByVal thickness_mm As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal rupture_mpa As Variant, ByVal safety_ratio As Variant) As Variant
+    Dim x(0 To 3) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(thickness_mm, subgrade_mpa_per_m, rupture_mpa, safety_ratio), "dddd", x) Then
+        status = dll_uniform_load_si(x(0), x(1), x(2), x(3), y1, notes, msg, 0)
+        If status = 0 Then OVS_UNIFORM_LOAD_SI = y1 Else OVS_UNIFORM_LOAD_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_UNIFORM_LOAD_SI = Called("uniform_load", "si", "value", "", Array(thickness_mm, subgrade_mpa_per_m, rupture_mpa, safety_ratio))
+End Function
+
+Public Function OVS_UNIFORM_LOAD_SI_WHY(ByVal thickness_mm As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal rupture_mpa As Variant, ByVal safety_ratio As Variant) As Variant
+    OVS_UNIFORM_LOAD_SI_WHY = Called("uniform_load", "si", "why", "", Array(thickness_mm, subgrade_mpa_per_m, rupture_mpa, safety_ratio))
+End Function
+
+Public Function OVS_UNIFORM_LOAD_SI_GET(ByVal result As Variant, ByVal thickness_mm As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal rupture_mpa As Variant, ByVal safety_ratio As Variant) As Variant
+    OVS_UNIFORM_LOAD_SI_GET = Called("uniform_load", "si", "get", result, Array(thickness_mm, subgrade_mpa_per_m, rupture_mpa, safety_ratio))
+End Function
+
+' The load of a wall that a slab carries without being thickened, in the middle, at a doweled joint or at a free edge.
+' thickness_in: thickness of the slab (in); more than 0 in, at most 78.7401574803 in
+' subgrade_pci: subgrade reaction k (pci); at least 5 pci, at most 2000 pci
+' strength_psi: compressive strength f'c (psi); at least 1000 psi, at most 15000 psi
+' place: where the wall stands; middle or doweled joint or free edge
+' Gives load_lbf_per_ft (load allowed on each unit of length).
+Public Function OVS_WALL_LOAD_US(ByVal thickness_in As Variant, ByVal subgrade_pci As Variant, ByVal strength_psi As Variant, ByVal place As Variant) As Variant
+    OVS_WALL_LOAD_US = Called("wall_load", "us", "value", "", Array(thickness_in, subgrade_pci, strength_psi, place))
+End Function
+
+Public Function OVS_WALL_LOAD_US_WHY(ByVal thickness_in As Variant, ByVal subgrade_pci As Variant, ByVal strength_psi As Variant, ByVal place As Variant) As Variant
+    OVS_WALL_LOAD_US_WHY = Called("wall_load", "us", "why", "", Array(thickness_in, subgrade_pci, strength_psi, place))
+End Function
+
+Public Function OVS_WALL_LOAD_US_GET(ByVal result As Variant, ByVal thickness_in As Variant, ByVal subgrade_pci As Variant, ByVal strength_psi As Variant, ByVal place As Variant) As Variant
+    OVS_WALL_LOAD_US_GET = Called("wall_load", "us", "get", result, Array(thickness_in, subgrade_pci, strength_psi, place))
+End Function
+
+' The load of a wall that a slab carries without being thickened, in the middle, at a doweled joint or at a free edge.
+' thickness_mm: thickness of the slab (mm); more than 0 mm, at most 2000 mm
+' subgrade_mpa_per_m: subgrade reaction k (MPa/m); at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m
+' strength_mpa: compressive strength f'c (MPa); at least 6.89475729317 MPa, at most 103.421359398 MPa
+' place: where the wall stands; middle or doweled joint or free edge
+' Gives load_kn_per_m (load allowed on each unit of length).
+Public Function OVS_WALL_LOAD_SI(ByVal thickness_mm As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal strength_mpa As Variant, ByVal place As Variant) As Variant
+    OVS_WALL_LOAD_SI = Called("wall_load", "si", "value", "", Array(thickness_mm, subgrade_mpa_per_m, strength_mpa, place))
+End Function
+
+Public Function OVS_WALL_LOAD_SI_WHY(ByVal thickness_mm As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal strength_mpa As Variant, ByVal place As Variant) As Variant
+    OVS_WALL_LOAD_SI_WHY = Called("wall_load", "si", "why", "", Array(thickness_mm, subgrade_mpa_per_m, strength_mpa, place))
+End Function
+
+Public Function OVS_WALL_LOAD_SI_GET(ByVal result As Variant, ByVal thickness_mm As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal strength_mpa As Variant, ByVal place As Variant) As Variant
+    OVS_WALL_LOAD_SI_GET = Called("wall_load", "si", "get", result, Array(thickness_mm, subgrade_mpa_per_m, strength_mpa, place))
+End Function
+
+' Bradbury's coefficient of curling for a side of a slab.
+' side_ft: side of the slab between joints (ft); at least 0.328083989501 ft, at most 656.167979003 ft
+' stiffness_in: radius of relative stiffness (in); at least 0.393700787402 in, at most 1968.50393701 in
+' Gives coefficient_ratio (Bradbury's coefficient).
+Public Function OVS_CURLING_COEFFICIENT_US(ByVal side_ft As Variant, ByVal stiffness_in As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(side_ft, stiffness_in), "dd", x) Then
+        status = dll_curling_coefficient_us(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_CURLING_COEFFICIENT_US = y1 Else OVS_CURLING_COEFFICIENT_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_CURLING_COEFFICIENT_US = Called("curling_coefficient", "us", "value", "", Array(side_ft, stiffness_in))
+End Function
+
+Public Function OVS_CURLING_COEFFICIENT_US_WHY(ByVal side_ft As Variant, ByVal stiffness_in As Variant) As Variant
+    OVS_CURLING_COEFFICIENT_US_WHY = Called("curling_coefficient", "us", "why", "", Array(side_ft, stiffness_in))
+End Function
+
+Public Function OVS_CURLING_COEFFICIENT_US_GET(ByVal result As Variant, ByVal side_ft As Variant, ByVal stiffness_in As Variant) As Variant
+    OVS_CURLING_COEFFICIENT_US_GET = Called("curling_coefficient", "us", "get", result, Array(side_ft, stiffness_in))
+End Function
+
+' Bradbury's coefficient of curling for a side of a slab.
+' side_m: side of the slab between joints (m); at least 0.1 m, at most 200 m
+' stiffness_mm: radius of relative stiffness (mm); at least 10 mm, at most 50000 mm
+' Gives coefficient_ratio (Bradbury's coefficient).
+Public Function OVS_CURLING_COEFFICIENT_SI(ByVal side_m As Variant, ByVal stiffness_mm As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(side_m, stiffness_mm), "dd", x) Then
+        status = dll_curling_coefficient_si(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_CURLING_COEFFICIENT_SI = y1 Else OVS_CURLING_COEFFICIENT_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_CURLING_COEFFICIENT_SI = Called("curling_coefficient", "si", "value", "", Array(side_m, stiffness_mm))
+End Function
+
+Public Function OVS_CURLING_COEFFICIENT_SI_WHY(ByVal side_m As Variant, ByVal stiffness_mm As Variant) As Variant
+    OVS_CURLING_COEFFICIENT_SI_WHY = Called("curling_coefficient", "si", "why", "", Array(side_m, stiffness_mm))
+End Function
+
+Public Function OVS_CURLING_COEFFICIENT_SI_GET(ByVal result As Variant, ByVal side_m As Variant, ByVal stiffness_mm As Variant) As Variant
+    OVS_CURLING_COEFFICIENT_SI_GET = Called("curling_coefficient", "si", "get", result, Array(side_m, stiffness_mm))
+End Function
+
+' Stress from a difference of temperature between top and bottom of a slab.
+' length_ft: length of the slab between joints (ft); at least 0.328083989501 ft, at most 656.167979003 ft
+' width_ft: width of the slab between joints (ft); at least 0.328083989501 ft, at most 656.167979003 ft
+' thickness_in: thickness of the slab (in); more than 0 in, at most 78.7401574803 in
+' modulus_psi: modulus of elasticity of the concrete (psi); at least 14503.773773 psi, at most 14503773.773 psi
+' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
+' subgrade_pci: subgrade reaction k (pci); at least 5 pci, at most 2000 pci
+' expansion_per_degf: coefficient of thermal expansion (/degF); at least 0.000000555555555556 /degF, at most 0.0000166666666667 /degF
+' difference_degf: between top and bottom, whichever is warmer (degF); at least 0 degF, at most 108 degF
+' Gives interior_length_psi (stress in the middle, along the length), interior_width_psi (stress in the middle, along the width), edge_length_psi (stress half way of an edge that runs along the length), edge_width_psi (stress half way of an edge that runs along the width), of_length_ratio (coefficient C of the length), of_width_ratio (coefficient C of the width).
+Public Function OVS_CURLING_STRESS_US(ByVal length_ft As Variant, ByVal width_ft As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant, ByVal expansion_per_degf As Variant, ByVal difference_degf As Variant) As Variant
+    Dim x(0 To 7) As Double, y1 As Double, y2 As Double, y3 As Double, y4 As Double, y5 As Double, y6 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(length_ft, width_ft, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, expansion_per_degf, difference_degf), "dddddddd", x) Then
+        status = dll_curling_stress_us(x(0), x(1), x(2), x(3), x(4), x(5), x(6), x(7), y1, y2, y3, y4, y5, y6, notes, msg, 0)
+        If status = 0 Then OVS_CURLING_STRESS_US = SideBySide(Array(y1, y2, y3, y4, y5, y6)) Else OVS_CURLING_STRESS_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_CURLING_STRESS_US = Called("curling_stress", "us", "value", "", Array(length_ft, width_ft, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, expansion_per_degf, difference_degf))
+End Function
+
+Public Function OVS_CURLING_STRESS_US_WHY(ByVal length_ft As Variant, ByVal width_ft As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant, ByVal expansion_per_degf As Variant, ByVal difference_degf As Variant) As Variant
+    OVS_CURLING_STRESS_US_WHY = Called("curling_stress", "us", "why", "", Array(length_ft, width_ft, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, expansion_per_degf, difference_degf))
+End Function
+
+Public Function OVS_CURLING_STRESS_US_GET(ByVal result As Variant, ByVal length_ft As Variant, ByVal width_ft As Variant, ByVal thickness_in As Variant, ByVal modulus_psi As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_pci As Variant, ByVal expansion_per_degf As Variant, ByVal difference_degf As Variant) As Variant
+    OVS_CURLING_STRESS_US_GET = Called("curling_stress", "us", "get", result, Array(length_ft, width_ft, thickness_in, modulus_psi, poisson_ratio, subgrade_pci, expansion_per_degf, difference_degf))
+End Function
+
+' Stress from a difference of temperature between top and bottom of a slab.
+' length_m: length of the slab between joints (m); at least 0.1 m, at most 200 m
+' width_m: width of the slab between joints (m); at least 0.1 m, at most 200 m
+' thickness_mm: thickness of the slab (mm); more than 0 mm, at most 2000 mm
+' modulus_mpa: modulus of elasticity of the concrete (MPa); at least 100 MPa, at most 100000 MPa
+' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
+' subgrade_mpa_per_m: subgrade reaction k (MPa/m); at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m
+' expansion_per_degc: coefficient of thermal expansion (/degC); at least 0.000001 /degC, at most 0.00003 /degC
+' difference_k: between top and bottom, whichever is warmer (K); at least 0 K, at most 60 K
+' Gives interior_length_mpa (stress in the middle, along the length), interior_width_mpa (stress in the middle, along the width), edge_length_mpa (stress half way of an edge that runs along the length), edge_width_mpa (stress half way of an edge that runs along the width), of_length_ratio (coefficient C of the length), of_width_ratio (coefficient C of the width).
+Public Function OVS_CURLING_STRESS_SI(ByVal length_m As Variant, ByVal width_m As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal expansion_per_degc As Variant, ByVal difference_k As Variant) As Variant
+    Dim x(0 To 7) As Double, y1 As Double, y2 As Double, y3 As Double, y4 As Double, y5 As Double, y6 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(length_m, width_m, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, expansion_per_degc, difference_k), "dddddddd", x) Then
+        status = dll_curling_stress_si(x(0), x(1), x(2), x(3), x(4), x(5), x(6), x(7), y1, y2, y3, y4, y5, y6, notes, msg, 0)
+        If status = 0 Then OVS_CURLING_STRESS_SI = SideBySide(Array(y1, y2, y3, y4, y5, y6)) Else OVS_CURLING_STRESS_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_CURLING_STRESS_SI = Called("curling_stress", "si", "value", "", Array(length_m, width_m, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, expansion_per_degc, difference_k))
+End Function
+
+Public Function OVS_CURLING_STRESS_SI_WHY(ByVal length_m As Variant, ByVal width_m As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal expansion_per_degc As Variant, ByVal difference_k As Variant) As Variant
+    OVS_CURLING_STRESS_SI_WHY = Called("curling_stress", "si", "why", "", Array(length_m, width_m, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, expansion_per_degc, difference_k))
+End Function
+
+Public Function OVS_CURLING_STRESS_SI_GET(ByVal result As Variant, ByVal length_m As Variant, ByVal width_m As Variant, ByVal thickness_mm As Variant, ByVal modulus_mpa As Variant, ByVal poisson_ratio As Variant, ByVal subgrade_mpa_per_m As Variant, ByVal expansion_per_degc As Variant, ByVal difference_k As Variant) As Variant
+    OVS_CURLING_STRESS_SI_GET = Called("curling_stress", "si", "get", result, Array(length_m, width_m, thickness_mm, modulus_mpa, poisson_ratio, subgrade_mpa_per_m, expansion_per_degc, difference_k))
+End Function
+
+' Overlay and old slab as one plate, and what each feels of that plate's bending stress. Ours, no source.
+' bond: how the overlay holds to the old slab; bonded, partly bonded or unbonded
+' overlay_in: thickness of the overlay (in); more than 0 in, at most 78.7401574803 in
+' overlay_modulus_psi: modulus of elasticity of the overlay (psi); at least 14503.773773 psi, at most 14503773.773 psi
+' old_slab_in: the old slab's thickness (in); more than 0 in, at most 78.7401574803 in
+' old_modulus_psi: the old slab's modulus of elasticity (psi); at least 14503.773773 psi, at most 14503773.773 psi
+' Gives equivalent_in (thickness of the plate of the overlay's concrete that is as stiff as both), overlay_share_ratio (share of the rigidity that the overlay brings), overlay_top_ratio (stress at the top of the overlay, over the plate's bending stress; tension positive), overlay_bottom_ratio (at the bottom of the overlay), old_top_ratio (old slab, at its top), old_bottom_ratio (old slab, at its bottom).
+Public Function OVS_TWO_LAYERS_US(ByVal bond As Variant, ByVal overlay_in As Variant, ByVal overlay_modulus_psi As Variant, ByVal old_slab_in As Variant, ByVal old_modulus_psi As Variant) As Variant
+    OVS_TWO_LAYERS_US = Called("two_layers", "us", "value", "", Array(bond, overlay_in, overlay_modulus_psi, old_slab_in, old_modulus_psi))
+End Function
+
+Public Function OVS_TWO_LAYERS_US_WHY(ByVal bond As Variant, ByVal overlay_in As Variant, ByVal overlay_modulus_psi As Variant, ByVal old_slab_in As Variant, ByVal old_modulus_psi As Variant) As Variant
+    OVS_TWO_LAYERS_US_WHY = Called("two_layers", "us", "why", "", Array(bond, overlay_in, overlay_modulus_psi, old_slab_in, old_modulus_psi))
+End Function
+
+Public Function OVS_TWO_LAYERS_US_GET(ByVal result As Variant, ByVal bond As Variant, ByVal overlay_in As Variant, ByVal overlay_modulus_psi As Variant, ByVal old_slab_in As Variant, ByVal old_modulus_psi As Variant) As Variant
+    OVS_TWO_LAYERS_US_GET = Called("two_layers", "us", "get", result, Array(bond, overlay_in, overlay_modulus_psi, old_slab_in, old_modulus_psi))
+End Function
+
+' Overlay and old slab as one plate, and what each feels of that plate's bending stress. Ours, no source.
+' bond: how the overlay holds to the old slab; bonded, partly bonded or unbonded
+' overlay_mm: thickness of the overlay (mm); more than 0 mm, at most 2000 mm
+' overlay_modulus_mpa: modulus of elasticity of the overlay (MPa); at least 100 MPa, at most 100000 MPa
+' old_slab_mm: the old slab's thickness (mm); more than 0 mm, at most 2000 mm
+' old_modulus_mpa: the old slab's modulus of elasticity (MPa); at least 100 MPa, at most 100000 MPa
+' Gives equivalent_mm (thickness of the plate of the overlay's concrete that is as stiff as both), overlay_share_ratio (share of the rigidity that the overlay brings), overlay_top_ratio (stress at the top of the overlay, over the plate's bending stress; tension positive), overlay_bottom_ratio (at the bottom of the overlay), old_top_ratio (old slab, at its top), old_bottom_ratio (old slab, at its bottom).
+Public Function OVS_TWO_LAYERS_SI(ByVal bond As Variant, ByVal overlay_mm As Variant, ByVal overlay_modulus_mpa As Variant, ByVal old_slab_mm As Variant, ByVal old_modulus_mpa As Variant) As Variant
+    OVS_TWO_LAYERS_SI = Called("two_layers", "si", "value", "", Array(bond, overlay_mm, overlay_modulus_mpa, old_slab_mm, old_modulus_mpa))
+End Function
+
+Public Function OVS_TWO_LAYERS_SI_WHY(ByVal bond As Variant, ByVal overlay_mm As Variant, ByVal overlay_modulus_mpa As Variant, ByVal old_slab_mm As Variant, ByVal old_modulus_mpa As Variant) As Variant
+    OVS_TWO_LAYERS_SI_WHY = Called("two_layers", "si", "why", "", Array(bond, overlay_mm, overlay_modulus_mpa, old_slab_mm, old_modulus_mpa))
+End Function
+
+Public Function OVS_TWO_LAYERS_SI_GET(ByVal result As Variant, ByVal bond As Variant, ByVal overlay_mm As Variant, ByVal overlay_modulus_mpa As Variant, ByVal old_slab_mm As Variant, ByVal old_modulus_mpa As Variant) As Variant
+    OVS_TWO_LAYERS_SI_GET = Called("two_layers", "si", "get", result, Array(bond, overlay_mm, overlay_modulus_mpa, old_slab_mm, old_modulus_mpa))
+End Function
+
+' What an overlay weighs on each unit of area, and whether the work may go on: over anything but the ground it stops there.
+' thickness_in: thickness of the overlay (in); more than 0 in, at most 78.7401574803 in
+' density_lb_per_ft3: unit weight, 150 lb/ft3 with steel (lb/ft3); at least 49.9423684609 lb/ft3, at most 218.497862017 lb/ft3
+' support: what carries the old slab; ground, suspended or unknown
+' Gives weight_psf (added dead load), next (what follows).
+Public Function OVS_ADDED_WEIGHT_US(ByVal thickness_in As Variant, ByVal density_lb_per_ft3 As Variant, ByVal support As Variant) As Variant
+    OVS_ADDED_WEIGHT_US = Called("added_weight", "us", "value", "", Array(thickness_in, density_lb_per_ft3, support))
+End Function
+
+Public Function OVS_ADDED_WEIGHT_US_WHY(ByVal thickness_in As Variant, ByVal density_lb_per_ft3 As Variant, ByVal support As Variant) As Variant
+    OVS_ADDED_WEIGHT_US_WHY = Called("added_weight", "us", "why", "", Array(thickness_in, density_lb_per_ft3, support))
+End Function
+
+Public Function OVS_ADDED_WEIGHT_US_GET(ByVal result As Variant, ByVal thickness_in As Variant, ByVal density_lb_per_ft3 As Variant, ByVal support As Variant) As Variant
+    OVS_ADDED_WEIGHT_US_GET = Called("added_weight", "us", "get", result, Array(thickness_in, density_lb_per_ft3, support))
+End Function
+
+' What an overlay weighs on each unit of area, and whether the work may go on: over anything but the ground it stops there.
+' thickness_mm: thickness of the overlay (mm); more than 0 mm, at most 2000 mm
+' density_kg_per_m3: unit weight, 150 lb/ft3 with steel (kg/m3); at least 800 kg/m3, at most 3500 kg/m3
+' support: what carries the old slab; ground, suspended or unknown
+' Gives weight_kpa (added dead load), next (what follows).
+Public Function OVS_ADDED_WEIGHT_SI(ByVal thickness_mm As Variant, ByVal density_kg_per_m3 As Variant, ByVal support As Variant) As Variant
+    OVS_ADDED_WEIGHT_SI = Called("added_weight", "si", "value", "", Array(thickness_mm, density_kg_per_m3, support))
+End Function
+
+Public Function OVS_ADDED_WEIGHT_SI_WHY(ByVal thickness_mm As Variant, ByVal density_kg_per_m3 As Variant, ByVal support As Variant) As Variant
+    OVS_ADDED_WEIGHT_SI_WHY = Called("added_weight", "si", "why", "", Array(thickness_mm, density_kg_per_m3, support))
+End Function
+
+Public Function OVS_ADDED_WEIGHT_SI_GET(ByVal result As Variant, ByVal thickness_mm As Variant, ByVal density_kg_per_m3 As Variant, ByVal support As Variant) As Variant
+    OVS_ADDED_WEIGHT_SI_GET = Called("added_weight", "si", "get", result, Array(thickness_mm, density_kg_per_m3, support))
 End Function
 
 ' The volume of a slab, a ramp or a step from its length, width and mean depth.

@@ -5,7 +5,7 @@ Made from the table of operations; do not edit.
 """
 
 from overslab import failures, results, typing
-from overslab import survey, grade, marks, order, asbuilt, job
+from overslab import survey, grade, marks, overlay, order, asbuilt, job
 from overslab._overslab import OPERATIONS, __version__
 from overslab.failures import OverslabError, QuantityError, FormError, SurveyError, GradeError, MarksError, ConditionError, OverlayError, ClearanceError, AsBuiltError, BorderError
 from overslab.survey import Outline, Survey, Points, Tin
@@ -21,6 +21,7 @@ __all__ = [
     "survey",
     "grade",
     "marks",
+    "overlay",
     "order",
     "asbuilt",
     "job",

@@ -141,6 +141,12 @@ class ConditionError(OverslabError, ValueError):
 class OverlayError(OverslabError, ValueError):
     """An overlay, its thickness or its strength cannot be figured as given.
 
+    250 BOND_NEEDS_SOUND: a bonded overlay is figured over a sound slab only.
+    251 OUTSIDE_TABLE: a published table has no number there.
+    252 CONTACT_TOO_WIDE: the contact of a load is too wide for the formula.
+    253 CONTACT_UNCLEAR: the contact of a load is not given by exactly one of radius and pressure.
+    254 NO_THICKNESS: no thickness up to the greatest asked is enough.
+    255 TOO_MANY_LOADS: more loads than are added up at once.
     """
 
 

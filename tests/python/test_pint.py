@@ -16,7 +16,7 @@ from overslab import OverslabError
 REGISTRY: Any = pint.UnitRegistry()
 ROWS = list(OPERATIONS.values())
 # Our symbols that pint spells otherwise, or does not know. It knows no money: an amount is a plain number.
-SPELLED = {"%": "percent", "of 1": "", "1": "", "w/cm": "", "ft/ft": "", "money": "", "lbf": "lbf", "L": "liter", "ton": "short_ton"}
+SPELLED = {"%": "percent", "of 1": "", "1": "", "w/cm": "", "ft/ft": "", "money": "", "lbf": "lbf", "L": "liter", "ton": "short_ton", "pci": "lbf/in**3"}
 
 
 def unit_of(symbol: str) -> str:
@@ -34,6 +34,8 @@ def measured(port: Any, magnitude: Any, system: str) -> Any:
     unit = unit_of(port[system]["unit"])
     if port["quantity"] == "temperature difference":
         unit = f"delta_{unit}"
+    if port["quantity"] == "thermal expansion":
+        unit = unit.replace("/deg", "/delta_deg")
     return REGISTRY.Quantity(magnitude, unit)
 
 

@@ -550,6 +550,36 @@
 #define OVS_AS_BUILT_OUTLINE 235
 
 /**
+ * Status: a bonded overlay is figured over a sound slab only.
+ */
+#define OVS_BOND_NEEDS_SOUND 250
+
+/**
+ * Status: a published table has no number there.
+ */
+#define OVS_OUTSIDE_TABLE 251
+
+/**
+ * Status: the contact of a load is too wide for the formula.
+ */
+#define OVS_CONTACT_TOO_WIDE 252
+
+/**
+ * Status: the contact of a load is not given by exactly one of radius and pressure.
+ */
+#define OVS_CONTACT_UNCLEAR 253
+
+/**
+ * Status: no thickness up to the greatest asked is enough.
+ */
+#define OVS_NO_THICKNESS 254
+
+/**
+ * Status: more loads than are added up at once.
+ */
+#define OVS_TOO_MANY_LOADS 255
+
+/**
  * Note: the result lies outside the range the formula is stated for.
  */
 #define OVS_NOTE_OUTSIDE_FORMULA 1
@@ -838,6 +868,46 @@
  * Note: water was seen standing where the shots show none.
  */
 #define OVS_NOTE_PUDDLES_UNSEEN 99
+
+/**
+ * Note: the old slab is enough by itself: the practical least thickness governs.
+ */
+#define OVS_NOTE_NO_OVERLAY_NEEDED 110
+
+/**
+ * Note: the old slab was entered as 10 in, the most that the formula takes.
+ */
+#define OVS_NOTE_THICKNESS_CAPPED 111
+
+/**
+ * Note: not on ground as far as is known: stop, the rest is a structural engineer's.
+ */
+#define OVS_NOTE_STOP_FOR_ENGINEER 112
+
+/**
+ * Note: no capacity is figured for anchored lifts and hoists: ask the maker and an engineer.
+ */
+#define OVS_NOTE_ASK_THE_MAKER 113
+
+/**
+ * Note: common practice that is not recommended.
+ */
+#define OVS_NOTE_NOT_RECOMMENDED 114
+
+/**
+ * Note: the glue of the disc failed first: the test says nothing.
+ */
+#define OVS_NOTE_VOID_TEST 115
+
+/**
+ * Note: the largest stone decides the least thickness.
+ */
+#define OVS_NOTE_STONE_DECIDES 116
+
+/**
+ * Note: the thinnest slab of the search is enough.
+ */
+#define OVS_NOTE_THINNEST_ENOUGH 117
 
 /**
  * The field `area` (ft2 or m2): area of the work.
@@ -6044,6 +6114,808 @@
  * The word `either`.
  */
 #define OVS_MORNING_CHECK_DOUBTED_EITHER 3
+
+/**
+ * The word `sound`.
+ */
+#define OVS_CONDITION_FACTOR_CONDITION_SOUND 0
+
+/**
+ * The word `few cracks, still`.
+ */
+#define OVS_CONDITION_FACTOR_CONDITION_FEW_CRACKS__STILL 1
+
+/**
+ * The word `badly cracked`.
+ */
+#define OVS_CONDITION_FACTOR_CONDITION_BADLY_CRACKED 2
+
+/**
+ * The result `least` (in or mm): least thickness anywhere.
+ */
+#define OVS_OVERLAY_MINIMUM_LEAST 0
+
+/**
+ * The result `largest_stone` (in or mm): largest stone for that thickness.
+ */
+#define OVS_OVERLAY_MINIMUM_LARGEST_STONE 1
+
+/**
+ * The result `greatest_usual` (in or mm): usual at most; none where stress alone decides.
+ */
+#define OVS_OVERLAY_MINIMUM_GREATEST_USUAL 2
+
+/**
+ * The result `between`: what goes between old and new.
+ */
+#define OVS_OVERLAY_MINIMUM_BETWEEN 3
+
+/**
+ * The result `means`: what that means for the floor.
+ */
+#define OVS_OVERLAY_MINIMUM_MEANS 4
+
+/**
+ * The result `rests_on`: the basis that decides, by name.
+ */
+#define OVS_OVERLAY_MINIMUM_RESTS_ON 5
+
+/**
+ * The result `rules`: every rule about it, with its source.
+ */
+#define OVS_OVERLAY_MINIMUM_RULES 6
+
+/**
+ * The column `least` of `rules` (in or mm): least thickness by this rule.
+ */
+#define OVS_OVERLAY_MINIMUM_RULES_LEAST 0
+
+/**
+ * The column `decides` of `rules`: whether it decides here.
+ */
+#define OVS_OVERLAY_MINIMUM_RULES_DECIDES 1
+
+/**
+ * The column `said` of `rules`: what it is about.
+ */
+#define OVS_OVERLAY_MINIMUM_RULES_SAID 2
+
+/**
+ * The column `basis` of `rules`: its basis, by name.
+ */
+#define OVS_OVERLAY_MINIMUM_RULES_BASIS 3
+
+/**
+ * The column `source` of `rules`: what the basis says and how far it was seen.
+ */
+#define OVS_OVERLAY_MINIMUM_RULES_SOURCE 4
+
+/**
+ * How many results there are.
+ */
+#define OVS_OVERLAY_MINIMUM_RESULTS 7
+
+/**
+ * The word `bonded`.
+ */
+#define OVS_OVERLAY_MINIMUM_BOND_BONDED 0
+
+/**
+ * The word `partly bonded`.
+ */
+#define OVS_OVERLAY_MINIMUM_BOND_PARTLY_BONDED 1
+
+/**
+ * The word `unbonded`.
+ */
+#define OVS_OVERLAY_MINIMUM_BOND_UNBONDED 2
+
+/**
+ * The word `people`.
+ */
+#define OVS_OVERLAY_MINIMUM_USED_PEOPLE 0
+
+/**
+ * The word `cars`.
+ */
+#define OVS_OVERLAY_MINIMUM_USED_CARS 1
+
+/**
+ * The word `trucks`.
+ */
+#define OVS_OVERLAY_MINIMUM_USED_TRUCKS 2
+
+/**
+ * The word `wash bay`.
+ */
+#define OVS_OVERLAY_MINIMUM_USED_WASH_BAY 3
+
+/**
+ * The word `jacks`.
+ */
+#define OVS_OVERLAY_MINIMUM_USED_JACKS 4
+
+/**
+ * The word `heavier`.
+ */
+#define OVS_OVERLAY_MINIMUM_USED_HEAVIER 5
+
+/**
+ * The word `no`.
+ */
+#define OVS_OVERLAY_MINIMUM_RULES_DECIDES_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_OVERLAY_MINIMUM_RULES_DECIDES_YES 1
+
+/**
+ * The result `least`: smoothest profile.
+ */
+#define OVS_SURFACE_PROFILE_LEAST 0
+
+/**
+ * The result `greatest`: roughest profile.
+ */
+#define OVS_SURFACE_PROFILE_GREATEST 1
+
+/**
+ * The result `rests_on`: its basis, by name.
+ */
+#define OVS_SURFACE_PROFILE_RESTS_ON 2
+
+/**
+ * The result `ways`: the ways to these profiles.
+ */
+#define OVS_SURFACE_PROFILE_WAYS 3
+
+/**
+ * The column `profile` of `ways`: profile it makes.
+ */
+#define OVS_SURFACE_PROFILE_WAYS_PROFILE 0
+
+/**
+ * The column `way` of `ways`: what is done.
+ */
+#define OVS_SURFACE_PROFILE_WAYS_WAY 1
+
+/**
+ * The column `dust` of `ways`: whether it makes silica dust.
+ */
+#define OVS_SURFACE_PROFILE_WAYS_DUST 2
+
+/**
+ * How many results there are.
+ */
+#define OVS_SURFACE_PROFILE_RESULTS 4
+
+/**
+ * The word `sealer`.
+ */
+#define OVS_SURFACE_PROFILE_COVERING_SEALER 0
+
+/**
+ * The word `thin film`.
+ */
+#define OVS_SURFACE_PROFILE_COVERING_THIN_FILM 1
+
+/**
+ * The word `high-build coating`.
+ */
+#define OVS_SURFACE_PROFILE_COVERING_HIGH_BUILD_COATING 2
+
+/**
+ * The word `self-levelling`.
+ */
+#define OVS_SURFACE_PROFILE_COVERING_SELF_LEVELLING 3
+
+/**
+ * The word `polymer overlay`.
+ */
+#define OVS_SURFACE_PROFILE_COVERING_POLYMER_OVERLAY 4
+
+/**
+ * The word `concrete overlay`.
+ */
+#define OVS_SURFACE_PROFILE_COVERING_CONCRETE_OVERLAY 5
+
+/**
+ * The word `bonded topping`.
+ */
+#define OVS_SURFACE_PROFILE_COVERING_BONDED_TOPPING 6
+
+/**
+ * The word `no`.
+ */
+#define OVS_SURFACE_PROFILE_WAYS_DUST_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_SURFACE_PROFILE_WAYS_DUST_YES 1
+
+/**
+ * The result `strength` (psi or MPa): pull-off strength.
+ */
+#define OVS_PULL_OFF_STRENGTH 0
+
+/**
+ * The result `verdict`: what the test says.
+ */
+#define OVS_PULL_OFF_VERDICT 1
+
+/**
+ * How many results there are.
+ */
+#define OVS_PULL_OFF_RESULTS 2
+
+/**
+ * The word `old concrete`.
+ */
+#define OVS_PULL_OFF_BROKE_OLD_CONCRETE 0
+
+/**
+ * The word `between`.
+ */
+#define OVS_PULL_OFF_BROKE_BETWEEN 1
+
+/**
+ * The word `overlay`.
+ */
+#define OVS_PULL_OFF_BROKE_OVERLAY 2
+
+/**
+ * The word `glue`.
+ */
+#define OVS_PULL_OFF_BROKE_GLUE 3
+
+/**
+ * The word `enough`.
+ */
+#define OVS_PULL_OFF_VERDICT_ENOUGH 0
+
+/**
+ * The word `too little`.
+ */
+#define OVS_PULL_OFF_VERDICT_TOO_LITTLE 1
+
+/**
+ * The word `void`.
+ */
+#define OVS_PULL_OFF_VERDICT_VOID 2
+
+/**
+ * The word `bonded`.
+ */
+#define OVS_OVERLAY_REQUIRED_BOND_BONDED 0
+
+/**
+ * The word `partly bonded`.
+ */
+#define OVS_OVERLAY_REQUIRED_BOND_PARTLY_BONDED 1
+
+/**
+ * The word `unbonded`.
+ */
+#define OVS_OVERLAY_REQUIRED_BOND_UNBONDED 2
+
+/**
+ * The word `bonded`.
+ */
+#define OVS_SLAB_EQUIVALENT_BOND_BONDED 0
+
+/**
+ * The word `partly bonded`.
+ */
+#define OVS_SLAB_EQUIVALENT_BOND_PARTLY_BONDED 1
+
+/**
+ * The word `unbonded`.
+ */
+#define OVS_SLAB_EQUIVALENT_BOND_UNBONDED 2
+
+/**
+ * The word `building code, 7.5`.
+ */
+#define OVS_CONCRETE_RUPTURE_FORMULA_BUILDING_CODE__7_5 0
+
+/**
+ * The word `floor design, 9`.
+ */
+#define OVS_CONCRETE_RUPTURE_FORMULA_FLOOR_DESIGN__9 1
+
+/**
+ * The word `FAA`.
+ */
+#define OVS_SUBGRADE_FROM_BEARING_RATIO_SOURCE_FAA 0
+
+/**
+ * The word `Packard`.
+ */
+#define OVS_SUBGRADE_FROM_BEARING_RATIO_SOURCE_PACKARD 1
+
+/**
+ * The word `IRC:58`.
+ */
+#define OVS_SUBGRADE_FROM_BEARING_RATIO_SOURCE_IRC_58 2
+
+/**
+ * The word `lowest`.
+ */
+#define OVS_SUBGRADE_FROM_BEARING_RATIO_SOURCE_LOWEST 3
+
+/**
+ * The word `soft`.
+ */
+#define OVS_SUBGRADE_FROM_SOIL_SOIL_SOFT 0
+
+/**
+ * The word `medium`.
+ */
+#define OVS_SUBGRADE_FROM_SOIL_SOIL_MEDIUM 1
+
+/**
+ * The word `firm`.
+ */
+#define OVS_SUBGRADE_FROM_SOIL_SOIL_FIRM 2
+
+/**
+ * The word `silt and clay`.
+ */
+#define OVS_SUBGRADE_FROM_SOIL_SOIL_SILT_AND_CLAY 3
+
+/**
+ * The word `sand with silt or clay`.
+ */
+#define OVS_SUBGRADE_FROM_SOIL_SOIL_SAND_WITH_SILT_OR_CLAY 4
+
+/**
+ * The word `clean sand and gravel`.
+ */
+#define OVS_SUBGRADE_FROM_SOIL_SOIL_CLEAN_SAND_AND_GRAVEL 5
+
+/**
+ * The word `cement-treated subbase`.
+ */
+#define OVS_SUBGRADE_FROM_SOIL_SOIL_CEMENT_TREATED_SUBBASE 6
+
+/**
+ * The word `old slab`.
+ */
+#define OVS_SUBGRADE_FROM_SOIL_SOIL_OLD_SLAB 7
+
+/**
+ * The word `granular`.
+ */
+#define OVS_SUBGRADE_WITH_SUBBASE_KIND_GRANULAR 0
+
+/**
+ * The word `cement-treated`.
+ */
+#define OVS_SUBGRADE_WITH_SUBBASE_KIND_CEMENT_TREATED 1
+
+/**
+ * The word `circle`.
+ */
+#define OVS_EDGE_LOAD_FOOTPRINT_CIRCLE 0
+
+/**
+ * The word `semicircle`.
+ */
+#define OVS_EDGE_LOAD_FOOTPRINT_SEMICIRCLE 1
+
+/**
+ * The word `Westergaard 1926`.
+ */
+#define OVS_CORNER_LOAD_FORMULA_WESTERGAARD_1926 0
+
+/**
+ * The word `Ioannides 1985`.
+ */
+#define OVS_CORNER_LOAD_FORMULA_IOANNIDES_1985 1
+
+/**
+ * The word `textbook, 2.58`.
+ */
+#define OVS_CORNER_CRACK_FORMULA_TEXTBOOK__2_58 0
+
+/**
+ * The word `Westergaard, 2.38`.
+ */
+#define OVS_CORNER_CRACK_FORMULA_WESTERGAARD__2_38 1
+
+/**
+ * The result `load` (lbf or kN): each load; none where only the maker can say.
+ */
+#define OVS_USUAL_LOAD_LOAD 0
+
+/**
+ * The result `margin` (1): what the load is multiplied by.
+ */
+#define OVS_USUAL_LOAD_MARGIN 1
+
+/**
+ * The result `design_load` (lbf or kN): the load with its margin; none without a load.
+ */
+#define OVS_USUAL_LOAD_DESIGN_LOAD 2
+
+/**
+ * The result `pressure` (psi or kPa): contact pressure; none without a load.
+ */
+#define OVS_USUAL_LOAD_PRESSURE 3
+
+/**
+ * The result `radius` (in or mm): contact radius under the load with its margin; none without a load.
+ */
+#define OVS_USUAL_LOAD_RADIUS 4
+
+/**
+ * The result `count`: how many stand near one another.
+ */
+#define OVS_USUAL_LOAD_COUNT 5
+
+/**
+ * The result `spacing` (in or mm): middle to middle.
+ */
+#define OVS_USUAL_LOAD_SPACING 6
+
+/**
+ * The result `said`: what was taken, or what to ask.
+ */
+#define OVS_USUAL_LOAD_SAID 7
+
+/**
+ * The result `rests_on`: its basis, by name.
+ */
+#define OVS_USUAL_LOAD_RESTS_ON 8
+
+/**
+ * How many results there are.
+ */
+#define OVS_USUAL_LOAD_RESULTS 9
+
+/**
+ * The word `car`.
+ */
+#define OVS_USUAL_LOAD_THING_CAR 0
+
+/**
+ * The word `pickup`.
+ */
+#define OVS_USUAL_LOAD_THING_PICKUP 1
+
+/**
+ * The word `loaded one-ton`.
+ */
+#define OVS_USUAL_LOAD_THING_LOADED_ONE_TON 2
+
+/**
+ * The word `farm tractor`.
+ */
+#define OVS_USUAL_LOAD_THING_FARM_TRACTOR 3
+
+/**
+ * The word `skid machine`.
+ */
+#define OVS_USUAL_LOAD_THING_SKID_MACHINE 4
+
+/**
+ * The word `bench`.
+ */
+#define OVS_USUAL_LOAD_THING_BENCH 5
+
+/**
+ * The word `kiln`.
+ */
+#define OVS_USUAL_LOAD_THING_KILN 6
+
+/**
+ * The word `two jacks`.
+ */
+#define OVS_USUAL_LOAD_THING_TWO_JACKS 7
+
+/**
+ * The word `anchored lift`.
+ */
+#define OVS_USUAL_LOAD_THING_ANCHORED_LIFT 8
+
+/**
+ * The result `stiffness` (in or mm): radius of relative stiffness.
+ */
+#define OVS_SLAB_STRESS_STIFFNESS 0
+
+/**
+ * The result `equivalent` (in or mm): thickness of the plate that was figured.
+ */
+#define OVS_SLAB_STRESS_EQUIVALENT 1
+
+/**
+ * The result `greatest` (psi or MPa): greatest governing stress of that plate.
+ */
+#define OVS_SLAB_STRESS_GREATEST 2
+
+/**
+ * The result `governs`: under which load, the first being 1.
+ */
+#define OVS_SLAB_STRESS_GOVERNS 3
+
+/**
+ * The result `felt`: what each load feels.
+ */
+#define OVS_SLAB_STRESS_FELT 4
+
+/**
+ * The column `name` of `felt`: which load.
+ */
+#define OVS_SLAB_STRESS_FELT_NAME 0
+
+/**
+ * The column `alone` of `felt` (psi or MPa): stress from it by itself.
+ */
+#define OVS_SLAB_STRESS_FELT_ALONE 1
+
+/**
+ * The column `together` of `felt` (psi or MPa): stress with all the others.
+ */
+#define OVS_SLAB_STRESS_FELT_TOGETHER 2
+
+/**
+ * The column `governing` of `felt` (psi or MPa): larger of both: loads come and go.
+ */
+#define OVS_SLAB_STRESS_FELT_GOVERNING 3
+
+/**
+ * The column `deflection` of `felt` (in or mm): settlement with all the others.
+ */
+#define OVS_SLAB_STRESS_FELT_DEFLECTION 4
+
+/**
+ * The column `overlay_bottom` of `felt` (psi or MPa): governing stress at the bottom of the overlay, tension
+ * positive; none without an old slab.
+ */
+#define OVS_SLAB_STRESS_FELT_OVERLAY_BOTTOM 5
+
+/**
+ * The column `old_bottom` of `felt` (psi or MPa): old slab, governing stress at its bottom; none without an old
+ * slab.
+ */
+#define OVS_SLAB_STRESS_FELT_OLD_BOTTOM 6
+
+/**
+ * How many results there are.
+ */
+#define OVS_SLAB_STRESS_RESULTS 5
+
+/**
+ * The word `interior`.
+ */
+#define OVS_SLAB_STRESS_LOADS_POSITION_INTERIOR 0
+
+/**
+ * The word `edge`.
+ */
+#define OVS_SLAB_STRESS_LOADS_POSITION_EDGE 1
+
+/**
+ * The word `corner`.
+ */
+#define OVS_SLAB_STRESS_LOADS_POSITION_CORNER 2
+
+/**
+ * The word `circle`.
+ */
+#define OVS_SLAB_STRESS_EDGE_FORM_CIRCLE 0
+
+/**
+ * The word `semicircle`.
+ */
+#define OVS_SLAB_STRESS_EDGE_FORM_SEMICIRCLE 1
+
+/**
+ * The word `Westergaard 1926`.
+ */
+#define OVS_SLAB_STRESS_CORNER_FORM_WESTERGAARD_1926 0
+
+/**
+ * The word `Ioannides 1985`.
+ */
+#define OVS_SLAB_STRESS_CORNER_FORM_IOANNIDES_1985 1
+
+/**
+ * The word `bonded`.
+ */
+#define OVS_SLAB_STRESS_BOND_BONDED 0
+
+/**
+ * The word `partly bonded`.
+ */
+#define OVS_SLAB_STRESS_BOND_PARTLY_BONDED 1
+
+/**
+ * The word `unbonded`.
+ */
+#define OVS_SLAB_STRESS_BOND_UNBONDED 2
+
+/**
+ * The word `moving wheel`.
+ */
+#define OVS_SAFETY_FACTORS_KIND_MOVING_WHEEL 0
+
+/**
+ * The word `wheel, unlimited passes`.
+ */
+#define OVS_SAFETY_FACTORS_KIND_WHEEL__UNLIMITED_PASSES 1
+
+/**
+ * The word `post or jack`.
+ */
+#define OVS_SAFETY_FACTORS_KIND_POST_OR_JACK 2
+
+/**
+ * The word `uniform`.
+ */
+#define OVS_SAFETY_FACTORS_KIND_UNIFORM 3
+
+/**
+ * The word `wall`.
+ */
+#define OVS_SAFETY_FACTORS_KIND_WALL 4
+
+/**
+ * The word `interior`.
+ */
+#define OVS_ALLOWABLE_LOAD_POSITION_INTERIOR 0
+
+/**
+ * The word `edge`.
+ */
+#define OVS_ALLOWABLE_LOAD_POSITION_EDGE 1
+
+/**
+ * The word `corner`.
+ */
+#define OVS_ALLOWABLE_LOAD_POSITION_CORNER 2
+
+/**
+ * The result `unlimited`: whether there is no limit.
+ */
+#define OVS_REPETITIONS_ALLOWED_UNLIMITED 0
+
+/**
+ * The result `repetitions` (1): how often; none where there is no limit.
+ */
+#define OVS_REPETITIONS_ALLOWED_REPETITIONS 1
+
+/**
+ * How many results there are.
+ */
+#define OVS_REPETITIONS_ALLOWED_RESULTS 2
+
+/**
+ * The word `no`.
+ */
+#define OVS_REPETITIONS_ALLOWED_UNLIMITED_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_REPETITIONS_ALLOWED_UNLIMITED_YES 1
+
+/**
+ * The result `thickness` (in or mm): smallest thickness.
+ */
+#define OVS_THICKNESS_NEEDED_THICKNESS 0
+
+/**
+ * The result `stress` (psi or MPa): governing stress there.
+ */
+#define OVS_THICKNESS_NEEDED_STRESS 1
+
+/**
+ * The result `allowable` (psi or MPa): stress allowed.
+ */
+#define OVS_THICKNESS_NEEDED_ALLOWABLE 2
+
+/**
+ * The result `governs`: the load that governs, the first being 1.
+ */
+#define OVS_THICKNESS_NEEDED_GOVERNS 3
+
+/**
+ * How many results there are.
+ */
+#define OVS_THICKNESS_NEEDED_RESULTS 4
+
+/**
+ * The word `interior`.
+ */
+#define OVS_THICKNESS_NEEDED_LOADS_POSITION_INTERIOR 0
+
+/**
+ * The word `edge`.
+ */
+#define OVS_THICKNESS_NEEDED_LOADS_POSITION_EDGE 1
+
+/**
+ * The word `corner`.
+ */
+#define OVS_THICKNESS_NEEDED_LOADS_POSITION_CORNER 2
+
+/**
+ * The word `circle`.
+ */
+#define OVS_THICKNESS_NEEDED_EDGE_FORM_CIRCLE 0
+
+/**
+ * The word `semicircle`.
+ */
+#define OVS_THICKNESS_NEEDED_EDGE_FORM_SEMICIRCLE 1
+
+/**
+ * The word `Westergaard 1926`.
+ */
+#define OVS_THICKNESS_NEEDED_CORNER_FORM_WESTERGAARD_1926 0
+
+/**
+ * The word `Ioannides 1985`.
+ */
+#define OVS_THICKNESS_NEEDED_CORNER_FORM_IOANNIDES_1985 1
+
+/**
+ * The word `middle or doweled joint`.
+ */
+#define OVS_WALL_LOAD_PLACE_MIDDLE_OR_DOWELED_JOINT 0
+
+/**
+ * The word `free edge`.
+ */
+#define OVS_WALL_LOAD_PLACE_FREE_EDGE 1
+
+/**
+ * The word `bonded`.
+ */
+#define OVS_TWO_LAYERS_BOND_BONDED 0
+
+/**
+ * The word `partly bonded`.
+ */
+#define OVS_TWO_LAYERS_BOND_PARTLY_BONDED 1
+
+/**
+ * The word `unbonded`.
+ */
+#define OVS_TWO_LAYERS_BOND_UNBONDED 2
+
+/**
+ * The word `ground`.
+ */
+#define OVS_ADDED_WEIGHT_SUPPORT_GROUND 0
+
+/**
+ * The word `suspended`.
+ */
+#define OVS_ADDED_WEIGHT_SUPPORT_SUSPENDED 1
+
+/**
+ * The word `unknown`.
+ */
+#define OVS_ADDED_WEIGHT_SUPPORT_UNKNOWN 2
+
+/**
+ * The word `go on`.
+ */
+#define OVS_ADDED_WEIGHT_NEXT_GO_ON 0
+
+/**
+ * The word `find out`.
+ */
+#define OVS_ADDED_WEIGHT_NEXT_FIND_OUT 1
+
+/**
+ * The word `stop`.
+ */
+#define OVS_ADDED_WEIGHT_NEXT_STOP 2
 
 /**
  * The result `net` (yd3 or m3): sum of what is poured.
@@ -15757,6 +16629,4862 @@ int ovs_morning_check_si_why(double planned_m,
                              char *text,
                              int text_len,
                              int *needed);
+
+/**
+ * The condition factor of an old slab by what is seen.
+ *
+ * Equation: sound 1.00; a few cracks that do not grow 0.75; badly cracked 0.35.
+ * Taken for granted: what is seen holds for the whole slab.
+ *
+ * - `condition`: what the old slab looks like; 0 sound, 1 few cracks, still, 2 badly cracked.
+ * - `factor_ratio` (1), out: condition factor C.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_WORD_UNKNOWN.
+ * Basis: C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked: UFC 3-260-02 and 3-260-03 (2001),
+ * examples: 0.75 and 0.35 read, classes recalled, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_condition_factor_us(1, ...) gives factor_ratio = 0.75.
+ */
+int ovs_condition_factor_us(int condition,
+                            double *factor_ratio,
+                            int *notes,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * The condition factor of an old slab by what is seen.
+ *
+ * Equation: sound 1.00; a few cracks that do not grow 0.75; badly cracked 0.35.
+ * Taken for granted: what is seen holds for the whole slab.
+ *
+ * - `condition`: what the old slab looks like; 0 sound, 1 few cracks, still, 2 badly cracked.
+ * - `factor_ratio` (1), out: condition factor C.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_WORD_UNKNOWN.
+ * Basis: C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked: UFC 3-260-02 and 3-260-03 (2001),
+ * examples: 0.75 and 0.35 read, classes recalled, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_condition_factor_si(1, ...) gives factor_ratio = 0.75.
+ */
+int ovs_condition_factor_si(int condition,
+                            double *factor_ratio,
+                            int *notes,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * ovs_condition_factor_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_condition_factor_us_array(const int *condition,
+                                  double *factor_ratio,
+                                  int *notes,
+                                  int n,
+                                  int *bad_index,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * ovs_condition_factor_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_condition_factor_si_array(const int *condition,
+                                  double *factor_ratio,
+                                  int *notes,
+                                  int n,
+                                  int *bad_index,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * Why ovs_condition_factor_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_condition_factor_us_why(int condition, char *text, int text_len, int *needed);
+
+/**
+ * Why ovs_condition_factor_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_condition_factor_si_why(int condition, char *text, int text_len, int *needed);
+
+/**
+ * How thin an overlay may be in practice by its bond, its use and its stone, the largest stone for it, and what
+ * goes between old and new.
+ *
+ * Equation: least = the larger of the rule for bond and use and 3 x stone; largest stone = least / 3.
+ * Taken for granted: a sound old slab; no edge runs out to nothing: it ends at a sawn and chipped key at least as
+ * deep.
+ *
+ * - `bond`: how the overlay holds to the old slab; 0 bonded, 1 partly bonded, 2 unbonded.
+ * - `used`: what the floor is used for; 0 people, 1 cars, 2 trucks, 3 wash bay, 4 jacks, 5 heavier.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `stone` (in): largest stone of the mix; at least 0.125 in, at most 3 in; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_OVERLAY_MINIMUM_LEAST (in): least thickness anywhere.
+ *   - OVS_OVERLAY_MINIMUM_LARGEST_STONE (in): largest stone for that thickness.
+ *   - OVS_OVERLAY_MINIMUM_GREATEST_USUAL (in): usual at most; none where stress alone decides.
+ *   - OVS_OVERLAY_MINIMUM_BETWEEN: what goes between old and new.
+ *   - OVS_OVERLAY_MINIMUM_MEANS: what that means for the floor.
+ *   - OVS_OVERLAY_MINIMUM_RESTS_ON: the basis that decides, by name.
+ *   - OVS_OVERLAY_MINIMUM_RULES: every rule about it, with its source.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: bonded floor topping at least 3/4 in: ACI 302.1R (several), bonded toppings, from memory: confirm.
+ * Basis: unbonded floor topping at least 3 in: ACI 302.1R (1996 and later), unbonded toppings, from memory:
+ * confirm.
+ * Basis: unbonded floor topping at least 2 1/2 in: Concrete Construction, citing ACI 302.1R (1980), unbonded
+ * toppings, as quoted elsewhere.
+ * Basis: under 3 in a bonding agent goes down first, and about 1 1/2 to 2 in can be poured: common practice, no
+ * source.
+ * Basis: at 3 in and more a sound old slab is poured over without bond; broken, settling, heaving slabs come out:
+ * common practice, no source.
+ * Basis: 4 in under trucks, in wash bays, under jacks; 5 in and more by stress: common practice, no source.
+ * Basis: bonded overlay of a road at least 2 in: Guide to Concrete Overlay Solutions (2007), bonded, 2 to 5 in.
+ * Basis: airfields: bonded 2 to 3 in, others 5 to 6 in: FAA and UFC airfield pavements (several), least overlay,
+ * from memory: confirm.
+ * Basis: the thinnest part is at least three times the largest stone: ACI 302.1R (several), coarse aggregate in
+ * toppings, from memory: confirm.
+ * Basis: no feather edge: a sawn and chipped key at least the least thickness deep: ACI 546R (several), edges of
+ * repairs, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"bond":"unbonded","used":"cars","stone":"3/4 in"}
+ */
+ovs_answer *ovs_overlay_minimum_us(int bond,
+                                   int used,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * How thin an overlay may be in practice by its bond, its use and its stone, the largest stone for it, and what
+ * goes between old and new.
+ *
+ * Equation: least = the larger of the rule for bond and use and 3 x stone; largest stone = least / 3.
+ * Taken for granted: a sound old slab; no edge runs out to nothing: it ends at a sawn and chipped key at least as
+ * deep.
+ *
+ * - `bond`: how the overlay holds to the old slab; 0 bonded, 1 partly bonded, 2 unbonded.
+ * - `used`: what the floor is used for; 0 people, 1 cars, 2 trucks, 3 wash bay, 4 jacks, 5 heavier.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `stone` (mm): largest stone of the mix; at least 3.175 mm, at most 76.2 mm; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_OVERLAY_MINIMUM_LEAST (mm): least thickness anywhere.
+ *   - OVS_OVERLAY_MINIMUM_LARGEST_STONE (mm): largest stone for that thickness.
+ *   - OVS_OVERLAY_MINIMUM_GREATEST_USUAL (mm): usual at most; none where stress alone decides.
+ *   - OVS_OVERLAY_MINIMUM_BETWEEN: what goes between old and new.
+ *   - OVS_OVERLAY_MINIMUM_MEANS: what that means for the floor.
+ *   - OVS_OVERLAY_MINIMUM_RESTS_ON: the basis that decides, by name.
+ *   - OVS_OVERLAY_MINIMUM_RULES: every rule about it, with its source.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: bonded floor topping at least 3/4 in: ACI 302.1R (several), bonded toppings, from memory: confirm.
+ * Basis: unbonded floor topping at least 3 in: ACI 302.1R (1996 and later), unbonded toppings, from memory:
+ * confirm.
+ * Basis: unbonded floor topping at least 2 1/2 in: Concrete Construction, citing ACI 302.1R (1980), unbonded
+ * toppings, as quoted elsewhere.
+ * Basis: under 3 in a bonding agent goes down first, and about 1 1/2 to 2 in can be poured: common practice, no
+ * source.
+ * Basis: at 3 in and more a sound old slab is poured over without bond; broken, settling, heaving slabs come out:
+ * common practice, no source.
+ * Basis: 4 in under trucks, in wash bays, under jacks; 5 in and more by stress: common practice, no source.
+ * Basis: bonded overlay of a road at least 2 in: Guide to Concrete Overlay Solutions (2007), bonded, 2 to 5 in.
+ * Basis: airfields: bonded 2 to 3 in, others 5 to 6 in: FAA and UFC airfield pavements (several), least overlay,
+ * from memory: confirm.
+ * Basis: the thinnest part is at least three times the largest stone: ACI 302.1R (several), coarse aggregate in
+ * toppings, from memory: confirm.
+ * Basis: no feather edge: a sawn and chipped key at least the least thickness deep: ACI 546R (several), edges of
+ * repairs, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"bond":"unbonded","used":"cars","stone":"3/4 in"}
+ */
+ovs_answer *ovs_overlay_minimum_si(int bond,
+                                   int used,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_overlay_minimum_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_overlay_minimum_us_why(int bond,
+                               int used,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_overlay_minimum_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_overlay_minimum_si_why(int bond,
+                               int used,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * How rough the old surface must be for what goes on it, and the ways to it.
+ *
+ * Equation: by table: sealer 1 to 2, thin film 1 to 3, high-build coating 3 to 5, self-levelling 4 to 6, polymer
+ * overlay 5 to 9, concrete overlay 5 to 10, bonded topping 7 to 9.
+ * Taken for granted: sound, clean concrete; profiles 1 smooth to 10 rough; before a bonded overlay the surface is
+ * wetted the day before, damp and without standing water.
+ *
+ * - `covering`: what goes on the old surface; 0 sealer, 1 thin film, 2 high-build coating, 3 self-levelling, 4
+ *   polymer overlay, 5 concrete overlay, 6 bonded topping.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SURFACE_PROFILE_LEAST: smoothest profile.
+ *   - OVS_SURFACE_PROFILE_GREATEST: roughest profile.
+ *   - OVS_SURFACE_PROFILE_RESTS_ON: its basis, by name.
+ *   - OVS_SURFACE_PROFILE_WAYS: the ways to these profiles.
+ *
+ * Refuses with OVS_WORD_UNKNOWN.
+ * Basis: self-levelling 4 to 6, bonded topping 7 to 9: ICRI 310.2R, as quoted by a design note and a trade page
+ * (2013), profiles, as quoted elsewhere.
+ * Basis: surface profile by covering: ICRI 310.2R (2013), profiles by covering, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"covering":"bonded topping"}
+ */
+ovs_answer *ovs_surface_profile_us(int covering,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * How rough the old surface must be for what goes on it, and the ways to it.
+ *
+ * Equation: by table: sealer 1 to 2, thin film 1 to 3, high-build coating 3 to 5, self-levelling 4 to 6, polymer
+ * overlay 5 to 9, concrete overlay 5 to 10, bonded topping 7 to 9.
+ * Taken for granted: sound, clean concrete; profiles 1 smooth to 10 rough; before a bonded overlay the surface is
+ * wetted the day before, damp and without standing water.
+ *
+ * - `covering`: what goes on the old surface; 0 sealer, 1 thin film, 2 high-build coating, 3 self-levelling, 4
+ *   polymer overlay, 5 concrete overlay, 6 bonded topping.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SURFACE_PROFILE_LEAST: smoothest profile.
+ *   - OVS_SURFACE_PROFILE_GREATEST: roughest profile.
+ *   - OVS_SURFACE_PROFILE_RESTS_ON: its basis, by name.
+ *   - OVS_SURFACE_PROFILE_WAYS: the ways to these profiles.
+ *
+ * Refuses with OVS_WORD_UNKNOWN.
+ * Basis: self-levelling 4 to 6, bonded topping 7 to 9: ICRI 310.2R, as quoted by a design note and a trade page
+ * (2013), profiles, as quoted elsewhere.
+ * Basis: surface profile by covering: ICRI 310.2R (2013), profiles by covering, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"covering":"bonded topping"}
+ */
+ovs_answer *ovs_surface_profile_si(int covering,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_surface_profile_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_surface_profile_us_why(int covering,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_surface_profile_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_surface_profile_si_why(int covering,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * The pull-off strength of a core, held against what the project's specification asks.
+ *
+ * Equation: strength = 4 load / (pi diameter^2).
+ * Taken for granted: the core goes at least 1/2 in into the old concrete; no standard gives an acceptance number:
+ * it is the project's.
+ *
+ * - `load_lbf` (lbf): load at which it broke; more than 0 lbf, at most 22480.89431 lbf.
+ * - `diameter_in` (in): diameter of the core, usually 2 in; at least 1 in, at most 6 in.
+ * - `broke`: where it broke; 0 old concrete, 1 between, 2 overlay, 3 glue.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `asked` (psi): strength that is asked for; more than 0 psi, at most 1450.3773773 psi; where left out 200
+ *     psi, because often asked; the project's specification decides.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_PULL_OFF_STRENGTH (psi): pull-off strength.
+ *   - OVS_PULL_OFF_VERDICT: what the test says; 0 enough, 1 too little, 2 void.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: f = 4 P / (pi d^2): ASTM C1583 (any), load over area, from memory: confirm.
+ * Basis: 200 psi is often asked: the project's specification.
+ * Since 0.1.0.
+ * Example, as JSON: {"load":"800 lb","diameter":"2 in","broke":"old concrete"}
+ */
+int ovs_pull_off_us(double load_lbf,
+                    double diameter_in,
+                    int broke,
+                    const char *options_json,
+                    int options_len,
+                    double *results,
+                    int results_len,
+                    int *notes,
+                    int notes_len,
+                    char *msg,
+                    int msg_len);
+
+/**
+ * The pull-off strength of a core, held against what the project's specification asks.
+ *
+ * Equation: strength = 4 load / (pi diameter^2).
+ * Taken for granted: the core goes at least 1/2 in into the old concrete; no standard gives an acceptance number:
+ * it is the project's.
+ *
+ * - `load_kn` (kN): load at which it broke; more than 0 kN, at most 100 kN.
+ * - `diameter_mm` (mm): diameter of the core, usually 2 in; at least 25.4 mm, at most 152.4 mm.
+ * - `broke`: where it broke; 0 old concrete, 1 between, 2 overlay, 3 glue.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `asked` (MPa): strength that is asked for; more than 0 MPa, at most 10 MPa; where left out 200 psi, because
+ *     often asked; the project's specification decides.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_PULL_OFF_STRENGTH (MPa): pull-off strength.
+ *   - OVS_PULL_OFF_VERDICT: what the test says; 0 enough, 1 too little, 2 void.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: f = 4 P / (pi d^2): ASTM C1583 (any), load over area, from memory: confirm.
+ * Basis: 200 psi is often asked: the project's specification.
+ * Since 0.1.0.
+ * Example, as JSON: {"load":"800 lb","diameter":"2 in","broke":"old concrete"}
+ */
+int ovs_pull_off_si(double load_kn,
+                    double diameter_mm,
+                    int broke,
+                    const char *options_json,
+                    int options_len,
+                    double *results,
+                    int results_len,
+                    int *notes,
+                    int notes_len,
+                    char *msg,
+                    int msg_len);
+
+/**
+ * Why ovs_pull_off_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_pull_off_us_why(double load_lbf,
+                        double diameter_in,
+                        int broke,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
+
+/**
+ * Why ovs_pull_off_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_pull_off_si_why(double load_kn,
+                        double diameter_mm,
+                        int broke,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
+
+/**
+ * The overlay thickness that an old slab needs, bonded, partly bonded or unbonded; zero where the old slab is
+ * enough.
+ *
+ * Equation: overlay = (required_new^n - condition (required_new / required_old x old_slab)^n)^(1/n); n = 1 bonded
+ * (condition 1: required_new - old_slab), 1.4 partly bonded, 2 unbonded; a negative bracket is no need.
+ * Taken for granted: the equations are empirical, from full-scale traffic tests on airfields; the practical least
+ * thickness is apart.
+ *
+ * - `bond`: how the overlay holds to the old slab; 0 bonded, 1 partly bonded, 2 unbonded.
+ * - `required_new_in` (in): single slab that the new concrete would need on this ground; more than 0 in, at most
+ *   78.7401574803 in.
+ * - `required_old_in` (in): a single slab of the old concrete would need so much; more than 0 in, at most
+ *   78.7401574803 in.
+ * - `old_slab_in` (in): thickness of the old slab; more than 0 in, at most 78.7401574803 in.
+ * - `condition_ratio` (1): condition factor C of the old slab; 1 for a bonded overlay; at least 0.1 1, at most 1
+ *   1.
+ * - `overlay_in` (in), out: thickness of the overlay.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_BOND_NEEDS_SOUND.
+ * Basis: ho = (hd^n - C (hd/he hE)^n)^(1/n), n = 1 bonded, 1.4 partly bonded, 2 unbonded: UFC 3-260-02, Pavement
+ * Design for Airfields (2001), ch. 17, Eq. 17-1 to 17-3; examples read, forms recalled, from memory: confirm.
+ * Basis: C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked: UFC 3-260-02 and 3-260-03 (2001),
+ * examples: 0.75 and 0.35 read, classes recalled, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_overlay_required_us(2, 9, 9, 6, 0.75, ...) gives overlay_in = 7.34847.
+ */
+int ovs_overlay_required_us(int bond,
+                            double required_new_in,
+                            double required_old_in,
+                            double old_slab_in,
+                            double condition_ratio,
+                            double *overlay_in,
+                            int *notes,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * The overlay thickness that an old slab needs, bonded, partly bonded or unbonded; zero where the old slab is
+ * enough.
+ *
+ * Equation: overlay = (required_new^n - condition (required_new / required_old x old_slab)^n)^(1/n); n = 1 bonded
+ * (condition 1: required_new - old_slab), 1.4 partly bonded, 2 unbonded; a negative bracket is no need.
+ * Taken for granted: the equations are empirical, from full-scale traffic tests on airfields; the practical least
+ * thickness is apart.
+ *
+ * - `bond`: how the overlay holds to the old slab; 0 bonded, 1 partly bonded, 2 unbonded.
+ * - `required_new_mm` (mm): single slab that the new concrete would need on this ground; more than 0 mm, at most
+ *   2000 mm.
+ * - `required_old_mm` (mm): a single slab of the old concrete would need so much; more than 0 mm, at most 2000 mm.
+ * - `old_slab_mm` (mm): thickness of the old slab; more than 0 mm, at most 2000 mm.
+ * - `condition_ratio` (1): condition factor C of the old slab; 1 for a bonded overlay; at least 0.1 1, at most 1
+ *   1.
+ * - `overlay_mm` (mm), out: thickness of the overlay.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_BOND_NEEDS_SOUND.
+ * Basis: ho = (hd^n - C (hd/he hE)^n)^(1/n), n = 1 bonded, 1.4 partly bonded, 2 unbonded: UFC 3-260-02, Pavement
+ * Design for Airfields (2001), ch. 17, Eq. 17-1 to 17-3; examples read, forms recalled, from memory: confirm.
+ * Basis: C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked: UFC 3-260-02 and 3-260-03 (2001),
+ * examples: 0.75 and 0.35 read, classes recalled, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_overlay_required_si(2, 228.6, 228.6, 152.4, 0.75, ...) gives overlay_mm = 186.651.
+ */
+int ovs_overlay_required_si(int bond,
+                            double required_new_mm,
+                            double required_old_mm,
+                            double old_slab_mm,
+                            double condition_ratio,
+                            double *overlay_mm,
+                            int *notes,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * ovs_overlay_required_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_overlay_required_us_array(const int *bond,
+                                  const double *required_new_in,
+                                  const double *required_old_in,
+                                  const double *old_slab_in,
+                                  const double *condition_ratio,
+                                  double *overlay_in,
+                                  int *notes,
+                                  int n,
+                                  int *bad_index,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * ovs_overlay_required_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_overlay_required_si_array(const int *bond,
+                                  const double *required_new_mm,
+                                  const double *required_old_mm,
+                                  const double *old_slab_mm,
+                                  const double *condition_ratio,
+                                  double *overlay_mm,
+                                  int *notes,
+                                  int n,
+                                  int *bad_index,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * Why ovs_overlay_required_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_overlay_required_us_why(int bond,
+                                double required_new_in,
+                                double required_old_in,
+                                double old_slab_in,
+                                double condition_ratio,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * Why ovs_overlay_required_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_overlay_required_si_why(int bond,
+                                double required_new_mm,
+                                double required_old_mm,
+                                double old_slab_mm,
+                                double condition_ratio,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * The single slab that an overlay and the old slab under it are worth together.
+ *
+ * Equation: equivalent = (overlay^n + condition x old_slab^n)^(1/n); n = 1 bonded, 1.4 partly bonded, 2 unbonded.
+ * Taken for granted: both concretes are alike in strength.
+ *
+ * - `bond`: how the overlay holds to the old slab; 0 bonded, 1 partly bonded, 2 unbonded.
+ * - `overlay_in` (in): thickness of the overlay; more than 0 in, at most 78.7401574803 in.
+ * - `old_slab_in` (in): the old slab's thickness; more than 0 in, at most 78.7401574803 in.
+ * - `condition_ratio` (1): condition factor C of the old slab; 1 for a bonded overlay; at least 0.1 1, at most 1
+ *   1.
+ * - `equivalent_in` (in), out: the single slab.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_BOND_NEEDS_SOUND.
+ * Basis: h = (ho^n + C hb^n)^(1/n): UFC 3-260-03, Airfield Pavement Evaluation (2001), ch. 6, Eq. 6-3 (1.4; the
+ * others follow Eq. 17-1 and 17-3).
+ * Basis: C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked: UFC 3-260-02 and 3-260-03 (2001),
+ * examples: 0.75 and 0.35 read, classes recalled, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_slab_equivalent_us(1, 6, 6, 0.75, ...) gives equivalent_in = 8.94849.
+ */
+int ovs_slab_equivalent_us(int bond,
+                           double overlay_in,
+                           double old_slab_in,
+                           double condition_ratio,
+                           double *equivalent_in,
+                           int *notes,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * The single slab that an overlay and the old slab under it are worth together.
+ *
+ * Equation: equivalent = (overlay^n + condition x old_slab^n)^(1/n); n = 1 bonded, 1.4 partly bonded, 2 unbonded.
+ * Taken for granted: both concretes are alike in strength.
+ *
+ * - `bond`: how the overlay holds to the old slab; 0 bonded, 1 partly bonded, 2 unbonded.
+ * - `overlay_mm` (mm): thickness of the overlay; more than 0 mm, at most 2000 mm.
+ * - `old_slab_mm` (mm): the old slab's thickness; more than 0 mm, at most 2000 mm.
+ * - `condition_ratio` (1): condition factor C of the old slab; 1 for a bonded overlay; at least 0.1 1, at most 1
+ *   1.
+ * - `equivalent_mm` (mm), out: the single slab.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_BOND_NEEDS_SOUND.
+ * Basis: h = (ho^n + C hb^n)^(1/n): UFC 3-260-03, Airfield Pavement Evaluation (2001), ch. 6, Eq. 6-3 (1.4; the
+ * others follow Eq. 17-1 and 17-3).
+ * Basis: C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked: UFC 3-260-02 and 3-260-03 (2001),
+ * examples: 0.75 and 0.35 read, classes recalled, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_slab_equivalent_si(1, 152.4, 152.4, 0.75, ...) gives equivalent_mm = 227.292.
+ */
+int ovs_slab_equivalent_si(int bond,
+                           double overlay_mm,
+                           double old_slab_mm,
+                           double condition_ratio,
+                           double *equivalent_mm,
+                           int *notes,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * ovs_slab_equivalent_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_slab_equivalent_us_array(const int *bond,
+                                 const double *overlay_in,
+                                 const double *old_slab_in,
+                                 const double *condition_ratio,
+                                 double *equivalent_in,
+                                 int *notes,
+                                 int n,
+                                 int *bad_index,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * ovs_slab_equivalent_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_slab_equivalent_si_array(const int *bond,
+                                 const double *overlay_mm,
+                                 const double *old_slab_mm,
+                                 const double *condition_ratio,
+                                 double *equivalent_mm,
+                                 int *notes,
+                                 int n,
+                                 int *bad_index,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * Why ovs_slab_equivalent_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_slab_equivalent_us_why(int bond,
+                               double overlay_in,
+                               double old_slab_in,
+                               double condition_ratio,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_slab_equivalent_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_slab_equivalent_si_why(int bond,
+                               double overlay_mm,
+                               double old_slab_mm,
+                               double condition_ratio,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * What an old slab is worth under a bonded overlay, and the overlay that follows.
+ *
+ * Equation: effective = joints x durability x fatigue x old_slab; overlay = required - effective, none where
+ * negative.
+ * Taken for granted: the factors come from a survey of joints, cracks and durability.
+ *
+ * - `required_in` (in): single slab required for the traffic to come; more than 0 in, at most 78.7401574803 in.
+ * - `old_slab_in` (in): thickness of the old slab; more than 0 in, at most 78.7401574803 in.
+ * - `joints_ratio` (1): factor for joints and cracks left open; 1 where all are mended; at least 0.3 1, at most 1
+ *   1.
+ * - `durability_ratio` (1): durability factor: 1 none lost, 0.96 to 0.99 cracking, 0.80 to 0.95 with spalling; at
+ *   least 0.3 1, at most 1 1.
+ * - `fatigue_ratio` (1): fatigue factor: 0.97 to 1 few transverse cracks, 0.94 to 0.96 many, 0.90 to 0.93 very
+ *   many; at least 0.3 1, at most 1 1.
+ * - `effective_in` (in), out: what the old slab is worth.
+ * - `overlay_in` (in), out: thickness of the overlay.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: bonded Deff = Fjc Fdur Ffat D, unbonded Deff = Fjcu D with D at most 10 in: AASHTO Guide for Design of
+ * Pavement Structures (1993), Part III, 5.8 and 5.9, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_overlay_effective_bonded_us(10, 8, 0.9, 1, 0.97, ...) gives effective_in = 6.984, overlay_in = 3.016.
+ */
+int ovs_overlay_effective_bonded_us(double required_in,
+                                    double old_slab_in,
+                                    double joints_ratio,
+                                    double durability_ratio,
+                                    double fatigue_ratio,
+                                    double *effective_in,
+                                    double *overlay_in,
+                                    int *notes,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * What an old slab is worth under a bonded overlay, and the overlay that follows.
+ *
+ * Equation: effective = joints x durability x fatigue x old_slab; overlay = required - effective, none where
+ * negative.
+ * Taken for granted: the factors come from a survey of joints, cracks and durability.
+ *
+ * - `required_mm` (mm): single slab required for the traffic to come; more than 0 mm, at most 2000 mm.
+ * - `old_slab_mm` (mm): thickness of the old slab; more than 0 mm, at most 2000 mm.
+ * - `joints_ratio` (1): factor for joints and cracks left open; 1 where all are mended; at least 0.3 1, at most 1
+ *   1.
+ * - `durability_ratio` (1): durability factor: 1 none lost, 0.96 to 0.99 cracking, 0.80 to 0.95 with spalling; at
+ *   least 0.3 1, at most 1 1.
+ * - `fatigue_ratio` (1): fatigue factor: 0.97 to 1 few transverse cracks, 0.94 to 0.96 many, 0.90 to 0.93 very
+ *   many; at least 0.3 1, at most 1 1.
+ * - `effective_mm` (mm), out: what the old slab is worth.
+ * - `overlay_mm` (mm), out: thickness of the overlay.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: bonded Deff = Fjc Fdur Ffat D, unbonded Deff = Fjcu D with D at most 10 in: AASHTO Guide for Design of
+ * Pavement Structures (1993), Part III, 5.8 and 5.9, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_overlay_effective_bonded_si(254, 203.2, 0.9, 1, 0.97, ...) gives effective_mm = 177.394, overlay_mm = 76.6064.
+ */
+int ovs_overlay_effective_bonded_si(double required_mm,
+                                    double old_slab_mm,
+                                    double joints_ratio,
+                                    double durability_ratio,
+                                    double fatigue_ratio,
+                                    double *effective_mm,
+                                    double *overlay_mm,
+                                    int *notes,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * ovs_overlay_effective_bonded_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_overlay_effective_bonded_us_array(const double *required_in,
+                                          const double *old_slab_in,
+                                          const double *joints_ratio,
+                                          const double *durability_ratio,
+                                          const double *fatigue_ratio,
+                                          double *effective_in,
+                                          double *overlay_in,
+                                          int *notes,
+                                          int n,
+                                          int *bad_index,
+                                          char *msg,
+                                          int msg_len);
+
+/**
+ * ovs_overlay_effective_bonded_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_overlay_effective_bonded_si_array(const double *required_mm,
+                                          const double *old_slab_mm,
+                                          const double *joints_ratio,
+                                          const double *durability_ratio,
+                                          const double *fatigue_ratio,
+                                          double *effective_mm,
+                                          double *overlay_mm,
+                                          int *notes,
+                                          int n,
+                                          int *bad_index,
+                                          char *msg,
+                                          int msg_len);
+
+/**
+ * Why ovs_overlay_effective_bonded_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_overlay_effective_bonded_us_why(double required_in,
+                                        double old_slab_in,
+                                        double joints_ratio,
+                                        double durability_ratio,
+                                        double fatigue_ratio,
+                                        char *text,
+                                        int text_len,
+                                        int *needed);
+
+/**
+ * Why ovs_overlay_effective_bonded_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_overlay_effective_bonded_si_why(double required_mm,
+                                        double old_slab_mm,
+                                        double joints_ratio,
+                                        double durability_ratio,
+                                        double fatigue_ratio,
+                                        char *text,
+                                        int text_len,
+                                        int *needed);
+
+/**
+ * What an old slab is worth under an unbonded overlay, and the overlay that follows.
+ *
+ * Equation: effective = joints x old_slab, old_slab entered as 10 in at most; overlay = sqrt(required^2 -
+ * effective^2), none where negative.
+ * Taken for granted: a breaker or a levelling course lies between.
+ *
+ * - `required_in` (in): single slab required for the traffic to come; more than 0 in, at most 78.7401574803 in.
+ * - `old_slab_in` (in): thickness of the old slab; more than 0 in, at most 78.7401574803 in.
+ * - `joints_ratio` (1): factor for joints and cracks left open: 1 none, about 0.9 at 200 a mile; at least 0.3 1,
+ *   at most 1 1.
+ * - `effective_in` (in), out: what the old slab is worth.
+ * - `overlay_in` (in), out: thickness of the overlay.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: bonded Deff = Fjc Fdur Ffat D, unbonded Deff = Fjcu D with D at most 10 in: AASHTO Guide for Design of
+ * Pavement Structures (1993), Part III, 5.8 and 5.9, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_overlay_effective_unbonded_us(10, 8, 0.95, ...) gives effective_in = 7.6, overlay_in = 6.49923.
+ */
+int ovs_overlay_effective_unbonded_us(double required_in,
+                                      double old_slab_in,
+                                      double joints_ratio,
+                                      double *effective_in,
+                                      double *overlay_in,
+                                      int *notes,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * What an old slab is worth under an unbonded overlay, and the overlay that follows.
+ *
+ * Equation: effective = joints x old_slab, old_slab entered as 10 in at most; overlay = sqrt(required^2 -
+ * effective^2), none where negative.
+ * Taken for granted: a breaker or a levelling course lies between.
+ *
+ * - `required_mm` (mm): single slab required for the traffic to come; more than 0 mm, at most 2000 mm.
+ * - `old_slab_mm` (mm): thickness of the old slab; more than 0 mm, at most 2000 mm.
+ * - `joints_ratio` (1): factor for joints and cracks left open: 1 none, about 0.9 at 200 a mile; at least 0.3 1,
+ *   at most 1 1.
+ * - `effective_mm` (mm), out: what the old slab is worth.
+ * - `overlay_mm` (mm), out: thickness of the overlay.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: bonded Deff = Fjc Fdur Ffat D, unbonded Deff = Fjcu D with D at most 10 in: AASHTO Guide for Design of
+ * Pavement Structures (1993), Part III, 5.8 and 5.9, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_overlay_effective_unbonded_si(254, 203.2, 0.95, ...) gives effective_mm = 193.04, overlay_mm = 165.08.
+ */
+int ovs_overlay_effective_unbonded_si(double required_mm,
+                                      double old_slab_mm,
+                                      double joints_ratio,
+                                      double *effective_mm,
+                                      double *overlay_mm,
+                                      int *notes,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * ovs_overlay_effective_unbonded_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_overlay_effective_unbonded_us_array(const double *required_in,
+                                            const double *old_slab_in,
+                                            const double *joints_ratio,
+                                            double *effective_in,
+                                            double *overlay_in,
+                                            int *notes,
+                                            int n,
+                                            int *bad_index,
+                                            char *msg,
+                                            int msg_len);
+
+/**
+ * ovs_overlay_effective_unbonded_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_overlay_effective_unbonded_si_array(const double *required_mm,
+                                            const double *old_slab_mm,
+                                            const double *joints_ratio,
+                                            double *effective_mm,
+                                            double *overlay_mm,
+                                            int *notes,
+                                            int n,
+                                            int *bad_index,
+                                            char *msg,
+                                            int msg_len);
+
+/**
+ * Why ovs_overlay_effective_unbonded_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_overlay_effective_unbonded_us_why(double required_in,
+                                          double old_slab_in,
+                                          double joints_ratio,
+                                          char *text,
+                                          int text_len,
+                                          int *needed);
+
+/**
+ * Why ovs_overlay_effective_unbonded_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_overlay_effective_unbonded_si_why(double required_mm,
+                                          double old_slab_mm,
+                                          double joints_ratio,
+                                          char *text,
+                                          int text_len,
+                                          int *needed);
+
+/**
+ * The modulus of elasticity of normal-weight concrete from its compressive strength.
+ *
+ * Equation: modulus = 57000 sqrt(strength), psi.
+ * Taken for granted: normal-weight concrete.
+ *
+ * - `strength_psi` (psi): compressive strength f'c; at least 1000 psi, at most 15000 psi.
+ * - `modulus_psi` (psi), out: modulus of elasticity.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: Ec = 57000 sqrt(f'c), or 33 w^1.5 sqrt(f'c), psi: ACI 318 (2019), 19.2.2.1, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_concrete_modulus_us(4000, ...) gives modulus_psi = 3605000.
+ */
+int ovs_concrete_modulus_us(double strength_psi, double *modulus_psi, int *notes, char *msg, int msg_len);
+
+/**
+ * The modulus of elasticity of normal-weight concrete from its compressive strength.
+ *
+ * Equation: modulus = 57000 sqrt(strength), psi.
+ * Taken for granted: normal-weight concrete.
+ *
+ * - `strength_mpa` (MPa): compressive strength f'c; at least 6.89475729317 MPa, at most 103.421359398 MPa.
+ * - `modulus_mpa` (MPa), out: modulus of elasticity.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: Ec = 57000 sqrt(f'c), or 33 w^1.5 sqrt(f'c), psi: ACI 318 (2019), 19.2.2.1, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_concrete_modulus_si(27.579, ...) gives modulus_mpa = 24855.6.
+ */
+int ovs_concrete_modulus_si(double strength_mpa, double *modulus_mpa, int *notes, char *msg, int msg_len);
+
+/**
+ * ovs_concrete_modulus_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_concrete_modulus_us_array(const double *strength_psi,
+                                  double *modulus_psi,
+                                  int *notes,
+                                  int n,
+                                  int *bad_index,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * ovs_concrete_modulus_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_concrete_modulus_si_array(const double *strength_mpa,
+                                  double *modulus_mpa,
+                                  int *notes,
+                                  int n,
+                                  int *bad_index,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * Why ovs_concrete_modulus_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_concrete_modulus_us_why(double strength_psi, char *text, int text_len, int *needed);
+
+/**
+ * Why ovs_concrete_modulus_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_concrete_modulus_si_why(double strength_mpa, char *text, int text_len, int *needed);
+
+/**
+ * The modulus of elasticity of concrete from its compressive strength and unit weight.
+ *
+ * Equation: modulus = 33 density^1.5 sqrt(strength), psi and lb/ft3.
+ * Taken for granted: 90 to 160 lb/ft3.
+ *
+ * - `strength_psi` (psi): compressive strength f'c; at least 1000 psi, at most 15000 psi.
+ * - `density_lb_per_ft3` (lb/ft3): unit weight; at least 90 lb/ft3, at most 160 lb/ft3.
+ * - `modulus_psi` (psi), out: modulus of elasticity.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: Ec = 57000 sqrt(f'c), or 33 w^1.5 sqrt(f'c), psi: ACI 318 (2019), 19.2.2.1, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_concrete_modulus_by_density_us(4000, 145, ...) gives modulus_psi = 3644150.
+ */
+int ovs_concrete_modulus_by_density_us(double strength_psi,
+                                       double density_lb_per_ft3,
+                                       double *modulus_psi,
+                                       int *notes,
+                                       char *msg,
+                                       int msg_len);
+
+/**
+ * The modulus of elasticity of concrete from its compressive strength and unit weight.
+ *
+ * Equation: modulus = 33 density^1.5 sqrt(strength), psi and lb/ft3.
+ * Taken for granted: 90 to 160 lb/ft3.
+ *
+ * - `strength_mpa` (MPa): compressive strength f'c; at least 6.89475729317 MPa, at most 103.421359398 MPa.
+ * - `density_kg_per_m3` (kg/m3): unit weight; at least 1441.66170366 kg/m3, at most 2562.95413983 kg/m3.
+ * - `modulus_mpa` (MPa), out: modulus of elasticity.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: Ec = 57000 sqrt(f'c), or 33 w^1.5 sqrt(f'c), psi: ACI 318 (2019), 19.2.2.1, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_concrete_modulus_by_density_si(27.579, 2322.68, ...) gives modulus_mpa = 25125.5.
+ */
+int ovs_concrete_modulus_by_density_si(double strength_mpa,
+                                       double density_kg_per_m3,
+                                       double *modulus_mpa,
+                                       int *notes,
+                                       char *msg,
+                                       int msg_len);
+
+/**
+ * ovs_concrete_modulus_by_density_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_concrete_modulus_by_density_us_array(const double *strength_psi,
+                                             const double *density_lb_per_ft3,
+                                             double *modulus_psi,
+                                             int *notes,
+                                             int n,
+                                             int *bad_index,
+                                             char *msg,
+                                             int msg_len);
+
+/**
+ * ovs_concrete_modulus_by_density_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_concrete_modulus_by_density_si_array(const double *strength_mpa,
+                                             const double *density_kg_per_m3,
+                                             double *modulus_mpa,
+                                             int *notes,
+                                             int n,
+                                             int *bad_index,
+                                             char *msg,
+                                             int msg_len);
+
+/**
+ * Why ovs_concrete_modulus_by_density_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_concrete_modulus_by_density_us_why(double strength_psi,
+                                           double density_lb_per_ft3,
+                                           char *text,
+                                           int text_len,
+                                           int *needed);
+
+/**
+ * Why ovs_concrete_modulus_by_density_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_concrete_modulus_by_density_si_why(double strength_mpa,
+                                           double density_kg_per_m3,
+                                           char *text,
+                                           int text_len,
+                                           int *needed);
+
+/**
+ * The modulus of rupture of normal-weight concrete from its compressive strength, by the building code or by the
+ * design of floors on ground.
+ *
+ * Equation: rupture = 7.5 sqrt(strength) or 9 sqrt(strength), psi.
+ * Taken for granted: normal-weight concrete.
+ *
+ * - `strength_psi` (psi): compressive strength f'c; at least 1000 psi, at most 15000 psi.
+ * - `formula`: which formula; 0 building code, 7.5, 1 floor design, 9.
+ * - `rupture_psi` (psi), out: modulus of rupture.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: fr = 7.5 sqrt(f'c), psi, normal weight: ACI 318 (2019), 19.2.3.1, from memory: confirm.
+ * Basis: MR = 9 sqrt(f'c), psi: ACI 360R and Portland Cement Association, floors on ground (several), modulus of
+ * rupture, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_concrete_rupture_us(4000, 1, ...) gives rupture_psi = 569.21.
+ */
+int ovs_concrete_rupture_us(double strength_psi,
+                            int formula,
+                            double *rupture_psi,
+                            int *notes,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * The modulus of rupture of normal-weight concrete from its compressive strength, by the building code or by the
+ * design of floors on ground.
+ *
+ * Equation: rupture = 7.5 sqrt(strength) or 9 sqrt(strength), psi.
+ * Taken for granted: normal-weight concrete.
+ *
+ * - `strength_mpa` (MPa): compressive strength f'c; at least 6.89475729317 MPa, at most 103.421359398 MPa.
+ * - `formula`: which formula; 0 building code, 7.5, 1 floor design, 9.
+ * - `rupture_mpa` (MPa), out: modulus of rupture.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: fr = 7.5 sqrt(f'c), psi, normal weight: ACI 318 (2019), 19.2.3.1, from memory: confirm.
+ * Basis: MR = 9 sqrt(f'c), psi: ACI 360R and Portland Cement Association, floors on ground (several), modulus of
+ * rupture, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_concrete_rupture_si(27.579, 1, ...) gives rupture_mpa = 3.92456.
+ */
+int ovs_concrete_rupture_si(double strength_mpa,
+                            int formula,
+                            double *rupture_mpa,
+                            int *notes,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * ovs_concrete_rupture_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_concrete_rupture_us_array(const double *strength_psi,
+                                  const int *formula,
+                                  double *rupture_psi,
+                                  int *notes,
+                                  int n,
+                                  int *bad_index,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * ovs_concrete_rupture_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_concrete_rupture_si_array(const double *strength_mpa,
+                                  const int *formula,
+                                  double *rupture_mpa,
+                                  int *notes,
+                                  int n,
+                                  int *bad_index,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * Why ovs_concrete_rupture_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_concrete_rupture_us_why(double strength_psi, int formula, char *text, int text_len, int *needed);
+
+/**
+ * Why ovs_concrete_rupture_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_concrete_rupture_si_why(double strength_mpa, int formula, char *text, int text_len, int *needed);
+
+/**
+ * The modulus of subgrade reaction from the California bearing ratio, by a named source or the lowest of them.
+ *
+ * Equation: FAA k = (1500 CBR / 26)^0.7788 pci; Packard k = 53.438 CBR^0.5719 pci; IRC:58 by table; lowest of the
+ * three.
+ * Taken for granted: the sources differ a lot at low ratios; the lowest is on the safe side.
+ *
+ * - `bearing_ratio_percent` (%): California bearing ratio; at least 2 %, at most 100 %.
+ * - `source`: which correlation; 0 FAA, 1 Packard, 2 IRC:58, 3 lowest.
+ * - `subgrade_pci` (pci), out: modulus of subgrade reaction k.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: k = (1500 CBR / 26)^0.7788 pci: FAA AC 150/5320-6E (2009), k from bearing ratio, as quoted elsewhere.
+ * Basis: k = 53.438 CBR^0.5719 pci: Packard, after Barker and Alexander (2012), k from bearing ratio, as quoted
+ * elsewhere.
+ * Basis: k by table, straight between its rows: IRC:58 (2002), table of k and bearing ratio, as quoted elsewhere.
+ * Since 0.1.0.
+ * Example: ovs_subgrade_from_bearing_ratio_us(5, 3, ...) gives subgrade_pci = 82.398.
+ */
+int ovs_subgrade_from_bearing_ratio_us(double bearing_ratio_percent,
+                                       int source,
+                                       double *subgrade_pci,
+                                       int *notes,
+                                       char *msg,
+                                       int msg_len);
+
+/**
+ * The modulus of subgrade reaction from the California bearing ratio, by a named source or the lowest of them.
+ *
+ * Equation: FAA k = (1500 CBR / 26)^0.7788 pci; Packard k = 53.438 CBR^0.5719 pci; IRC:58 by table; lowest of the
+ * three.
+ * Taken for granted: the sources differ a lot at low ratios; the lowest is on the safe side.
+ *
+ * - `bearing_ratio_percent` (%): California bearing ratio; at least 2 %, at most 100 %.
+ * - `source`: which correlation; 0 FAA, 1 Packard, 2 IRC:58, 3 lowest.
+ * - `subgrade_mpa_per_m` (MPa/m), out: modulus of subgrade reaction k.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: k = (1500 CBR / 26)^0.7788 pci: FAA AC 150/5320-6E (2009), k from bearing ratio, as quoted elsewhere.
+ * Basis: k = 53.438 CBR^0.5719 pci: Packard, after Barker and Alexander (2012), k from bearing ratio, as quoted
+ * elsewhere.
+ * Basis: k by table, straight between its rows: IRC:58 (2002), table of k and bearing ratio, as quoted elsewhere.
+ * Since 0.1.0.
+ * Example: ovs_subgrade_from_bearing_ratio_si(5, 3, ...) gives subgrade_mpa_per_m = 22.3667.
+ */
+int ovs_subgrade_from_bearing_ratio_si(double bearing_ratio_percent,
+                                       int source,
+                                       double *subgrade_mpa_per_m,
+                                       int *notes,
+                                       char *msg,
+                                       int msg_len);
+
+/**
+ * ovs_subgrade_from_bearing_ratio_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_subgrade_from_bearing_ratio_us_array(const double *bearing_ratio_percent,
+                                             const int *source,
+                                             double *subgrade_pci,
+                                             int *notes,
+                                             int n,
+                                             int *bad_index,
+                                             char *msg,
+                                             int msg_len);
+
+/**
+ * ovs_subgrade_from_bearing_ratio_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_subgrade_from_bearing_ratio_si_array(const double *bearing_ratio_percent,
+                                             const int *source,
+                                             double *subgrade_mpa_per_m,
+                                             int *notes,
+                                             int n,
+                                             int *bad_index,
+                                             char *msg,
+                                             int msg_len);
+
+/**
+ * Why ovs_subgrade_from_bearing_ratio_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_subgrade_from_bearing_ratio_us_why(double bearing_ratio_percent,
+                                           int source,
+                                           char *text,
+                                           int text_len,
+                                           int *needed);
+
+/**
+ * Why ovs_subgrade_from_bearing_ratio_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_subgrade_from_bearing_ratio_si_why(double bearing_ratio_percent,
+                                           int source,
+                                           char *text,
+                                           int text_len,
+                                           int *needed);
+
+/**
+ * The modulus of subgrade reaction from the resilient modulus of the soil.
+ *
+ * Equation: subgrade = resilient / 19.4, pci and psi.
+ * Taken for granted: no subbase, no rock near below.
+ *
+ * - `resilient_psi` (psi): resilient modulus of the soil; at least 500 psi, at most 38000 psi.
+ * - `subgrade_pci` (pci), out: modulus of subgrade reaction k.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: k = MR / 19.4: AASHTO Guide for Design of Pavement Structures (1993), Part II, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_subgrade_from_resilient_us(3000, ...) gives subgrade_pci = 154.639.
+ */
+int ovs_subgrade_from_resilient_us(double resilient_psi,
+                                   double *subgrade_pci,
+                                   int *notes,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * The modulus of subgrade reaction from the resilient modulus of the soil.
+ *
+ * Equation: subgrade = resilient / 19.4, pci and psi.
+ * Taken for granted: no subbase, no rock near below.
+ *
+ * - `resilient_mpa` (MPa): resilient modulus of the soil; at least 3.44737864658 MPa, at most 262.00077714 MPa.
+ * - `subgrade_mpa_per_m` (MPa/m), out: modulus of subgrade reaction k.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: k = MR / 19.4: AASHTO Guide for Design of Pavement Structures (1993), Part II, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_subgrade_from_resilient_si(20.6843, ...) gives subgrade_mpa_per_m = 41.9764.
+ */
+int ovs_subgrade_from_resilient_si(double resilient_mpa,
+                                   double *subgrade_mpa_per_m,
+                                   int *notes,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * ovs_subgrade_from_resilient_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_subgrade_from_resilient_us_array(const double *resilient_psi,
+                                         double *subgrade_pci,
+                                         int *notes,
+                                         int n,
+                                         int *bad_index,
+                                         char *msg,
+                                         int msg_len);
+
+/**
+ * ovs_subgrade_from_resilient_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_subgrade_from_resilient_si_array(const double *resilient_mpa,
+                                         double *subgrade_mpa_per_m,
+                                         int *notes,
+                                         int n,
+                                         int *bad_index,
+                                         char *msg,
+                                         int msg_len);
+
+/**
+ * Why ovs_subgrade_from_resilient_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_subgrade_from_resilient_us_why(double resilient_psi, char *text, int text_len, int *needed);
+
+/**
+ * Why ovs_subgrade_from_resilient_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_subgrade_from_resilient_si_why(double resilient_mpa, char *text, int text_len, int *needed);
+
+/**
+ * The modulus of subgrade reaction by what heel and bar say, by the kind of soil, or over an old slab.
+ *
+ * Equation: soft 50, medium 100, firm 200 pci; silt and clay 75 to 120; sand with silt or clay 130 to 170; clean
+ * sand and gravel 180 to 220; cement-treated subbase 250 to 400; old slab 200 to 300.
+ * Taken for granted: the lower end is taken; the upper end is not exceeded without a reason.
+ *
+ * - `soil`: what the slab rests on; 0 soft, 1 medium, 2 firm, 3 silt and clay, 4 sand with silt or clay, 5 clean
+ *   sand and gravel, 6 cement-treated subbase, 7 old slab.
+ * - `least_pci` (pci), out: lower end: the one to take.
+ * - `greatest_pci` (pci), out: upper end.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_WORD_UNKNOWN.
+ * Basis: soft 50, medium 100, firm 200 pci, by heel and bar: common practice, no source.
+ * Basis: subgrade reaction by soil class and on top of a subbase: Portland Cement Association, EB109 (1984), soil
+ * classes and subbase tables, from memory: confirm.
+ * Basis: over an old slab 200 to 300 pci are not exceeded without a reason: common practice, no source.
+ * Since 0.1.0.
+ * Example: ovs_subgrade_from_soil_us(1, ...) gives least_pci = 100, greatest_pci = 100.
+ */
+int ovs_subgrade_from_soil_us(int soil,
+                              double *least_pci,
+                              double *greatest_pci,
+                              int *notes,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * The modulus of subgrade reaction by what heel and bar say, by the kind of soil, or over an old slab.
+ *
+ * Equation: soft 50, medium 100, firm 200 pci; silt and clay 75 to 120; sand with silt or clay 130 to 170; clean
+ * sand and gravel 180 to 220; cement-treated subbase 250 to 400; old slab 200 to 300.
+ * Taken for granted: the lower end is taken; the upper end is not exceeded without a reason.
+ *
+ * - `soil`: what the slab rests on; 0 soft, 1 medium, 2 firm, 3 silt and clay, 4 sand with silt or clay, 5 clean
+ *   sand and gravel, 6 cement-treated subbase, 7 old slab.
+ * - `least_mpa_per_m` (MPa/m), out: lower end: the one to take.
+ * - `greatest_mpa_per_m` (MPa/m), out: upper end.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_WORD_UNKNOWN.
+ * Basis: soft 50, medium 100, firm 200 pci, by heel and bar: common practice, no source.
+ * Basis: subgrade reaction by soil class and on top of a subbase: Portland Cement Association, EB109 (1984), soil
+ * classes and subbase tables, from memory: confirm.
+ * Basis: over an old slab 200 to 300 pci are not exceeded without a reason: common practice, no source.
+ * Since 0.1.0.
+ * Example: ovs_subgrade_from_soil_si(1, ...) gives least_mpa_per_m = 27.1447, greatest_mpa_per_m = 27.1447.
+ */
+int ovs_subgrade_from_soil_si(int soil,
+                              double *least_mpa_per_m,
+                              double *greatest_mpa_per_m,
+                              int *notes,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * ovs_subgrade_from_soil_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_subgrade_from_soil_us_array(const int *soil,
+                                    double *least_pci,
+                                    double *greatest_pci,
+                                    int *notes,
+                                    int n,
+                                    int *bad_index,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * ovs_subgrade_from_soil_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_subgrade_from_soil_si_array(const int *soil,
+                                    double *least_mpa_per_m,
+                                    double *greatest_mpa_per_m,
+                                    int *notes,
+                                    int n,
+                                    int *bad_index,
+                                    char *msg,
+                                    int msg_len);
+
+/**
+ * Why ovs_subgrade_from_soil_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_subgrade_from_soil_us_why(int soil, char *text, int text_len, int *needed);
+
+/**
+ * Why ovs_subgrade_from_soil_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_subgrade_from_soil_si_why(int soil, char *text, int text_len, int *needed);
+
+/**
+ * The modulus of subgrade reaction on top of a subbase.
+ *
+ * Equation: by table, straight between rows and columns; refused outside.
+ * Taken for granted: a compacted subbase all over.
+ *
+ * - `subgrade_pci` (pci): modulus of subgrade reaction under the subbase; at least 50 pci, at most 300 pci.
+ * - `thickness_in` (in): thickness of the subbase; at least 4 in, at most 12 in.
+ * - `kind`: what the subbase is; 0 granular, 1 cement-treated.
+ * - `top_pci` (pci), out: modulus of subgrade reaction on top.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_OUTSIDE_TABLE.
+ * Basis: subgrade reaction by soil class and on top of a subbase: Portland Cement Association, EB109 (1984), soil
+ * classes and subbase tables, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_subgrade_with_subbase_us(100, 6, 0, ...) gives top_pci = 140.
+ */
+int ovs_subgrade_with_subbase_us(double subgrade_pci,
+                                 double thickness_in,
+                                 int kind,
+                                 double *top_pci,
+                                 int *notes,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * The modulus of subgrade reaction on top of a subbase.
+ *
+ * Equation: by table, straight between rows and columns; refused outside.
+ * Taken for granted: a compacted subbase all over.
+ *
+ * - `subgrade_mpa_per_m` (MPa/m): modulus of subgrade reaction under the subbase; at least 13.5723568763 MPa/m, at
+ *   most 81.4341412579 MPa/m.
+ * - `thickness_mm` (mm): thickness of the subbase; at least 101.6 mm, at most 304.8 mm.
+ * - `kind`: what the subbase is; 0 granular, 1 cement-treated.
+ * - `top_mpa_per_m` (MPa/m), out: modulus of subgrade reaction on top.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_OUTSIDE_TABLE.
+ * Basis: subgrade reaction by soil class and on top of a subbase: Portland Cement Association, EB109 (1984), soil
+ * classes and subbase tables, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_subgrade_with_subbase_si(27.1447, 152.4, 0, ...) gives top_mpa_per_m = 38.0026.
+ */
+int ovs_subgrade_with_subbase_si(double subgrade_mpa_per_m,
+                                 double thickness_mm,
+                                 int kind,
+                                 double *top_mpa_per_m,
+                                 int *notes,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * ovs_subgrade_with_subbase_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_subgrade_with_subbase_us_array(const double *subgrade_pci,
+                                       const double *thickness_in,
+                                       const int *kind,
+                                       double *top_pci,
+                                       int *notes,
+                                       int n,
+                                       int *bad_index,
+                                       char *msg,
+                                       int msg_len);
+
+/**
+ * ovs_subgrade_with_subbase_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_subgrade_with_subbase_si_array(const double *subgrade_mpa_per_m,
+                                       const double *thickness_mm,
+                                       const int *kind,
+                                       double *top_mpa_per_m,
+                                       int *notes,
+                                       int n,
+                                       int *bad_index,
+                                       char *msg,
+                                       int msg_len);
+
+/**
+ * Why ovs_subgrade_with_subbase_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_subgrade_with_subbase_us_why(double subgrade_pci,
+                                     double thickness_in,
+                                     int kind,
+                                     char *text,
+                                     int text_len,
+                                     int *needed);
+
+/**
+ * Why ovs_subgrade_with_subbase_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_subgrade_with_subbase_si_why(double subgrade_mpa_per_m,
+                                     double thickness_mm,
+                                     int kind,
+                                     char *text,
+                                     int text_len,
+                                     int *needed);
+
+/**
+ * The radius of relative stiffness of a slab on its subgrade: how far a load is felt.
+ *
+ * Equation: stiffness = (modulus thickness^3 / (12 (1 - poisson^2) subgrade))^(1/4).
+ * Taken for granted: one layer, resting everywhere on springs.
+ *
+ * - `thickness_in` (in): thickness of the slab; more than 0 in, at most 78.7401574803 in.
+ * - `modulus_psi` (psi): modulus of elasticity of the concrete; at least 14503.773773 psi, at most 14503773.773
+ *   psi.
+ * - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
+ * - `subgrade_pci` (pci): subgrade reaction k; at least 5 pci, at most 2000 pci.
+ * - `stiffness_in` (in), out: radius of relative stiffness.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: l = (E h^3 / (12 (1 - nu^2) k))^(1/4): Westergaard (1926), radius of relative stiffness.
+ * Since 0.1.0.
+ * Example: ovs_stiffness_radius_us(10, 4000000, 0.15, 100, ...) gives stiffness_in = 42.9725.
+ */
+int ovs_stiffness_radius_us(double thickness_in,
+                            double modulus_psi,
+                            double poisson_ratio,
+                            double subgrade_pci,
+                            double *stiffness_in,
+                            int *notes,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * The radius of relative stiffness of a slab on its subgrade: how far a load is felt.
+ *
+ * Equation: stiffness = (modulus thickness^3 / (12 (1 - poisson^2) subgrade))^(1/4).
+ * Taken for granted: one layer, resting everywhere on springs.
+ *
+ * - `thickness_mm` (mm): thickness of the slab; more than 0 mm, at most 2000 mm.
+ * - `modulus_mpa` (MPa): modulus of elasticity of the concrete; at least 100 MPa, at most 100000 MPa.
+ * - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
+ * - `subgrade_mpa_per_m` (MPa/m): subgrade reaction k; at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m.
+ * - `stiffness_mm` (mm), out: radius of relative stiffness.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: l = (E h^3 / (12 (1 - nu^2) k))^(1/4): Westergaard (1926), radius of relative stiffness.
+ * Since 0.1.0.
+ * Example: ovs_stiffness_radius_si(254, 27579, 0.15, 27.1447, ...) gives stiffness_mm = 1091.5.
+ */
+int ovs_stiffness_radius_si(double thickness_mm,
+                            double modulus_mpa,
+                            double poisson_ratio,
+                            double subgrade_mpa_per_m,
+                            double *stiffness_mm,
+                            int *notes,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * ovs_stiffness_radius_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_stiffness_radius_us_array(const double *thickness_in,
+                                  const double *modulus_psi,
+                                  const double *poisson_ratio,
+                                  const double *subgrade_pci,
+                                  double *stiffness_in,
+                                  int *notes,
+                                  int n,
+                                  int *bad_index,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * ovs_stiffness_radius_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_stiffness_radius_si_array(const double *thickness_mm,
+                                  const double *modulus_mpa,
+                                  const double *poisson_ratio,
+                                  const double *subgrade_mpa_per_m,
+                                  double *stiffness_mm,
+                                  int *notes,
+                                  int n,
+                                  int *bad_index,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * Why ovs_stiffness_radius_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_stiffness_radius_us_why(double thickness_in,
+                                double modulus_psi,
+                                double poisson_ratio,
+                                double subgrade_pci,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * Why ovs_stiffness_radius_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_stiffness_radius_si_why(double thickness_mm,
+                                double modulus_mpa,
+                                double poisson_ratio,
+                                double subgrade_mpa_per_m,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * The radius of the circle that carries a load at its contact pressure.
+ *
+ * Equation: radius = sqrt(load / (pi pressure)).
+ * Taken for granted: a tyre presses with its own pressure.
+ *
+ * - `load_lbf` (lbf): load of one wheel or post; more than 0 lbf, at most 2248089.431 lbf.
+ * - `pressure_psi` (psi): contact pressure; at least 0.14503773773 psi, at most 14503.773773 psi.
+ * - `radius_in` (in), out: radius of the contact.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: a circle of the load over its pressure: derived.
+ * Since 0.1.0.
+ * Example: ovs_contact_radius_us(4000, 80, ...) gives radius_in = 3.98942.
+ */
+int ovs_contact_radius_us(double load_lbf,
+                          double pressure_psi,
+                          double *radius_in,
+                          int *notes,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * The radius of the circle that carries a load at its contact pressure.
+ *
+ * Equation: radius = sqrt(load / (pi pressure)).
+ * Taken for granted: a tyre presses with its own pressure.
+ *
+ * - `load_kn` (kN): load of one wheel or post; more than 0 kN, at most 10000 kN.
+ * - `pressure_kpa` (kPa): contact pressure; at least 1 kPa, at most 100000 kPa.
+ * - `radius_mm` (mm), out: radius of the contact.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: a circle of the load over its pressure: derived.
+ * Since 0.1.0.
+ * Example: ovs_contact_radius_si(17.7929, 551.581, ...) gives radius_mm = 101.331.
+ */
+int ovs_contact_radius_si(double load_kn,
+                          double pressure_kpa,
+                          double *radius_mm,
+                          int *notes,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * ovs_contact_radius_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_contact_radius_us_array(const double *load_lbf,
+                                const double *pressure_psi,
+                                double *radius_in,
+                                int *notes,
+                                int n,
+                                int *bad_index,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * ovs_contact_radius_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_contact_radius_si_array(const double *load_kn,
+                                const double *pressure_kpa,
+                                double *radius_mm,
+                                int *notes,
+                                int n,
+                                int *bad_index,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * Why ovs_contact_radius_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_contact_radius_us_why(double load_lbf, double pressure_psi, char *text, int text_len, int *needed);
+
+/**
+ * Why ovs_contact_radius_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_contact_radius_si_why(double load_kn, double pressure_kpa, char *text, int text_len, int *needed);
+
+/**
+ * The radius of the one circle that stands for dual tyres.
+ *
+ * Equation: radius = sqrt(0.8521 load / (pi pressure) + (spacing / pi) sqrt(load / (0.5227 pressure))).
+ * Taken for granted: load of one of the two tyres.
+ *
+ * - `load_lbf` (lbf): load of one of the two tyres; more than 0 lbf, at most 2248089.431 lbf.
+ * - `pressure_psi` (psi): contact pressure; at least 0.14503773773 psi, at most 14503.773773 psi.
+ * - `spacing_in` (in): middle to middle of the two tyres; at least 1.96850393701 in, at most 78.7401574803 in.
+ * - `radius_in` (in), out: radius of the circle.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: one circle for dual tyres: Huang, Pavement Analysis and Design (2004), ch. 4, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_contact_radius_dual_us(5000, 88.42, 14, ...) gives radius_in = 7.85423.
+ */
+int ovs_contact_radius_dual_us(double load_lbf,
+                               double pressure_psi,
+                               double spacing_in,
+                               double *radius_in,
+                               int *notes,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * The radius of the one circle that stands for dual tyres.
+ *
+ * Equation: radius = sqrt(0.8521 load / (pi pressure) + (spacing / pi) sqrt(load / (0.5227 pressure))).
+ * Taken for granted: load of one of the two tyres.
+ *
+ * - `load_kn` (kN): load of one of the two tyres; more than 0 kN, at most 10000 kN.
+ * - `pressure_kpa` (kPa): contact pressure; at least 1 kPa, at most 100000 kPa.
+ * - `spacing_mm` (mm): middle to middle of the two tyres; at least 50 mm, at most 2000 mm.
+ * - `radius_mm` (mm), out: radius of the circle.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: one circle for dual tyres: Huang, Pavement Analysis and Design (2004), ch. 4, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_contact_radius_dual_si(22.2411, 609.634, 355.6, ...) gives radius_mm = 199.498.
+ */
+int ovs_contact_radius_dual_si(double load_kn,
+                               double pressure_kpa,
+                               double spacing_mm,
+                               double *radius_mm,
+                               int *notes,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * ovs_contact_radius_dual_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_contact_radius_dual_us_array(const double *load_lbf,
+                                     const double *pressure_psi,
+                                     const double *spacing_in,
+                                     double *radius_in,
+                                     int *notes,
+                                     int n,
+                                     int *bad_index,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * ovs_contact_radius_dual_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_contact_radius_dual_si_array(const double *load_kn,
+                                     const double *pressure_kpa,
+                                     const double *spacing_mm,
+                                     double *radius_mm,
+                                     int *notes,
+                                     int n,
+                                     int *bad_index,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * Why ovs_contact_radius_dual_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_contact_radius_dual_us_why(double load_lbf,
+                                   double pressure_psi,
+                                   double spacing_in,
+                                   char *text,
+                                   int text_len,
+                                   int *needed);
+
+/**
+ * Why ovs_contact_radius_dual_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_contact_radius_dual_si_why(double load_kn,
+                                   double pressure_kpa,
+                                   double spacing_mm,
+                                   char *text,
+                                   int text_len,
+                                   int *needed);
+
+/**
+ * Westergaard's equivalent radius, which mends the stress right under a small contact.
+ *
+ * Equation: equivalent = sqrt(1.6 radius^2 + thickness^2) - 0.675 thickness where radius < 1.724 thickness, else
+ * radius.
+ * Taken for granted: interior load, and the edge form of 1926.
+ *
+ * - `radius_in` (in): radius of the contact; at least 0.0393700787402 in, at most 196.850393701 in.
+ * - `thickness_in` (in): thickness of the slab; more than 0 in, at most 78.7401574803 in.
+ * - `equivalent_in` (in), out: equivalent radius.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: b = sqrt(1.6 a^2 + h^2) - 0.675 h where a < 1.724 h, else a: Westergaard, as in NPTEL Transportation
+ * Engineering I (lecture 29), equivalent radius.
+ * Since 0.1.0.
+ * Example: ovs_equivalent_radius_us(6, 10, ...) gives equivalent_in = 5.80388.
+ */
+int ovs_equivalent_radius_us(double radius_in,
+                             double thickness_in,
+                             double *equivalent_in,
+                             int *notes,
+                             char *msg,
+                             int msg_len);
+
+/**
+ * Westergaard's equivalent radius, which mends the stress right under a small contact.
+ *
+ * Equation: equivalent = sqrt(1.6 radius^2 + thickness^2) - 0.675 thickness where radius < 1.724 thickness, else
+ * radius.
+ * Taken for granted: interior load, and the edge form of 1926.
+ *
+ * - `radius_mm` (mm): radius of the contact; at least 1 mm, at most 5000 mm.
+ * - `thickness_mm` (mm): thickness of the slab; more than 0 mm, at most 2000 mm.
+ * - `equivalent_mm` (mm), out: equivalent radius.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: b = sqrt(1.6 a^2 + h^2) - 0.675 h where a < 1.724 h, else a: Westergaard, as in NPTEL Transportation
+ * Engineering I (lecture 29), equivalent radius.
+ * Since 0.1.0.
+ * Example: ovs_equivalent_radius_si(152.4, 254, ...) gives equivalent_mm = 147.419.
+ */
+int ovs_equivalent_radius_si(double radius_mm,
+                             double thickness_mm,
+                             double *equivalent_mm,
+                             int *notes,
+                             char *msg,
+                             int msg_len);
+
+/**
+ * ovs_equivalent_radius_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_equivalent_radius_us_array(const double *radius_in,
+                                   const double *thickness_in,
+                                   double *equivalent_in,
+                                   int *notes,
+                                   int n,
+                                   int *bad_index,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * ovs_equivalent_radius_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_equivalent_radius_si_array(const double *radius_mm,
+                                   const double *thickness_mm,
+                                   double *equivalent_mm,
+                                   int *notes,
+                                   int n,
+                                   int *bad_index,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_equivalent_radius_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_equivalent_radius_us_why(double radius_in,
+                                 double thickness_in,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
+ * Why ovs_equivalent_radius_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_equivalent_radius_si_why(double radius_mm,
+                                 double thickness_mm,
+                                 char *text,
+                                 int text_len,
+                                 int *needed);
+
+/**
+ * Stress and deflection under a load far from every edge, by Westergaard's equations of 1926.
+ *
+ * Equation: stress = 3 (1 + poisson) load / (2 pi thickness^2) (ln(l/b) + 0.6159); deflection = load / (8 subgrade
+ * l^2) (1 + (ln(radius / 2l) - 0.673) (radius/l)^2 / 2 pi); l the radius of relative stiffness, b the equivalent
+ * radius.
+ * Taken for granted: tension at the bottom; the slab is at least 3.5 l across for the stress, 8 l for the
+ * deflection, and lies on its subgrade everywhere.
+ *
+ * - `load_lbf` (lbf): load of one wheel or post; more than 0 lbf, at most 2248089.431 lbf.
+ * - `radius_in` (in): contact radius, at most the radius of relative stiffness; at least 0.0393700787402 in, at
+ *   most 196.850393701 in.
+ * - `thickness_in` (in): thickness of the slab; more than 0 in, at most 78.7401574803 in.
+ * - `modulus_psi` (psi): modulus of elasticity of the concrete; at least 14503.773773 psi, at most 14503773.773
+ *   psi.
+ * - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
+ * - `subgrade_pci` (pci): subgrade reaction k; at least 5 pci, at most 2000 pci.
+ * - `stress_psi` (psi), out: greatest tensile stress.
+ * - `deflection_in` (in), out: settlement under the load.
+ * - `stiffness_in` (in), out: radius of relative stiffness.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_CONTACT_TOO_WIDE.
+ * Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
+ * memory: confirm.
+ * Basis: b = sqrt(1.6 a^2 + h^2) - 0.675 h where a < 1.724 h, else a: Westergaard, as in NPTEL Transportation
+ * Engineering I (lecture 29), equivalent radius.
+ * Basis: l = (E h^3 / (12 (1 - nu^2) k))^(1/4): Westergaard (1926), radius of relative stiffness.
+ * Basis: stress: 3.5 l interior, 5 l edge, 4 l corner; deflection: 8 l interior and edge, 5 l corner: Ioannides,
+ * Thompson, Barenberg (1985), least slab sizes, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_interior_load_us(10000, 6, 10, 4000000, 0.15, 100, ...) gives stress_psi = 143.748, deflection_in = 0.00669903, stiffness_in = 42.9725.
+ */
+int ovs_interior_load_us(double load_lbf,
+                         double radius_in,
+                         double thickness_in,
+                         double modulus_psi,
+                         double poisson_ratio,
+                         double subgrade_pci,
+                         double *stress_psi,
+                         double *deflection_in,
+                         double *stiffness_in,
+                         int *notes,
+                         char *msg,
+                         int msg_len);
+
+/**
+ * Stress and deflection under a load far from every edge, by Westergaard's equations of 1926.
+ *
+ * Equation: stress = 3 (1 + poisson) load / (2 pi thickness^2) (ln(l/b) + 0.6159); deflection = load / (8 subgrade
+ * l^2) (1 + (ln(radius / 2l) - 0.673) (radius/l)^2 / 2 pi); l the radius of relative stiffness, b the equivalent
+ * radius.
+ * Taken for granted: tension at the bottom; the slab is at least 3.5 l across for the stress, 8 l for the
+ * deflection, and lies on its subgrade everywhere.
+ *
+ * - `load_kn` (kN): load of one wheel or post; more than 0 kN, at most 10000 kN.
+ * - `radius_mm` (mm): contact radius, at most the radius of relative stiffness; at least 1 mm, at most 5000 mm.
+ * - `thickness_mm` (mm): thickness of the slab; more than 0 mm, at most 2000 mm.
+ * - `modulus_mpa` (MPa): modulus of elasticity of the concrete; at least 100 MPa, at most 100000 MPa.
+ * - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
+ * - `subgrade_mpa_per_m` (MPa/m): subgrade reaction k; at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m.
+ * - `stress_mpa` (MPa), out: greatest tensile stress.
+ * - `deflection_mm` (mm), out: settlement under the load.
+ * - `stiffness_mm` (mm), out: radius of relative stiffness.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_CONTACT_TOO_WIDE.
+ * Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
+ * memory: confirm.
+ * Basis: b = sqrt(1.6 a^2 + h^2) - 0.675 h where a < 1.724 h, else a: Westergaard, as in NPTEL Transportation
+ * Engineering I (lecture 29), equivalent radius.
+ * Basis: l = (E h^3 / (12 (1 - nu^2) k))^(1/4): Westergaard (1926), radius of relative stiffness.
+ * Basis: stress: 3.5 l interior, 5 l edge, 4 l corner; deflection: 8 l interior and edge, 5 l corner: Ioannides,
+ * Thompson, Barenberg (1985), least slab sizes, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_interior_load_si(44.4822, 152.4, 254, 27579, 0.15, 27.1447, ...) gives stress_mpa = 0.99111, deflection_mm = 0.170155, stiffness_mm = 1091.5.
+ */
+int ovs_interior_load_si(double load_kn,
+                         double radius_mm,
+                         double thickness_mm,
+                         double modulus_mpa,
+                         double poisson_ratio,
+                         double subgrade_mpa_per_m,
+                         double *stress_mpa,
+                         double *deflection_mm,
+                         double *stiffness_mm,
+                         int *notes,
+                         char *msg,
+                         int msg_len);
+
+/**
+ * ovs_interior_load_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_interior_load_us_array(const double *load_lbf,
+                               const double *radius_in,
+                               const double *thickness_in,
+                               const double *modulus_psi,
+                               const double *poisson_ratio,
+                               const double *subgrade_pci,
+                               double *stress_psi,
+                               double *deflection_in,
+                               double *stiffness_in,
+                               int *notes,
+                               int n,
+                               int *bad_index,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * ovs_interior_load_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_interior_load_si_array(const double *load_kn,
+                               const double *radius_mm,
+                               const double *thickness_mm,
+                               const double *modulus_mpa,
+                               const double *poisson_ratio,
+                               const double *subgrade_mpa_per_m,
+                               double *stress_mpa,
+                               double *deflection_mm,
+                               double *stiffness_mm,
+                               int *notes,
+                               int n,
+                               int *bad_index,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * Why ovs_interior_load_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_interior_load_us_why(double load_lbf,
+                             double radius_in,
+                             double thickness_in,
+                             double modulus_psi,
+                             double poisson_ratio,
+                             double subgrade_pci,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
+ * Why ovs_interior_load_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_interior_load_si_why(double load_kn,
+                             double radius_mm,
+                             double thickness_mm,
+                             double modulus_mpa,
+                             double poisson_ratio,
+                             double subgrade_mpa_per_m,
+                             char *text,
+                             int text_len,
+                             int *needed);
+
+/**
+ * Stress and deflection under a load at a free edge far from corners, by Westergaard's equations of 1948 for a
+ * circle or a semicircle.
+ *
+ * Equation: stress = 3 (1 + poisson) load / (pi (3 + poisson) thickness^2) (ln(modulus thickness^3 / (100 subgrade
+ * radius^4)) + c); circle c = 1.84 - 4 poisson / 3 + (1 - poisson) / 2 + 1.18 (1 + 2 poisson) radius / l;
+ * semicircle c = 3.84 - 4 poisson / 3 + (1 + 2 poisson) radius / 2l; deflection = sqrt(2 + 1.2 poisson) load /
+ * sqrt(modulus thickness^3 subgrade) (1 - d radius / l), d = 0.76 + 0.4 poisson or 0.323 + 0.17 poisson.
+ * Taken for granted: tension at the bottom along the edge, nothing carried across a joint; the circle touches the
+ * edge from inside; a semicircle has its straight side on the edge and its own radius, sqrt 2 of the circle's at
+ * the same load and pressure; the slab is at least 5 l across, 8 l for the deflection.
+ *
+ * - `load_lbf` (lbf): load of one wheel or post; more than 0 lbf, at most 2248089.431 lbf.
+ * - `radius_in` (in): contact radius, at most the radius of relative stiffness; at least 0.0393700787402 in, at
+ *   most 196.850393701 in.
+ * - `thickness_in` (in): thickness of the slab; more than 0 in, at most 78.7401574803 in.
+ * - `modulus_psi` (psi): modulus of elasticity of the concrete; at least 14503.773773 psi, at most 14503773.773
+ *   psi.
+ * - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
+ * - `subgrade_pci` (pci): subgrade reaction k; at least 5 pci, at most 2000 pci.
+ * - `footprint`: shape of the contact; the radius is that shape's own; 0 circle, 1 semicircle.
+ * - `stress_psi` (psi), out: greatest tensile stress.
+ * - `deflection_in` (in), out: settlement under the load.
+ * - `stiffness_in` (in), out: radius of relative stiffness.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTACT_TOO_WIDE.
+ * Basis: edge load, forms of 1948: Westergaard (1948), edge, circle and semicircle, from memory: confirm.
+ * Basis: l = (E h^3 / (12 (1 - nu^2) k))^(1/4): Westergaard (1926), radius of relative stiffness.
+ * Basis: stress: 3.5 l interior, 5 l edge, 4 l corner; deflection: 8 l interior and edge, 5 l corner: Ioannides,
+ * Thompson, Barenberg (1985), least slab sizes, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_edge_load_us(10000, 6, 10, 4000000, 0.15, 100, 0, ...) gives stress_psi = 279.296, deflection_in = 0.0206724, stiffness_in = 42.9725.
+ */
+int ovs_edge_load_us(double load_lbf,
+                     double radius_in,
+                     double thickness_in,
+                     double modulus_psi,
+                     double poisson_ratio,
+                     double subgrade_pci,
+                     int footprint,
+                     double *stress_psi,
+                     double *deflection_in,
+                     double *stiffness_in,
+                     int *notes,
+                     char *msg,
+                     int msg_len);
+
+/**
+ * Stress and deflection under a load at a free edge far from corners, by Westergaard's equations of 1948 for a
+ * circle or a semicircle.
+ *
+ * Equation: stress = 3 (1 + poisson) load / (pi (3 + poisson) thickness^2) (ln(modulus thickness^3 / (100 subgrade
+ * radius^4)) + c); circle c = 1.84 - 4 poisson / 3 + (1 - poisson) / 2 + 1.18 (1 + 2 poisson) radius / l;
+ * semicircle c = 3.84 - 4 poisson / 3 + (1 + 2 poisson) radius / 2l; deflection = sqrt(2 + 1.2 poisson) load /
+ * sqrt(modulus thickness^3 subgrade) (1 - d radius / l), d = 0.76 + 0.4 poisson or 0.323 + 0.17 poisson.
+ * Taken for granted: tension at the bottom along the edge, nothing carried across a joint; the circle touches the
+ * edge from inside; a semicircle has its straight side on the edge and its own radius, sqrt 2 of the circle's at
+ * the same load and pressure; the slab is at least 5 l across, 8 l for the deflection.
+ *
+ * - `load_kn` (kN): load of one wheel or post; more than 0 kN, at most 10000 kN.
+ * - `radius_mm` (mm): contact radius, at most the radius of relative stiffness; at least 1 mm, at most 5000 mm.
+ * - `thickness_mm` (mm): thickness of the slab; more than 0 mm, at most 2000 mm.
+ * - `modulus_mpa` (MPa): modulus of elasticity of the concrete; at least 100 MPa, at most 100000 MPa.
+ * - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
+ * - `subgrade_mpa_per_m` (MPa/m): subgrade reaction k; at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m.
+ * - `footprint`: shape of the contact; the radius is that shape's own; 0 circle, 1 semicircle.
+ * - `stress_mpa` (MPa), out: greatest tensile stress.
+ * - `deflection_mm` (mm), out: settlement under the load.
+ * - `stiffness_mm` (mm), out: radius of relative stiffness.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTACT_TOO_WIDE.
+ * Basis: edge load, forms of 1948: Westergaard (1948), edge, circle and semicircle, from memory: confirm.
+ * Basis: l = (E h^3 / (12 (1 - nu^2) k))^(1/4): Westergaard (1926), radius of relative stiffness.
+ * Basis: stress: 3.5 l interior, 5 l edge, 4 l corner; deflection: 8 l interior and edge, 5 l corner: Ioannides,
+ * Thompson, Barenberg (1985), least slab sizes, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_edge_load_si(44.4822, 152.4, 254, 27579, 0.15, 27.1447, 0, ...) gives stress_mpa = 1.92568, deflection_mm = 0.525079, stiffness_mm = 1091.5.
+ */
+int ovs_edge_load_si(double load_kn,
+                     double radius_mm,
+                     double thickness_mm,
+                     double modulus_mpa,
+                     double poisson_ratio,
+                     double subgrade_mpa_per_m,
+                     int footprint,
+                     double *stress_mpa,
+                     double *deflection_mm,
+                     double *stiffness_mm,
+                     int *notes,
+                     char *msg,
+                     int msg_len);
+
+/**
+ * ovs_edge_load_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_edge_load_us_array(const double *load_lbf,
+                           const double *radius_in,
+                           const double *thickness_in,
+                           const double *modulus_psi,
+                           const double *poisson_ratio,
+                           const double *subgrade_pci,
+                           const int *footprint,
+                           double *stress_psi,
+                           double *deflection_in,
+                           double *stiffness_in,
+                           int *notes,
+                           int n,
+                           int *bad_index,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * ovs_edge_load_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_edge_load_si_array(const double *load_kn,
+                           const double *radius_mm,
+                           const double *thickness_mm,
+                           const double *modulus_mpa,
+                           const double *poisson_ratio,
+                           const double *subgrade_mpa_per_m,
+                           const int *footprint,
+                           double *stress_mpa,
+                           double *deflection_mm,
+                           double *stiffness_mm,
+                           int *notes,
+                           int n,
+                           int *bad_index,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * Why ovs_edge_load_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_edge_load_us_why(double load_lbf,
+                         double radius_in,
+                         double thickness_in,
+                         double modulus_psi,
+                         double poisson_ratio,
+                         double subgrade_pci,
+                         int footprint,
+                         char *text,
+                         int text_len,
+                         int *needed);
+
+/**
+ * Why ovs_edge_load_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_edge_load_si_why(double load_kn,
+                         double radius_mm,
+                         double thickness_mm,
+                         double modulus_mpa,
+                         double poisson_ratio,
+                         double subgrade_mpa_per_m,
+                         int footprint,
+                         char *text,
+                         int text_len,
+                         int *needed);
+
+/**
+ * Stress under a load at a free edge far from corners, by Westergaard's equation of 1926; the forms of 1948 give a
+ * quarter to a half more.
+ *
+ * Equation: stress = 0.572 load / thickness^2 (4 log10(l/b) + 0.359), Poisson's ratio 0.15.
+ * Taken for granted: Poisson's ratio 0.15; nothing carried across a joint; the slab is at least 5 l across.
+ *
+ * - `load_lbf` (lbf): load of one wheel or post; more than 0 lbf, at most 2248089.431 lbf.
+ * - `radius_in` (in): contact radius, at most the radius of relative stiffness; at least 0.0393700787402 in, at
+ *   most 196.850393701 in.
+ * - `thickness_in` (in): thickness of the slab; more than 0 in, at most 78.7401574803 in.
+ * - `modulus_psi` (psi): modulus of elasticity of the concrete; at least 14503.773773 psi, at most 14503773.773
+ *   psi.
+ * - `subgrade_pci` (pci): subgrade reaction k; at least 5 pci, at most 2000 pci.
+ * - `stress_psi` (psi), out: greatest tensile stress.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_CONTACT_TOO_WIDE.
+ * Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
+ * memory: confirm.
+ * Basis: b = sqrt(1.6 a^2 + h^2) - 0.675 h where a < 1.724 h, else a: Westergaard, as in NPTEL Transportation
+ * Engineering I (lecture 29), equivalent radius.
+ * Basis: stress: 3.5 l interior, 5 l edge, 4 l corner; deflection: 8 l interior and edge, 5 l corner: Ioannides,
+ * Thompson, Barenberg (1985), least slab sizes, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_edge_load_1926_us(10000, 6, 10, 4000000, 100, ...) gives stress_psi = 219.47.
+ */
+int ovs_edge_load_1926_us(double load_lbf,
+                          double radius_in,
+                          double thickness_in,
+                          double modulus_psi,
+                          double subgrade_pci,
+                          double *stress_psi,
+                          int *notes,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * Stress under a load at a free edge far from corners, by Westergaard's equation of 1926; the forms of 1948 give a
+ * quarter to a half more.
+ *
+ * Equation: stress = 0.572 load / thickness^2 (4 log10(l/b) + 0.359), Poisson's ratio 0.15.
+ * Taken for granted: Poisson's ratio 0.15; nothing carried across a joint; the slab is at least 5 l across.
+ *
+ * - `load_kn` (kN): load of one wheel or post; more than 0 kN, at most 10000 kN.
+ * - `radius_mm` (mm): contact radius, at most the radius of relative stiffness; at least 1 mm, at most 5000 mm.
+ * - `thickness_mm` (mm): thickness of the slab; more than 0 mm, at most 2000 mm.
+ * - `modulus_mpa` (MPa): modulus of elasticity of the concrete; at least 100 MPa, at most 100000 MPa.
+ * - `subgrade_mpa_per_m` (MPa/m): subgrade reaction k; at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m.
+ * - `stress_mpa` (MPa), out: greatest tensile stress.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_CONTACT_TOO_WIDE.
+ * Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
+ * memory: confirm.
+ * Basis: b = sqrt(1.6 a^2 + h^2) - 0.675 h where a < 1.724 h, else a: Westergaard, as in NPTEL Transportation
+ * Engineering I (lecture 29), equivalent radius.
+ * Basis: stress: 3.5 l interior, 5 l edge, 4 l corner; deflection: 8 l interior and edge, 5 l corner: Ioannides,
+ * Thompson, Barenberg (1985), least slab sizes, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_edge_load_1926_si(44.4822, 152.4, 254, 27579, 27.1447, ...) gives stress_mpa = 1.51319.
+ */
+int ovs_edge_load_1926_si(double load_kn,
+                          double radius_mm,
+                          double thickness_mm,
+                          double modulus_mpa,
+                          double subgrade_mpa_per_m,
+                          double *stress_mpa,
+                          int *notes,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * ovs_edge_load_1926_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_edge_load_1926_us_array(const double *load_lbf,
+                                const double *radius_in,
+                                const double *thickness_in,
+                                const double *modulus_psi,
+                                const double *subgrade_pci,
+                                double *stress_psi,
+                                int *notes,
+                                int n,
+                                int *bad_index,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * ovs_edge_load_1926_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_edge_load_1926_si_array(const double *load_kn,
+                                const double *radius_mm,
+                                const double *thickness_mm,
+                                const double *modulus_mpa,
+                                const double *subgrade_mpa_per_m,
+                                double *stress_mpa,
+                                int *notes,
+                                int n,
+                                int *bad_index,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * Why ovs_edge_load_1926_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_edge_load_1926_us_why(double load_lbf,
+                              double radius_in,
+                              double thickness_in,
+                              double modulus_psi,
+                              double subgrade_pci,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * Why ovs_edge_load_1926_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_edge_load_1926_si_why(double load_kn,
+                              double radius_mm,
+                              double thickness_mm,
+                              double modulus_mpa,
+                              double subgrade_mpa_per_m,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * Stress and deflection under a load in a corner, by Westergaard or by Ioannides.
+ *
+ * Equation: Westergaard: stress = 3 load / thickness^2 (1 - (radius sqrt 2 / l)^0.6), deflection = load /
+ * (subgrade l^2) (1.1 - 0.88 radius sqrt 2 / l); Ioannides, c = 1.772 radius: stress = 3 load / thickness^2 (1 -
+ * (c/l)^0.72), deflection = load / (subgrade l^2) (1.205 - 0.69 c/l).
+ * Taken for granted: tension at the top across the bisector; the circle touches both edges; nothing carried across
+ * joints; the slab is at least 4 l across, 5 l for the deflection; the contact reaches three quarters of l at
+ * most.
+ *
+ * - `load_lbf` (lbf): load of one wheel or post; more than 0 lbf, at most 2248089.431 lbf.
+ * - `radius_in` (in): contact radius, at most the radius of relative stiffness; at least 0.0393700787402 in, at
+ *   most 196.850393701 in.
+ * - `thickness_in` (in): thickness of the slab; more than 0 in, at most 78.7401574803 in.
+ * - `modulus_psi` (psi): modulus of elasticity of the concrete; at least 14503.773773 psi, at most 14503773.773
+ *   psi.
+ * - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
+ * - `subgrade_pci` (pci): subgrade reaction k; at least 5 pci, at most 2000 pci.
+ * - `formula`: which formula; 0 Westergaard 1926, 1 Ioannides 1985.
+ * - `stress_psi` (psi), out: greatest tensile stress.
+ * - `deflection_in` (in), out: settlement under the load.
+ * - `stiffness_in` (in), out: radius of relative stiffness.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTACT_TOO_WIDE.
+ * Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
+ * memory: confirm.
+ * Basis: s = 3 P / h^2 (1 - (c/l)^0.72), c = 1.772 a: Ioannides, Thompson, Barenberg (1985), corner load, from
+ * memory: confirm.
+ * Basis: l = (E h^3 / (12 (1 - nu^2) k))^(1/4): Westergaard (1926), radius of relative stiffness.
+ * Basis: stress: 3.5 l interior, 5 l edge, 4 l corner; deflection: 8 l interior and edge, 5 l corner: Ioannides,
+ * Thompson, Barenberg (1985), least slab sizes, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_corner_load_us(10000, 6, 10, 4000000, 0.15, 100, 1, ...) gives stress_psi = 190.254, deflection_in = 0.0560091, stiffness_in = 42.9725.
+ */
+int ovs_corner_load_us(double load_lbf,
+                       double radius_in,
+                       double thickness_in,
+                       double modulus_psi,
+                       double poisson_ratio,
+                       double subgrade_pci,
+                       int formula,
+                       double *stress_psi,
+                       double *deflection_in,
+                       double *stiffness_in,
+                       int *notes,
+                       char *msg,
+                       int msg_len);
+
+/**
+ * Stress and deflection under a load in a corner, by Westergaard or by Ioannides.
+ *
+ * Equation: Westergaard: stress = 3 load / thickness^2 (1 - (radius sqrt 2 / l)^0.6), deflection = load /
+ * (subgrade l^2) (1.1 - 0.88 radius sqrt 2 / l); Ioannides, c = 1.772 radius: stress = 3 load / thickness^2 (1 -
+ * (c/l)^0.72), deflection = load / (subgrade l^2) (1.205 - 0.69 c/l).
+ * Taken for granted: tension at the top across the bisector; the circle touches both edges; nothing carried across
+ * joints; the slab is at least 4 l across, 5 l for the deflection; the contact reaches three quarters of l at
+ * most.
+ *
+ * - `load_kn` (kN): load of one wheel or post; more than 0 kN, at most 10000 kN.
+ * - `radius_mm` (mm): contact radius, at most the radius of relative stiffness; at least 1 mm, at most 5000 mm.
+ * - `thickness_mm` (mm): thickness of the slab; more than 0 mm, at most 2000 mm.
+ * - `modulus_mpa` (MPa): modulus of elasticity of the concrete; at least 100 MPa, at most 100000 MPa.
+ * - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
+ * - `subgrade_mpa_per_m` (MPa/m): subgrade reaction k; at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m.
+ * - `formula`: which formula; 0 Westergaard 1926, 1 Ioannides 1985.
+ * - `stress_mpa` (MPa), out: greatest tensile stress.
+ * - `deflection_mm` (mm), out: settlement under the load.
+ * - `stiffness_mm` (mm), out: radius of relative stiffness.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTACT_TOO_WIDE.
+ * Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
+ * memory: confirm.
+ * Basis: s = 3 P / h^2 (1 - (c/l)^0.72), c = 1.772 a: Ioannides, Thompson, Barenberg (1985), corner load, from
+ * memory: confirm.
+ * Basis: l = (E h^3 / (12 (1 - nu^2) k))^(1/4): Westergaard (1926), radius of relative stiffness.
+ * Basis: stress: 3.5 l interior, 5 l edge, 4 l corner; deflection: 8 l interior and edge, 5 l corner: Ioannides,
+ * Thompson, Barenberg (1985), least slab sizes, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_corner_load_si(44.4822, 152.4, 254, 27579, 0.15, 27.1447, 1, ...) gives stress_mpa = 1.31176, deflection_mm = 1.42263, stiffness_mm = 1091.5.
+ */
+int ovs_corner_load_si(double load_kn,
+                       double radius_mm,
+                       double thickness_mm,
+                       double modulus_mpa,
+                       double poisson_ratio,
+                       double subgrade_mpa_per_m,
+                       int formula,
+                       double *stress_mpa,
+                       double *deflection_mm,
+                       double *stiffness_mm,
+                       int *notes,
+                       char *msg,
+                       int msg_len);
+
+/**
+ * ovs_corner_load_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_corner_load_us_array(const double *load_lbf,
+                             const double *radius_in,
+                             const double *thickness_in,
+                             const double *modulus_psi,
+                             const double *poisson_ratio,
+                             const double *subgrade_pci,
+                             const int *formula,
+                             double *stress_psi,
+                             double *deflection_in,
+                             double *stiffness_in,
+                             int *notes,
+                             int n,
+                             int *bad_index,
+                             char *msg,
+                             int msg_len);
+
+/**
+ * ovs_corner_load_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_corner_load_si_array(const double *load_kn,
+                             const double *radius_mm,
+                             const double *thickness_mm,
+                             const double *modulus_mpa,
+                             const double *poisson_ratio,
+                             const double *subgrade_mpa_per_m,
+                             const int *formula,
+                             double *stress_mpa,
+                             double *deflection_mm,
+                             double *stiffness_mm,
+                             int *notes,
+                             int n,
+                             int *bad_index,
+                             char *msg,
+                             int msg_len);
+
+/**
+ * Why ovs_corner_load_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_corner_load_us_why(double load_lbf,
+                           double radius_in,
+                           double thickness_in,
+                           double modulus_psi,
+                           double poisson_ratio,
+                           double subgrade_pci,
+                           int formula,
+                           char *text,
+                           int text_len,
+                           int *needed);
+
+/**
+ * Why ovs_corner_load_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_corner_load_si_why(double load_kn,
+                           double radius_mm,
+                           double thickness_mm,
+                           double modulus_mpa,
+                           double poisson_ratio,
+                           double subgrade_mpa_per_m,
+                           int formula,
+                           char *text,
+                           int text_len,
+                           int *needed);
+
+/**
+ * How far from a corner it breaks off under a load, along the bisector.
+ *
+ * Equation: textbook: distance = 2.58 sqrt(radius x stiffness); Westergaard: 2 sqrt(sqrt 2 x radius x stiffness),
+ * which is 2.38 sqrt(radius x stiffness).
+ * Taken for granted: one load in the corner.
+ *
+ * - `radius_in` (in): radius of the contact; at least 0.0393700787402 in, at most 196.850393701 in.
+ * - `stiffness_in` (in): relative stiffness, its radius; at least 0.393700787402 in, at most 1968.50393701 in.
+ * - `formula`: which formula; 0 textbook, 2.58, 1 Westergaard, 2.38.
+ * - `distance_in` (in), out: distance from the corner.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
+ * memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_corner_crack_us(6, 43, 0, ...) gives distance_in = 41.4409.
+ */
+int ovs_corner_crack_us(double radius_in,
+                        double stiffness_in,
+                        int formula,
+                        double *distance_in,
+                        int *notes,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * How far from a corner it breaks off under a load, along the bisector.
+ *
+ * Equation: textbook: distance = 2.58 sqrt(radius x stiffness); Westergaard: 2 sqrt(sqrt 2 x radius x stiffness),
+ * which is 2.38 sqrt(radius x stiffness).
+ * Taken for granted: one load in the corner.
+ *
+ * - `radius_mm` (mm): radius of the contact; at least 1 mm, at most 5000 mm.
+ * - `stiffness_mm` (mm): relative stiffness, its radius; at least 10 mm, at most 50000 mm.
+ * - `formula`: which formula; 0 textbook, 2.58, 1 Westergaard, 2.38.
+ * - `distance_mm` (mm), out: distance from the corner.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
+ * memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_corner_crack_si(152.4, 1092.2, 0, ...) gives distance_mm = 1052.6.
+ */
+int ovs_corner_crack_si(double radius_mm,
+                        double stiffness_mm,
+                        int formula,
+                        double *distance_mm,
+                        int *notes,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * ovs_corner_crack_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_corner_crack_us_array(const double *radius_in,
+                              const double *stiffness_in,
+                              const int *formula,
+                              double *distance_in,
+                              int *notes,
+                              int n,
+                              int *bad_index,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * ovs_corner_crack_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_corner_crack_si_array(const double *radius_mm,
+                              const double *stiffness_mm,
+                              const int *formula,
+                              double *distance_mm,
+                              int *notes,
+                              int n,
+                              int *bad_index,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * Why ovs_corner_crack_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_corner_crack_us_why(double radius_in,
+                            double stiffness_in,
+                            int formula,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * Why ovs_corner_crack_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_corner_crack_si_why(double radius_mm,
+                            double stiffness_mm,
+                            int formula,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * What a load on a circle does to a large slab on springs at a distance, for each unit of it: the exact solution.
+ *
+ * Equation: F = mean of K0(x exp(i pi/4)) over the circle; deflection = -Im F / 2 pi, over load / (subgrade
+ * stiffness^2); radial = (Re F - (1 - poisson) Im(F'/x)) / 2 pi, tangential = (poisson Re F + (1 - poisson)
+ * Im(F'/x)) / 2 pi, over load; x = distance / stiffness.
+ * Taken for granted: a thin plate without end; stress = 6 moment / thickness^2.
+ *
+ * - `distance_in` (in): from the middle of the load; at least 0 in, at most 39370.0787402 in.
+ * - `radius_in` (in): radius of the contact, at most 2 radii of relative stiffness; at least 0.0393700787402 in,
+ *   at most 196.850393701 in.
+ * - `stiffness_in` (in): relative stiffness, its radius; at least 0.393700787402 in, at most 1968.50393701 in.
+ * - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
+ * - `deflection_ratio` (1), out: deflection over load / (subgrade stiffness^2).
+ * - `radial_ratio` (1), out: moment towards the load, for each unit of width and load.
+ * - `tangential_ratio` (1), out: across that direction, for each unit of width and load.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_CONTACT_TOO_WIDE.
+ * Basis: exact deflection and moments of a large plate on springs: Textbooks on plates on elastic foundation
+ * (Hertz, Timoshenko) (any), load on a circle, Kelvin functions, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_load_influence_us(40, 6, 42.97, 0.15, ...) gives deflection_ratio = 0.0825484, radial_ratio = 0.00245615, tangential_ratio = 0.0595816.
+ */
+int ovs_load_influence_us(double distance_in,
+                          double radius_in,
+                          double stiffness_in,
+                          double poisson_ratio,
+                          double *deflection_ratio,
+                          double *radial_ratio,
+                          double *tangential_ratio,
+                          int *notes,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * What a load on a circle does to a large slab on springs at a distance, for each unit of it: the exact solution.
+ *
+ * Equation: F = mean of K0(x exp(i pi/4)) over the circle; deflection = -Im F / 2 pi, over load / (subgrade
+ * stiffness^2); radial = (Re F - (1 - poisson) Im(F'/x)) / 2 pi, tangential = (poisson Re F + (1 - poisson)
+ * Im(F'/x)) / 2 pi, over load; x = distance / stiffness.
+ * Taken for granted: a thin plate without end; stress = 6 moment / thickness^2.
+ *
+ * - `distance_mm` (mm): from the middle of the load; at least 0 mm, at most 1000000 mm.
+ * - `radius_mm` (mm): radius of the contact, at most 2 radii of relative stiffness; at least 1 mm, at most 5000
+ *   mm.
+ * - `stiffness_mm` (mm): relative stiffness, its radius; at least 10 mm, at most 50000 mm.
+ * - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
+ * - `deflection_ratio` (1), out: deflection over load / (subgrade stiffness^2).
+ * - `radial_ratio` (1), out: moment towards the load, for each unit of width and load.
+ * - `tangential_ratio` (1), out: across that direction, for each unit of width and load.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_CONTACT_TOO_WIDE.
+ * Basis: exact deflection and moments of a large plate on springs: Textbooks on plates on elastic foundation
+ * (Hertz, Timoshenko) (any), load on a circle, Kelvin functions, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_load_influence_si(1016, 152.4, 1091.44, 0.15, ...) gives deflection_ratio = 0.0825484, radial_ratio = 0.00245615, tangential_ratio = 0.0595816.
+ */
+int ovs_load_influence_si(double distance_mm,
+                          double radius_mm,
+                          double stiffness_mm,
+                          double poisson_ratio,
+                          double *deflection_ratio,
+                          double *radial_ratio,
+                          double *tangential_ratio,
+                          int *notes,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * ovs_load_influence_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_load_influence_us_array(const double *distance_in,
+                                const double *radius_in,
+                                const double *stiffness_in,
+                                const double *poisson_ratio,
+                                double *deflection_ratio,
+                                double *radial_ratio,
+                                double *tangential_ratio,
+                                int *notes,
+                                int n,
+                                int *bad_index,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * ovs_load_influence_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_load_influence_si_array(const double *distance_mm,
+                                const double *radius_mm,
+                                const double *stiffness_mm,
+                                const double *poisson_ratio,
+                                double *deflection_ratio,
+                                double *radial_ratio,
+                                double *tangential_ratio,
+                                int *notes,
+                                int n,
+                                int *bad_index,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * Why ovs_load_influence_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_load_influence_us_why(double distance_in,
+                              double radius_in,
+                              double stiffness_in,
+                              double poisson_ratio,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * Why ovs_load_influence_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_load_influence_si_why(double distance_mm,
+                              double radius_mm,
+                              double stiffness_mm,
+                              double poisson_ratio,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * What a thing of everyday puts on the floor, as alike loads: to be shown and changed. An anchored lift has no
+ * numbers here, but what to ask.
+ *
+ * Equation: design_load = load x margin; radius = sqrt(design_load / (pi pressure)).
+ * Taken for granted: ours, from memory, but for the jacks: weigh or read the plate where it matters.
+ *
+ * - `thing`: what stands or rolls there; 0 car, 1 pickup, 2 loaded one-ton, 3 farm tractor, 4 skid machine, 5
+ *   bench, 6 kiln, 7 two jacks, 8 anchored lift.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_USUAL_LOAD_LOAD (lbf): each load; none where only the maker can say.
+ *   - OVS_USUAL_LOAD_MARGIN (1): what the load is multiplied by.
+ *   - OVS_USUAL_LOAD_DESIGN_LOAD (lbf): the load with its margin; none without a load.
+ *   - OVS_USUAL_LOAD_PRESSURE (psi): contact pressure; none without a load.
+ *   - OVS_USUAL_LOAD_RADIUS (in): contact radius under the load with its margin; none without a load.
+ *   - OVS_USUAL_LOAD_COUNT: how many stand near one another.
+ *   - OVS_USUAL_LOAD_SPACING (in): middle to middle.
+ *   - OVS_USUAL_LOAD_SAID: what was taken, or what to ask.
+ *   - OVS_USUAL_LOAD_RESTS_ON: its basis, by name.
+ *
+ * Refuses with OVS_WORD_UNKNOWN.
+ * Basis: ours, from memory: what usual things put on a floor: common practice, no source.
+ * Basis: the point load of garages, taken as a jack: ASCE 7 (2002), 3000 lb on 4 1/2 by 4 1/2 in, as quoted
+ * elsewhere.
+ * Basis: the maker's approval of the anchors, and an engineer: the project's specification.
+ * Basis: a circle of the load over its pressure: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"thing":"pickup"}
+ */
+ovs_answer *ovs_usual_load_us(int thing,
+                              const char *options_json,
+                              int options_len,
+                              int *status,
+                              int *notes,
+                              int notes_len,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * What a thing of everyday puts on the floor, as alike loads: to be shown and changed. An anchored lift has no
+ * numbers here, but what to ask.
+ *
+ * Equation: design_load = load x margin; radius = sqrt(design_load / (pi pressure)).
+ * Taken for granted: ours, from memory, but for the jacks: weigh or read the plate where it matters.
+ *
+ * - `thing`: what stands or rolls there; 0 car, 1 pickup, 2 loaded one-ton, 3 farm tractor, 4 skid machine, 5
+ *   bench, 6 kiln, 7 two jacks, 8 anchored lift.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_USUAL_LOAD_LOAD (kN): each load; none where only the maker can say.
+ *   - OVS_USUAL_LOAD_MARGIN (1): what the load is multiplied by.
+ *   - OVS_USUAL_LOAD_DESIGN_LOAD (kN): the load with its margin; none without a load.
+ *   - OVS_USUAL_LOAD_PRESSURE (kPa): contact pressure; none without a load.
+ *   - OVS_USUAL_LOAD_RADIUS (mm): contact radius under the load with its margin; none without a load.
+ *   - OVS_USUAL_LOAD_COUNT: how many stand near one another.
+ *   - OVS_USUAL_LOAD_SPACING (mm): middle to middle.
+ *   - OVS_USUAL_LOAD_SAID: what was taken, or what to ask.
+ *   - OVS_USUAL_LOAD_RESTS_ON: its basis, by name.
+ *
+ * Refuses with OVS_WORD_UNKNOWN.
+ * Basis: ours, from memory: what usual things put on a floor: common practice, no source.
+ * Basis: the point load of garages, taken as a jack: ASCE 7 (2002), 3000 lb on 4 1/2 by 4 1/2 in, as quoted
+ * elsewhere.
+ * Basis: the maker's approval of the anchors, and an engineer: the project's specification.
+ * Basis: a circle of the load over its pressure: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"thing":"pickup"}
+ */
+ovs_answer *ovs_usual_load_si(int thing,
+                              const char *options_json,
+                              int options_len,
+                              int *status,
+                              int *notes,
+                              int notes_len,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * Why ovs_usual_load_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_usual_load_us_why(int thing,
+                          const char *options_json,
+                          int options_len,
+                          char *text,
+                          int text_len,
+                          int *needed);
+
+/**
+ * Why ovs_usual_load_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_usual_load_si_why(int thing,
+                          const char *options_json,
+                          int options_len,
+                          char *text,
+                          int text_len,
+                          int *needed);
+
+/**
+ * Stress and deflection under each of several loads on a slab on ground, each with what the others add; over an
+ * old slab what each layer feels.
+ *
+ * Equation: together = sum over loads of (Westergaard's stress of the load at this position) x (influence at the
+ * distance / influence at none); moments in the middle are added with their directions, at edges and corners the
+ * larger one is taken.
+ * Taken for granted: a large slab that lies on its subgrade everywhere; a load by pressure stands on a circle; a
+ * semicircle has the circle's area; with an old slab both layers are one plate of the overlay's concrete; several
+ * loads and two layers: ours, no source.
+ *
+ * - `loads_load_lbf` (lbf): how heavy; more than 0 lbf, at most 2248089.431 lbf.
+ * - `loads_x_ft` (ft): from the left; at least -3280.83989501 ft, at most 3280.83989501 ft.
+ * - `loads_y_ft` (ft): from the front; at least -3280.83989501 ft, at most 3280.83989501 ft.
+ * - `loads_position`: where on the slab it stands; 0 interior, 1 edge, 2 corner.
+ * - `loads_rows`: the loads: how many rows, each a load on the slab, its contact by radius or by pressure; at
+ *   least 1.
+ * - `thickness_in` (in): thickness of the slab, or of the overlay where an old slab is given; more than 0 in, at
+ *   most 78.7401574803 in.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `loads`: what it is; may be left out.
+ *   - `radius` of `loads` (in): radius of the circle it stands on; at least 0.0393700787402 in, at most
+ *     196.850393701 in; may be left out.
+ *   - `pressure` of `loads` (psi): contact pressure, in place of a radius; at least 0.14503773773 psi, at most
+ *     14503.773773 psi; may be left out.
+ *   - `modulus` (psi): modulus of elasticity of the concrete; at least 14503.773773 psi, at most 14503773.773 psi;
+ *     where left out 3,600,000 psi, because normal-weight concrete of 4,000 psi.
+ *   - `poisson` (1): Poisson's ratio of the concrete; at least 0 1, at most 0.5 1; where left out 0.15 ratio,
+ *     because usual for concrete.
+ *   - `subgrade` (pci): subgrade reaction k under all concrete; at least 5 pci, at most 2000 pci; where left out
+ *     100 pci, because medium by heel and bar.
+ *   - `edge_form`: contact at an edge; 0 circle, 1 semicircle; where left out circle, because a wheel that touches
+ *     the edge from inside.
+ *   - `corner_form`: formula in a corner; 0 Westergaard 1926, 1 Ioannides 1985; where left out Ioannides 1985,
+ *     because the later one, held against finite elements.
+ *   - `transfer` (%): share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm); at
+ *     least 0 %, at most 50 %; where left out 0 %, because a free edge.
+ *   - `length` (ft): length of the slab between joints, to see whether it is large enough; at least 0.328083989501
+ *     ft, at most 656.167979003 ft; may be left out.
+ *   - `width` (ft): its width, likewise; at least 0.328083989501 ft, at most 656.167979003 ft; may be left out.
+ *   - `old_slab` (in): old slab under the overlay, its thickness; more than 0 in, at most 78.7401574803 in; may be
+ *     left out.
+ *   - `old_modulus` (psi): old slab, its modulus of elasticity; at least 14503.773773 psi, at most 14503773.773
+ *     psi; may be left out.
+ *   - `bond`: how the overlay holds to it; 0 bonded, 1 partly bonded, 2 unbonded; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SLAB_STRESS_STIFFNESS (in): radius of relative stiffness.
+ *   - OVS_SLAB_STRESS_EQUIVALENT (in): thickness of the plate that was figured.
+ *   - OVS_SLAB_STRESS_GREATEST (psi): greatest governing stress of that plate.
+ *   - OVS_SLAB_STRESS_GOVERNS: under which load, the first being 1.
+ *   - OVS_SLAB_STRESS_FELT: what each load feels.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_KEY_MISSING,
+ * OVS_CONTACT_TOO_WIDE, OVS_CONTACT_UNCLEAR.
+ * Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
+ * memory: confirm.
+ * Basis: edge load, forms of 1948: Westergaard (1948), edge, circle and semicircle, from memory: confirm.
+ * Basis: s = 3 P / h^2 (1 - (c/l)^0.72), c = 1.772 a: Ioannides, Thompson, Barenberg (1985), corner load, from
+ * memory: confirm.
+ * Basis: exact deflection and moments of a large plate on springs: Textbooks on plates on elastic foundation
+ * (Hertz, Timoshenko) (any), load on a circle, Kelvin functions, from memory: confirm.
+ * Basis: ours, no source: what another load adds is what it would do there, times its influence at the distance
+ * over that at none: derived.
+ * Basis: ours, no source: bonded by the transformed section, unbonded by sharing the moment in proportion to
+ * rigidity: derived.
+ * Basis: dowels or interlock take 25 % off the free-edge stress: TM 5-809-12 (1987), joints, from memory: confirm.
+ * Basis: stress: 3.5 l interior, 5 l edge, 4 l corner; deflection: 8 l interior and edge, 5 l corner: Ioannides,
+ * Thompson, Barenberg (1985), least slab sizes, from memory: confirm.
+ * Basis: soft 50, medium 100, firm 200 pci, by heel and bar: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"loads":[{"name":"left jack","load":"3000 lb","pressure":"148 psi","x":"4 ft","y":"6 ft","position":"interior"},{"name":"right jack","load":"3000 lb","pressure":"148 psi","x":"9 ft","y":"6 ft","position":"interior"}],"thickness":"4 in","length":"12 ft","width":"10 ft"}
+ */
+ovs_answer *ovs_slab_stress_us(const double *loads_load_lbf,
+                               const double *loads_x_ft,
+                               const double *loads_y_ft,
+                               const int *loads_position,
+                               int loads_rows,
+                               double thickness_in,
+                               const char *options_json,
+                               int options_len,
+                               int *status,
+                               int *notes,
+                               int notes_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * Stress and deflection under each of several loads on a slab on ground, each with what the others add; over an
+ * old slab what each layer feels.
+ *
+ * Equation: together = sum over loads of (Westergaard's stress of the load at this position) x (influence at the
+ * distance / influence at none); moments in the middle are added with their directions, at edges and corners the
+ * larger one is taken.
+ * Taken for granted: a large slab that lies on its subgrade everywhere; a load by pressure stands on a circle; a
+ * semicircle has the circle's area; with an old slab both layers are one plate of the overlay's concrete; several
+ * loads and two layers: ours, no source.
+ *
+ * - `loads_load_kn` (kN): how heavy; more than 0 kN, at most 10000 kN.
+ * - `loads_x_m` (m): from the left; at least -1000 m, at most 1000 m.
+ * - `loads_y_m` (m): from the front; at least -1000 m, at most 1000 m.
+ * - `loads_position`: where on the slab it stands; 0 interior, 1 edge, 2 corner.
+ * - `loads_rows`: the loads: how many rows, each a load on the slab, its contact by radius or by pressure; at
+ *   least 1.
+ * - `thickness_mm` (mm): thickness of the slab, or of the overlay where an old slab is given; more than 0 mm, at
+ *   most 2000 mm.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `loads`: what it is; may be left out.
+ *   - `radius` of `loads` (mm): radius of the circle it stands on; at least 1 mm, at most 5000 mm; may be left
+ *     out.
+ *   - `pressure` of `loads` (kPa): contact pressure, in place of a radius; at least 1 kPa, at most 100000 kPa; may
+ *     be left out.
+ *   - `modulus` (MPa): modulus of elasticity of the concrete; at least 100 MPa, at most 100000 MPa; where left out
+ *     3,600,000 psi, because normal-weight concrete of 4,000 psi.
+ *   - `poisson` (1): Poisson's ratio of the concrete; at least 0 1, at most 0.5 1; where left out 0.15 ratio,
+ *     because usual for concrete.
+ *   - `subgrade` (MPa/m): subgrade reaction k under all concrete; at least 1.35723568763 MPa/m, at most
+ *     542.894275053 MPa/m; where left out 100 pci, because medium by heel and bar.
+ *   - `edge_form`: contact at an edge; 0 circle, 1 semicircle; where left out circle, because a wheel that touches
+ *     the edge from inside.
+ *   - `corner_form`: formula in a corner; 0 Westergaard 1926, 1 Ioannides 1985; where left out Ioannides 1985,
+ *     because the later one, held against finite elements.
+ *   - `transfer` (%): share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm); at
+ *     least 0 %, at most 50 %; where left out 0 %, because a free edge.
+ *   - `length` (m): length of the slab between joints, to see whether it is large enough; at least 0.1 m, at most
+ *     200 m; may be left out.
+ *   - `width` (m): its width, likewise; at least 0.1 m, at most 200 m; may be left out.
+ *   - `old_slab` (mm): old slab under the overlay, its thickness; more than 0 mm, at most 2000 mm; may be left
+ *     out.
+ *   - `old_modulus` (MPa): old slab, its modulus of elasticity; at least 100 MPa, at most 100000 MPa; may be left
+ *     out.
+ *   - `bond`: how the overlay holds to it; 0 bonded, 1 partly bonded, 2 unbonded; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_SLAB_STRESS_STIFFNESS (mm): radius of relative stiffness.
+ *   - OVS_SLAB_STRESS_EQUIVALENT (mm): thickness of the plate that was figured.
+ *   - OVS_SLAB_STRESS_GREATEST (MPa): greatest governing stress of that plate.
+ *   - OVS_SLAB_STRESS_GOVERNS: under which load, the first being 1.
+ *   - OVS_SLAB_STRESS_FELT: what each load feels.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_KEY_MISSING,
+ * OVS_CONTACT_TOO_WIDE, OVS_CONTACT_UNCLEAR.
+ * Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
+ * memory: confirm.
+ * Basis: edge load, forms of 1948: Westergaard (1948), edge, circle and semicircle, from memory: confirm.
+ * Basis: s = 3 P / h^2 (1 - (c/l)^0.72), c = 1.772 a: Ioannides, Thompson, Barenberg (1985), corner load, from
+ * memory: confirm.
+ * Basis: exact deflection and moments of a large plate on springs: Textbooks on plates on elastic foundation
+ * (Hertz, Timoshenko) (any), load on a circle, Kelvin functions, from memory: confirm.
+ * Basis: ours, no source: what another load adds is what it would do there, times its influence at the distance
+ * over that at none: derived.
+ * Basis: ours, no source: bonded by the transformed section, unbonded by sharing the moment in proportion to
+ * rigidity: derived.
+ * Basis: dowels or interlock take 25 % off the free-edge stress: TM 5-809-12 (1987), joints, from memory: confirm.
+ * Basis: stress: 3.5 l interior, 5 l edge, 4 l corner; deflection: 8 l interior and edge, 5 l corner: Ioannides,
+ * Thompson, Barenberg (1985), least slab sizes, from memory: confirm.
+ * Basis: soft 50, medium 100, firm 200 pci, by heel and bar: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"loads":[{"name":"left jack","load":"3000 lb","pressure":"148 psi","x":"4 ft","y":"6 ft","position":"interior"},{"name":"right jack","load":"3000 lb","pressure":"148 psi","x":"9 ft","y":"6 ft","position":"interior"}],"thickness":"4 in","length":"12 ft","width":"10 ft"}
+ */
+ovs_answer *ovs_slab_stress_si(const double *loads_load_kn,
+                               const double *loads_x_m,
+                               const double *loads_y_m,
+                               const int *loads_position,
+                               int loads_rows,
+                               double thickness_mm,
+                               const char *options_json,
+                               int options_len,
+                               int *status,
+                               int *notes,
+                               int notes_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * Why ovs_slab_stress_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_slab_stress_us_why(const double *loads_load_lbf,
+                           const double *loads_x_ft,
+                           const double *loads_y_ft,
+                           const int *loads_position,
+                           int loads_rows,
+                           double thickness_in,
+                           const char *options_json,
+                           int options_len,
+                           char *text,
+                           int text_len,
+                           int *needed);
+
+/**
+ * Why ovs_slab_stress_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_slab_stress_si_why(const double *loads_load_kn,
+                           const double *loads_x_m,
+                           const double *loads_y_m,
+                           const int *loads_position,
+                           int loads_rows,
+                           double thickness_mm,
+                           const char *options_json,
+                           int options_len,
+                           char *text,
+                           int text_len,
+                           int *needed);
+
+/**
+ * The safety factors in use for a kind of load, from memory: confirm.
+ *
+ * Equation: moving wheel 1.4, usual 2; wheel with unlimited passes 2 to 2.2; post or jack 1.7, usual 2; uniform
+ * 1.4, usual 2; wall 1.7, usual 2.
+ * Taken for granted: the modulus of rupture over the factor is the stress allowed.
+ *
+ * - `kind`: kind of load; 0 moving wheel, 1 wheel, unlimited passes, 2 post or jack, 3 uniform, 4 wall.
+ * - `least_ratio` (1), out: least in use.
+ * - `usual_ratio` (1), out: taken where nobody says.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_WORD_UNKNOWN.
+ * Basis: safety factors by kind of load: ACI 360R (2006), Table 5.2, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_safety_factors_us(2, ...) gives least_ratio = 1.7, usual_ratio = 2.
+ */
+int ovs_safety_factors_us(int kind,
+                          double *least_ratio,
+                          double *usual_ratio,
+                          int *notes,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * The safety factors in use for a kind of load, from memory: confirm.
+ *
+ * Equation: moving wheel 1.4, usual 2; wheel with unlimited passes 2 to 2.2; post or jack 1.7, usual 2; uniform
+ * 1.4, usual 2; wall 1.7, usual 2.
+ * Taken for granted: the modulus of rupture over the factor is the stress allowed.
+ *
+ * - `kind`: kind of load; 0 moving wheel, 1 wheel, unlimited passes, 2 post or jack, 3 uniform, 4 wall.
+ * - `least_ratio` (1), out: least in use.
+ * - `usual_ratio` (1), out: taken where nobody says.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_WORD_UNKNOWN.
+ * Basis: safety factors by kind of load: ACI 360R (2006), Table 5.2, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_safety_factors_si(2, ...) gives least_ratio = 1.7, usual_ratio = 2.
+ */
+int ovs_safety_factors_si(int kind,
+                          double *least_ratio,
+                          double *usual_ratio,
+                          int *notes,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * ovs_safety_factors_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_safety_factors_us_array(const int *kind,
+                                double *least_ratio,
+                                double *usual_ratio,
+                                int *notes,
+                                int n,
+                                int *bad_index,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * ovs_safety_factors_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_safety_factors_si_array(const int *kind,
+                                double *least_ratio,
+                                double *usual_ratio,
+                                int *notes,
+                                int n,
+                                int *bad_index,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * Why ovs_safety_factors_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_safety_factors_us_why(int kind, char *text, int text_len, int *needed);
+
+/**
+ * Why ovs_safety_factors_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_safety_factors_si_why(int kind, char *text, int text_len, int *needed);
+
+/**
+ * The stress that a safety factor allows.
+ *
+ * Equation: allowable = rupture / safety.
+ * Taken for granted: plain concrete.
+ *
+ * - `rupture_psi` (psi): modulus of rupture; at least 50 psi, at most 2000 psi.
+ * - `safety_ratio` (1): safety factor; at least 1 1, at most 10 1.
+ * - `allowable_psi` (psi), out: stress allowed.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: safety factors by kind of load: ACI 360R (2006), Table 5.2, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_allowable_stress_us(570, 1.7, ...) gives allowable_psi = 335.294.
+ */
+int ovs_allowable_stress_us(double rupture_psi,
+                            double safety_ratio,
+                            double *allowable_psi,
+                            int *notes,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * The stress that a safety factor allows.
+ *
+ * Equation: allowable = rupture / safety.
+ * Taken for granted: plain concrete.
+ *
+ * - `rupture_mpa` (MPa): modulus of rupture; at least 0.344737864658 MPa, at most 13.7895145863 MPa.
+ * - `safety_ratio` (1): safety factor; at least 1 1, at most 10 1.
+ * - `allowable_mpa` (MPa), out: stress allowed.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: safety factors by kind of load: ACI 360R (2006), Table 5.2, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_allowable_stress_si(3.93001, 1.7, ...) gives allowable_mpa = 2.31177.
+ */
+int ovs_allowable_stress_si(double rupture_mpa,
+                            double safety_ratio,
+                            double *allowable_mpa,
+                            int *notes,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * ovs_allowable_stress_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_allowable_stress_us_array(const double *rupture_psi,
+                                  const double *safety_ratio,
+                                  double *allowable_psi,
+                                  int *notes,
+                                  int n,
+                                  int *bad_index,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * ovs_allowable_stress_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_allowable_stress_si_array(const double *rupture_mpa,
+                                  const double *safety_ratio,
+                                  double *allowable_mpa,
+                                  int *notes,
+                                  int n,
+                                  int *bad_index,
+                                  char *msg,
+                                  int msg_len);
+
+/**
+ * Why ovs_allowable_stress_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_allowable_stress_us_why(double rupture_psi,
+                                double safety_ratio,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * Why ovs_allowable_stress_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_allowable_stress_si_why(double rupture_mpa,
+                                double safety_ratio,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * The one load that a slab carries at a place, on a contact of a given radius.
+ *
+ * Equation: load = (rupture / safety) / stress of a unit load; interior 1926, edge circle 1948, corner Ioannides
+ * 1985.
+ * Taken for granted: the contact keeps its radius; one load by itself; nothing carried across joints.
+ *
+ * - `position`: where on the slab it stands; 0 interior, 1 edge, 2 corner.
+ * - `radius_in` (in): radius of the contact; at least 0.0393700787402 in, at most 196.850393701 in.
+ * - `thickness_in` (in): thickness of the slab; more than 0 in, at most 78.7401574803 in.
+ * - `modulus_psi` (psi): modulus of elasticity of the concrete; at least 14503.773773 psi, at most 14503773.773
+ *   psi.
+ * - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
+ * - `subgrade_pci` (pci): subgrade reaction k; at least 5 pci, at most 2000 pci.
+ * - `rupture_psi` (psi): its strength in bending, the modulus of rupture; at least 50 psi, at most 2000 psi.
+ * - `safety_ratio` (1): safety factor; at least 1 1, at most 10 1.
+ * - `load_lbf` (lbf), out: load allowed.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTACT_TOO_WIDE.
+ * Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
+ * memory: confirm.
+ * Basis: edge load, forms of 1948: Westergaard (1948), edge, circle and semicircle, from memory: confirm.
+ * Basis: s = 3 P / h^2 (1 - (c/l)^0.72), c = 1.772 a: Ioannides, Thompson, Barenberg (1985), corner load, from
+ * memory: confirm.
+ * Basis: safety factors by kind of load: ACI 360R (2006), Table 5.2, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_allowable_load_us(0, 3, 4, 3600000, 0.15, 100, 550, 2, ...) gives load_lbf = 3048.68.
+ */
+int ovs_allowable_load_us(int position,
+                          double radius_in,
+                          double thickness_in,
+                          double modulus_psi,
+                          double poisson_ratio,
+                          double subgrade_pci,
+                          double rupture_psi,
+                          double safety_ratio,
+                          double *load_lbf,
+                          int *notes,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * The one load that a slab carries at a place, on a contact of a given radius.
+ *
+ * Equation: load = (rupture / safety) / stress of a unit load; interior 1926, edge circle 1948, corner Ioannides
+ * 1985.
+ * Taken for granted: the contact keeps its radius; one load by itself; nothing carried across joints.
+ *
+ * - `position`: where on the slab it stands; 0 interior, 1 edge, 2 corner.
+ * - `radius_mm` (mm): radius of the contact; at least 1 mm, at most 5000 mm.
+ * - `thickness_mm` (mm): thickness of the slab; more than 0 mm, at most 2000 mm.
+ * - `modulus_mpa` (MPa): modulus of elasticity of the concrete; at least 100 MPa, at most 100000 MPa.
+ * - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
+ * - `subgrade_mpa_per_m` (MPa/m): subgrade reaction k; at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m.
+ * - `rupture_mpa` (MPa): its strength in bending, the modulus of rupture; at least 0.344737864658 MPa, at most
+ *   13.7895145863 MPa.
+ * - `safety_ratio` (1): safety factor; at least 1 1, at most 10 1.
+ * - `load_kn` (kN), out: load allowed.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_CONTACT_TOO_WIDE.
+ * Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
+ * memory: confirm.
+ * Basis: edge load, forms of 1948: Westergaard (1948), edge, circle and semicircle, from memory: confirm.
+ * Basis: s = 3 P / h^2 (1 - (c/l)^0.72), c = 1.772 a: Ioannides, Thompson, Barenberg (1985), corner load, from
+ * memory: confirm.
+ * Basis: safety factors by kind of load: ACI 360R (2006), Table 5.2, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_allowable_load_si(0, 76.2, 101.6, 24821.1, 0.15, 27.1447, 3.79212, 2, ...) gives load_kn = 13.5612.
+ */
+int ovs_allowable_load_si(int position,
+                          double radius_mm,
+                          double thickness_mm,
+                          double modulus_mpa,
+                          double poisson_ratio,
+                          double subgrade_mpa_per_m,
+                          double rupture_mpa,
+                          double safety_ratio,
+                          double *load_kn,
+                          int *notes,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * ovs_allowable_load_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_allowable_load_us_array(const int *position,
+                                const double *radius_in,
+                                const double *thickness_in,
+                                const double *modulus_psi,
+                                const double *poisson_ratio,
+                                const double *subgrade_pci,
+                                const double *rupture_psi,
+                                const double *safety_ratio,
+                                double *load_lbf,
+                                int *notes,
+                                int n,
+                                int *bad_index,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * ovs_allowable_load_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_allowable_load_si_array(const int *position,
+                                const double *radius_mm,
+                                const double *thickness_mm,
+                                const double *modulus_mpa,
+                                const double *poisson_ratio,
+                                const double *subgrade_mpa_per_m,
+                                const double *rupture_mpa,
+                                const double *safety_ratio,
+                                double *load_kn,
+                                int *notes,
+                                int n,
+                                int *bad_index,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * Why ovs_allowable_load_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_allowable_load_us_why(int position,
+                              double radius_in,
+                              double thickness_in,
+                              double modulus_psi,
+                              double poisson_ratio,
+                              double subgrade_pci,
+                              double rupture_psi,
+                              double safety_ratio,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * Why ovs_allowable_load_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_allowable_load_si_why(int position,
+                              double radius_mm,
+                              double thickness_mm,
+                              double modulus_mpa,
+                              double poisson_ratio,
+                              double subgrade_mpa_per_m,
+                              double rupture_mpa,
+                              double safety_ratio,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * How often a stress may come, by its ratio to the modulus of rupture.
+ *
+ * Equation: below 0.45 without limit; to 0.55 repetitions = (4.2577 / (stress_ratio - 0.4325))^3.268; above log10
+ * repetitions = (0.9718 - stress_ratio) / 0.0828.
+ * Taken for granted: stress and strength are those of the place that governs.
+ *
+ * - `stress_ratio_ratio` (1): stress over modulus of rupture; more than 0 1, at most 1 1.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_REPETITIONS_ALLOWED_UNLIMITED: whether there is no limit; 0 no, 1 yes.
+ *   - OVS_REPETITIONS_ALLOWED_REPETITIONS (1): how often; none where there is no limit.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: repetitions by stress ratio, unlimited below 0.45: IRC:58, after the Portland Cement Association (2002),
+ * fatigue, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"stress_ratio":"0.55 ratio"}
+ */
+int ovs_repetitions_allowed_us(double stress_ratio_ratio,
+                               const char *options_json,
+                               int options_len,
+                               double *results,
+                               int results_len,
+                               int *notes,
+                               int notes_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * How often a stress may come, by its ratio to the modulus of rupture.
+ *
+ * Equation: below 0.45 without limit; to 0.55 repetitions = (4.2577 / (stress_ratio - 0.4325))^3.268; above log10
+ * repetitions = (0.9718 - stress_ratio) / 0.0828.
+ * Taken for granted: stress and strength are those of the place that governs.
+ *
+ * - `stress_ratio_ratio` (1): stress over modulus of rupture; more than 0 1, at most 1 1.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_REPETITIONS_ALLOWED_UNLIMITED: whether there is no limit; 0 no, 1 yes.
+ *   - OVS_REPETITIONS_ALLOWED_REPETITIONS (1): how often; none where there is no limit.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: repetitions by stress ratio, unlimited below 0.45: IRC:58, after the Portland Cement Association (2002),
+ * fatigue, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"stress_ratio":"0.55 ratio"}
+ */
+int ovs_repetitions_allowed_si(double stress_ratio_ratio,
+                               const char *options_json,
+                               int options_len,
+                               double *results,
+                               int results_len,
+                               int *notes,
+                               int notes_len,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * Why ovs_repetitions_allowed_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_repetitions_allowed_us_why(double stress_ratio_ratio,
+                                   const char *options_json,
+                                   int options_len,
+                                   char *text,
+                                   int text_len,
+                                   int *needed);
+
+/**
+ * Why ovs_repetitions_allowed_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_repetitions_allowed_si_why(double stress_ratio_ratio,
+                                   const char *options_json,
+                                   int options_len,
+                                   char *text,
+                                   int text_len,
+                                   int *needed);
+
+/**
+ * The smallest thickness of a single slab on ground whose governing stress under all loads is allowed.
+ *
+ * Equation: smallest thickness with governing stress <= rupture / safety, by halving, 0.01 mm at most above the
+ * root.
+ * Taken for granted: as slab_stress; one safety factor for all loads; nothing is carried by an old slab: for that
+ * see overlay_required.
+ *
+ * - `loads_load_lbf` (lbf): how heavy; more than 0 lbf, at most 2248089.431 lbf.
+ * - `loads_x_ft` (ft): from the left; at least -3280.83989501 ft, at most 3280.83989501 ft.
+ * - `loads_y_ft` (ft): from the front; at least -3280.83989501 ft, at most 3280.83989501 ft.
+ * - `loads_position`: where on the slab it stands; 0 interior, 1 edge, 2 corner.
+ * - `loads_rows`: the loads: how many rows, each a load on the slab, its contact by radius or by pressure; at
+ *   least 1.
+ * - `rupture_psi` (psi): modulus of rupture of the concrete; at least 50 psi, at most 2000 psi.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `loads`: what it is; may be left out.
+ *   - `radius` of `loads` (in): radius of the circle it stands on; at least 0.0393700787402 in, at most
+ *     196.850393701 in; may be left out.
+ *   - `pressure` of `loads` (psi): contact pressure, in place of a radius; at least 0.14503773773 psi, at most
+ *     14503.773773 psi; may be left out.
+ *   - `safety` (1): safety factor; at least 1 1, at most 10 1; where left out 2 ratio, because usual for wheels,
+ *     posts and jacks.
+ *   - `modulus` (psi): modulus of elasticity of the concrete; at least 14503.773773 psi, at most 14503773.773 psi;
+ *     where left out 3,600,000 psi, because normal-weight concrete of 4,000 psi.
+ *   - `poisson` (1): Poisson's ratio of the concrete; at least 0 1, at most 0.5 1; where left out 0.15 ratio,
+ *     because usual for concrete.
+ *   - `subgrade` (pci): subgrade reaction k; at least 5 pci, at most 2000 pci; where left out 100 pci, because
+ *     medium by heel and bar.
+ *   - `edge_form`: contact at an edge; 0 circle, 1 semicircle; where left out circle, because a wheel that touches
+ *     the edge from inside.
+ *   - `corner_form`: formula in a corner; 0 Westergaard 1926, 1 Ioannides 1985; where left out Ioannides 1985,
+ *     because the later one, held against finite elements.
+ *   - `transfer` (%): share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm); at
+ *     least 0 %, at most 50 %; where left out 0 %, because a free edge.
+ *   - `least` (in): the search begins here; at least 1 in, at most 48 in; where left out 2 in, because no slab on
+ *     ground is thinner.
+ *   - `greatest` (in): and ends here; more than 0 in, at most 78.7401574803 in; where left out 24 in, because
+ *     thicker is no floor any more.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_THICKNESS_NEEDED_THICKNESS (in): smallest thickness.
+ *   - OVS_THICKNESS_NEEDED_STRESS (psi): governing stress there.
+ *   - OVS_THICKNESS_NEEDED_ALLOWABLE (psi): stress allowed.
+ *   - OVS_THICKNESS_NEEDED_GOVERNS: the load that governs, the first being 1.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST,
+ * OVS_CONTACT_UNCLEAR, OVS_NO_THICKNESS.
+ * Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
+ * memory: confirm.
+ * Basis: edge load, forms of 1948: Westergaard (1948), edge, circle and semicircle, from memory: confirm.
+ * Basis: s = 3 P / h^2 (1 - (c/l)^0.72), c = 1.772 a: Ioannides, Thompson, Barenberg (1985), corner load, from
+ * memory: confirm.
+ * Basis: ours, no source: what another load adds is what it would do there, times its influence at the distance
+ * over that at none: derived.
+ * Basis: safety factors by kind of load: ACI 360R (2006), Table 5.2, from memory: confirm.
+ * Basis: dowels or interlock take 25 % off the free-edge stress: TM 5-809-12 (1987), joints, from memory: confirm.
+ * Basis: soft 50, medium 100, firm 200 pci, by heel and bar: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"loads":[{"name":"left jack","load":"3000 lb","pressure":"148 psi","x":"4 ft","y":"6 ft","position":"interior"},{"name":"right jack","load":"3000 lb","pressure":"148 psi","x":"9 ft","y":"6 ft","position":"edge"}],"rupture":"550 psi"}
+ */
+int ovs_thickness_needed_us(const double *loads_load_lbf,
+                            const double *loads_x_ft,
+                            const double *loads_y_ft,
+                            const int *loads_position,
+                            int loads_rows,
+                            double rupture_psi,
+                            const char *options_json,
+                            int options_len,
+                            double *results,
+                            int results_len,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * The smallest thickness of a single slab on ground whose governing stress under all loads is allowed.
+ *
+ * Equation: smallest thickness with governing stress <= rupture / safety, by halving, 0.01 mm at most above the
+ * root.
+ * Taken for granted: as slab_stress; one safety factor for all loads; nothing is carried by an old slab: for that
+ * see overlay_required.
+ *
+ * - `loads_load_kn` (kN): how heavy; more than 0 kN, at most 10000 kN.
+ * - `loads_x_m` (m): from the left; at least -1000 m, at most 1000 m.
+ * - `loads_y_m` (m): from the front; at least -1000 m, at most 1000 m.
+ * - `loads_position`: where on the slab it stands; 0 interior, 1 edge, 2 corner.
+ * - `loads_rows`: the loads: how many rows, each a load on the slab, its contact by radius or by pressure; at
+ *   least 1.
+ * - `rupture_mpa` (MPa): modulus of rupture of the concrete; at least 0.344737864658 MPa, at most 13.7895145863
+ *   MPa.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `loads`: what it is; may be left out.
+ *   - `radius` of `loads` (mm): radius of the circle it stands on; at least 1 mm, at most 5000 mm; may be left
+ *     out.
+ *   - `pressure` of `loads` (kPa): contact pressure, in place of a radius; at least 1 kPa, at most 100000 kPa; may
+ *     be left out.
+ *   - `safety` (1): safety factor; at least 1 1, at most 10 1; where left out 2 ratio, because usual for wheels,
+ *     posts and jacks.
+ *   - `modulus` (MPa): modulus of elasticity of the concrete; at least 100 MPa, at most 100000 MPa; where left out
+ *     3,600,000 psi, because normal-weight concrete of 4,000 psi.
+ *   - `poisson` (1): Poisson's ratio of the concrete; at least 0 1, at most 0.5 1; where left out 0.15 ratio,
+ *     because usual for concrete.
+ *   - `subgrade` (MPa/m): subgrade reaction k; at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m; where
+ *     left out 100 pci, because medium by heel and bar.
+ *   - `edge_form`: contact at an edge; 0 circle, 1 semicircle; where left out circle, because a wheel that touches
+ *     the edge from inside.
+ *   - `corner_form`: formula in a corner; 0 Westergaard 1926, 1 Ioannides 1985; where left out Ioannides 1985,
+ *     because the later one, held against finite elements.
+ *   - `transfer` (%): share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm); at
+ *     least 0 %, at most 50 %; where left out 0 %, because a free edge.
+ *   - `least` (mm): the search begins here; at least 25.4 mm, at most 1219.2 mm; where left out 2 in, because no
+ *     slab on ground is thinner.
+ *   - `greatest` (mm): and ends here; more than 0 mm, at most 2000 mm; where left out 24 in, because thicker is no
+ *     floor any more.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_THICKNESS_NEEDED_THICKNESS (mm): smallest thickness.
+ *   - OVS_THICKNESS_NEEDED_STRESS (MPa): governing stress there.
+ *   - OVS_THICKNESS_NEEDED_ALLOWABLE (MPa): stress allowed.
+ *   - OVS_THICKNESS_NEEDED_GOVERNS: the load that governs, the first being 1.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST,
+ * OVS_CONTACT_UNCLEAR, OVS_NO_THICKNESS.
+ * Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
+ * memory: confirm.
+ * Basis: edge load, forms of 1948: Westergaard (1948), edge, circle and semicircle, from memory: confirm.
+ * Basis: s = 3 P / h^2 (1 - (c/l)^0.72), c = 1.772 a: Ioannides, Thompson, Barenberg (1985), corner load, from
+ * memory: confirm.
+ * Basis: ours, no source: what another load adds is what it would do there, times its influence at the distance
+ * over that at none: derived.
+ * Basis: safety factors by kind of load: ACI 360R (2006), Table 5.2, from memory: confirm.
+ * Basis: dowels or interlock take 25 % off the free-edge stress: TM 5-809-12 (1987), joints, from memory: confirm.
+ * Basis: soft 50, medium 100, firm 200 pci, by heel and bar: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"loads":[{"name":"left jack","load":"3000 lb","pressure":"148 psi","x":"4 ft","y":"6 ft","position":"interior"},{"name":"right jack","load":"3000 lb","pressure":"148 psi","x":"9 ft","y":"6 ft","position":"edge"}],"rupture":"550 psi"}
+ */
+int ovs_thickness_needed_si(const double *loads_load_kn,
+                            const double *loads_x_m,
+                            const double *loads_y_m,
+                            const int *loads_position,
+                            int loads_rows,
+                            double rupture_mpa,
+                            const char *options_json,
+                            int options_len,
+                            double *results,
+                            int results_len,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * Why ovs_thickness_needed_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_needed_us_why(const double *loads_load_lbf,
+                                const double *loads_x_ft,
+                                const double *loads_y_ft,
+                                const int *loads_position,
+                                int loads_rows,
+                                double rupture_psi,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * Why ovs_thickness_needed_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_thickness_needed_si_why(const double *loads_load_kn,
+                                const double *loads_x_m,
+                                const double *loads_y_m,
+                                const int *loads_position,
+                                int loads_rows,
+                                double rupture_mpa,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * The uniform load that may stand on both sides of an aisle without joints, whatever the width of the aisle.
+ *
+ * Equation: load = 0.123 (rupture / safety) sqrt(thickness x subgrade), psf, psi, in, pci.
+ * Taken for granted: the aisle takes its worst width; no joint in it.
+ *
+ * - `thickness_in` (in): thickness of the slab; more than 0 in, at most 78.7401574803 in.
+ * - `subgrade_pci` (pci): subgrade reaction k; at least 5 pci, at most 2000 pci.
+ * - `rupture_psi` (psi): modulus of rupture; at least 50 psi, at most 2000 psi.
+ * - `safety_ratio` (1): safety factor; at least 1 1, at most 10 1.
+ * - `load_psf` (psf), out: load allowed on each unit of area.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: w = 0.123 (MR / SF) sqrt(h k): ACI 360R, after Packard (2006), Table A1.1 read, fit recalled, from
+ * memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_uniform_load_us(6, 100, 600, 2, ...) gives load_psf = 903.862.
+ */
+int ovs_uniform_load_us(double thickness_in,
+                        double subgrade_pci,
+                        double rupture_psi,
+                        double safety_ratio,
+                        double *load_psf,
+                        int *notes,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * The uniform load that may stand on both sides of an aisle without joints, whatever the width of the aisle.
+ *
+ * Equation: load = 0.123 (rupture / safety) sqrt(thickness x subgrade), psf, psi, in, pci.
+ * Taken for granted: the aisle takes its worst width; no joint in it.
+ *
+ * - `thickness_mm` (mm): thickness of the slab; more than 0 mm, at most 2000 mm.
+ * - `subgrade_mpa_per_m` (MPa/m): subgrade reaction k; at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m.
+ * - `rupture_mpa` (MPa): modulus of rupture; at least 0.344737864658 MPa, at most 13.7895145863 MPa.
+ * - `safety_ratio` (1): safety factor; at least 1 1, at most 10 1.
+ * - `load_kpa` (kPa), out: load allowed on each unit of area.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: w = 0.123 (MR / SF) sqrt(h k): ACI 360R, after Packard (2006), Table A1.1 read, fit recalled, from
+ * memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_uniform_load_si(152.4, 27.1447, 4.13685, 2, ...) gives load_kpa = 43.2771.
+ */
+int ovs_uniform_load_si(double thickness_mm,
+                        double subgrade_mpa_per_m,
+                        double rupture_mpa,
+                        double safety_ratio,
+                        double *load_kpa,
+                        int *notes,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * ovs_uniform_load_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_uniform_load_us_array(const double *thickness_in,
+                              const double *subgrade_pci,
+                              const double *rupture_psi,
+                              const double *safety_ratio,
+                              double *load_psf,
+                              int *notes,
+                              int n,
+                              int *bad_index,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * ovs_uniform_load_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_uniform_load_si_array(const double *thickness_mm,
+                              const double *subgrade_mpa_per_m,
+                              const double *rupture_mpa,
+                              const double *safety_ratio,
+                              double *load_kpa,
+                              int *notes,
+                              int n,
+                              int *bad_index,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * Why ovs_uniform_load_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_uniform_load_us_why(double thickness_in,
+                            double subgrade_pci,
+                            double rupture_psi,
+                            double safety_ratio,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * Why ovs_uniform_load_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_uniform_load_si_why(double thickness_mm,
+                            double subgrade_mpa_per_m,
+                            double rupture_mpa,
+                            double safety_ratio,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * The load of a wall that a slab carries without being thickened, in the middle, at a doweled joint or at a free
+ * edge.
+ *
+ * Equation: middle: load = 4 Fb S lambda; free edge: load = Fb S lambda / 0.3224; Fb = 1.6 sqrt(strength) psi, S =
+ * thickness^2 / 6, lambda = (subgrade / (4 Ec thickness^3 / 12))^(1/4), Ec = 57000 sqrt(strength) psi.
+ * Taken for granted: a beam without end on springs, the wall long.
+ *
+ * - `thickness_in` (in): thickness of the slab; more than 0 in, at most 78.7401574803 in.
+ * - `subgrade_pci` (pci): subgrade reaction k; at least 5 pci, at most 2000 pci.
+ * - `strength_psi` (psi): compressive strength f'c; at least 1000 psi, at most 15000 psi.
+ * - `place`: where the wall stands; 0 middle or doweled joint, 1 free edge.
+ * - `load_lbf_per_ft` (lbf/ft), out: load allowed on each unit of length.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: Pc = 4 Fb S lambda, at a free edge Fb S lambda / 0.3224: TM 5-809-12 (1987), 3-4 and Table 3-2 read,
+ * forms recalled, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_wall_load_us(6, 100, 4000, 1, ...) gives load_lbf_per_ft = 563.026.
+ */
+int ovs_wall_load_us(double thickness_in,
+                     double subgrade_pci,
+                     double strength_psi,
+                     int place,
+                     double *load_lbf_per_ft,
+                     int *notes,
+                     char *msg,
+                     int msg_len);
+
+/**
+ * The load of a wall that a slab carries without being thickened, in the middle, at a doweled joint or at a free
+ * edge.
+ *
+ * Equation: middle: load = 4 Fb S lambda; free edge: load = Fb S lambda / 0.3224; Fb = 1.6 sqrt(strength) psi, S =
+ * thickness^2 / 6, lambda = (subgrade / (4 Ec thickness^3 / 12))^(1/4), Ec = 57000 sqrt(strength) psi.
+ * Taken for granted: a beam without end on springs, the wall long.
+ *
+ * - `thickness_mm` (mm): thickness of the slab; more than 0 mm, at most 2000 mm.
+ * - `subgrade_mpa_per_m` (MPa/m): subgrade reaction k; at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m.
+ * - `strength_mpa` (MPa): compressive strength f'c; at least 6.89475729317 MPa, at most 103.421359398 MPa.
+ * - `place`: where the wall stands; 0 middle or doweled joint, 1 free edge.
+ * - `load_kn_per_m` (kN/m), out: load allowed on each unit of length.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: Pc = 4 Fb S lambda, at a free edge Fb S lambda / 0.3224: TM 5-809-12 (1987), 3-4 and Table 3-2 read,
+ * forms recalled, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_wall_load_si(152.4, 27.1447, 27.579, 1, ...) gives load_kn_per_m = 8.21674.
+ */
+int ovs_wall_load_si(double thickness_mm,
+                     double subgrade_mpa_per_m,
+                     double strength_mpa,
+                     int place,
+                     double *load_kn_per_m,
+                     int *notes,
+                     char *msg,
+                     int msg_len);
+
+/**
+ * ovs_wall_load_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_wall_load_us_array(const double *thickness_in,
+                           const double *subgrade_pci,
+                           const double *strength_psi,
+                           const int *place,
+                           double *load_lbf_per_ft,
+                           int *notes,
+                           int n,
+                           int *bad_index,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * ovs_wall_load_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_wall_load_si_array(const double *thickness_mm,
+                           const double *subgrade_mpa_per_m,
+                           const double *strength_mpa,
+                           const int *place,
+                           double *load_kn_per_m,
+                           int *notes,
+                           int n,
+                           int *bad_index,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * Why ovs_wall_load_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_wall_load_us_why(double thickness_in,
+                         double subgrade_pci,
+                         double strength_psi,
+                         int place,
+                         char *text,
+                         int text_len,
+                         int *needed);
+
+/**
+ * Why ovs_wall_load_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_wall_load_si_why(double thickness_mm,
+                         double subgrade_mpa_per_m,
+                         double strength_mpa,
+                         int place,
+                         char *text,
+                         int text_len,
+                         int *needed);
+
+/**
+ * Bradbury's coefficient of curling for a side of a slab.
+ *
+ * Equation: coefficient = 1 - 2 cos m cosh m (tan m + tanh m) / (sin 2m + sinh 2m), m = side / (stiffness sqrt 8).
+ * Taken for granted: a strip free at both ends.
+ *
+ * - `side_ft` (ft): side of the slab between joints; at least 0.328083989501 ft, at most 656.167979003 ft.
+ * - `stiffness_in` (in): radius of relative stiffness; at least 0.393700787402 in, at most 1968.50393701 in.
+ * - `coefficient_ratio` (1), out: Bradbury's coefficient.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: s = E alpha dT / (2 (1 - nu^2)) (Cx + nu Cy); edge C E alpha dT / 2: Bradbury, as in Huang, Pavement
+ * Analysis and Design (1938), curling, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_curling_coefficient_us(25, 30.57, ...) gives coefficient_ratio = 1.07887.
+ */
+int ovs_curling_coefficient_us(double side_ft,
+                               double stiffness_in,
+                               double *coefficient_ratio,
+                               int *notes,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * Bradbury's coefficient of curling for a side of a slab.
+ *
+ * Equation: coefficient = 1 - 2 cos m cosh m (tan m + tanh m) / (sin 2m + sinh 2m), m = side / (stiffness sqrt 8).
+ * Taken for granted: a strip free at both ends.
+ *
+ * - `side_m` (m): side of the slab between joints; at least 0.1 m, at most 200 m.
+ * - `stiffness_mm` (mm): radius of relative stiffness; at least 10 mm, at most 50000 mm.
+ * - `coefficient_ratio` (1), out: Bradbury's coefficient.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: s = E alpha dT / (2 (1 - nu^2)) (Cx + nu Cy); edge C E alpha dT / 2: Bradbury, as in Huang, Pavement
+ * Analysis and Design (1938), curling, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_curling_coefficient_si(7.62, 776.478, ...) gives coefficient_ratio = 1.07887.
+ */
+int ovs_curling_coefficient_si(double side_m,
+                               double stiffness_mm,
+                               double *coefficient_ratio,
+                               int *notes,
+                               char *msg,
+                               int msg_len);
+
+/**
+ * ovs_curling_coefficient_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_curling_coefficient_us_array(const double *side_ft,
+                                     const double *stiffness_in,
+                                     double *coefficient_ratio,
+                                     int *notes,
+                                     int n,
+                                     int *bad_index,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * ovs_curling_coefficient_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_curling_coefficient_si_array(const double *side_m,
+                                     const double *stiffness_mm,
+                                     double *coefficient_ratio,
+                                     int *notes,
+                                     int n,
+                                     int *bad_index,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * Why ovs_curling_coefficient_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_curling_coefficient_us_why(double side_ft,
+                                   double stiffness_in,
+                                   char *text,
+                                   int text_len,
+                                   int *needed);
+
+/**
+ * Why ovs_curling_coefficient_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_curling_coefficient_si_why(double side_m, double stiffness_mm, char *text, int text_len, int *needed);
+
+/**
+ * Stress from a difference of temperature between top and bottom of a slab.
+ *
+ * Equation: edge = C modulus expansion difference / 2; interior = modulus expansion difference / (2 (1 -
+ * poisson^2)) (C along + poisson C across).
+ * Taken for granted: temperature straight through the thickness, the slab held down by its weight; tension is at
+ * the bottom where the top is warmer, else at the top.
+ *
+ * - `length_ft` (ft): length of the slab between joints; at least 0.328083989501 ft, at most 656.167979003 ft.
+ * - `width_ft` (ft): width of the slab between joints; at least 0.328083989501 ft, at most 656.167979003 ft.
+ * - `thickness_in` (in): thickness of the slab; more than 0 in, at most 78.7401574803 in.
+ * - `modulus_psi` (psi): modulus of elasticity of the concrete; at least 14503.773773 psi, at most 14503773.773
+ *   psi.
+ * - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
+ * - `subgrade_pci` (pci): subgrade reaction k; at least 5 pci, at most 2000 pci.
+ * - `expansion_per_degf` (/degF): coefficient of thermal expansion; at least 0.000000555555555556 /degF, at most
+ *   0.0000166666666667 /degF.
+ * - `difference_degf` (degF): between top and bottom, whichever is warmer; at least 0 degF, at most 108 degF.
+ * - `interior_length_psi` (psi), out: stress in the middle, along the length.
+ * - `interior_width_psi` (psi), out: stress in the middle, along the width.
+ * - `edge_length_psi` (psi), out: stress half way of an edge that runs along the length.
+ * - `edge_width_psi` (psi), out: stress half way of an edge that runs along the width.
+ * - `of_length_ratio` (1), out: coefficient C of the length.
+ * - `of_width_ratio` (1), out: coefficient C of the width.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: s = E alpha dT / (2 (1 - nu^2)) (Cx + nu Cy); edge C E alpha dT / 2: Bradbury, as in Huang, Pavement
+ * Analysis and Design (1938), curling, from memory: confirm.
+ * Basis: l = (E h^3 / (12 (1 - nu^2) k))^(1/4): Westergaard (1926), radius of relative stiffness.
+ * Since 0.1.0.
+ * Example: ovs_curling_stress_us(25, 12, 8, 4000000, 0.15, 200, 0.000005, 20, ...) gives interior_length_psi = 240.356, interior_width_psi = 163.907, edge_length_psi = 215.77, edge_width_psi = 127.854, of_length_ratio = 1.07885, of_width_ratio = 0.63927.
+ */
+int ovs_curling_stress_us(double length_ft,
+                          double width_ft,
+                          double thickness_in,
+                          double modulus_psi,
+                          double poisson_ratio,
+                          double subgrade_pci,
+                          double expansion_per_degf,
+                          double difference_degf,
+                          double *interior_length_psi,
+                          double *interior_width_psi,
+                          double *edge_length_psi,
+                          double *edge_width_psi,
+                          double *of_length_ratio,
+                          double *of_width_ratio,
+                          int *notes,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * Stress from a difference of temperature between top and bottom of a slab.
+ *
+ * Equation: edge = C modulus expansion difference / 2; interior = modulus expansion difference / (2 (1 -
+ * poisson^2)) (C along + poisson C across).
+ * Taken for granted: temperature straight through the thickness, the slab held down by its weight; tension is at
+ * the bottom where the top is warmer, else at the top.
+ *
+ * - `length_m` (m): length of the slab between joints; at least 0.1 m, at most 200 m.
+ * - `width_m` (m): width of the slab between joints; at least 0.1 m, at most 200 m.
+ * - `thickness_mm` (mm): thickness of the slab; more than 0 mm, at most 2000 mm.
+ * - `modulus_mpa` (MPa): modulus of elasticity of the concrete; at least 100 MPa, at most 100000 MPa.
+ * - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
+ * - `subgrade_mpa_per_m` (MPa/m): subgrade reaction k; at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m.
+ * - `expansion_per_degc` (/degC): coefficient of thermal expansion; at least 0.000001 /degC, at most 0.00003
+ *   /degC.
+ * - `difference_k` (K): between top and bottom, whichever is warmer; at least 0 K, at most 60 K.
+ * - `interior_length_mpa` (MPa), out: stress in the middle, along the length.
+ * - `interior_width_mpa` (MPa), out: stress in the middle, along the width.
+ * - `edge_length_mpa` (MPa), out: stress half way of an edge that runs along the length.
+ * - `edge_width_mpa` (MPa), out: stress half way of an edge that runs along the width.
+ * - `of_length_ratio` (1), out: coefficient C of the length.
+ * - `of_width_ratio` (1), out: coefficient C of the width.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: s = E alpha dT / (2 (1 - nu^2)) (Cx + nu Cy); edge C E alpha dT / 2: Bradbury, as in Huang, Pavement
+ * Analysis and Design (1938), curling, from memory: confirm.
+ * Basis: l = (E h^3 / (12 (1 - nu^2) k))^(1/4): Westergaard (1926), radius of relative stiffness.
+ * Since 0.1.0.
+ * Example: ovs_curling_stress_si(7.62, 3.6576, 203.2, 27579, 0.15, 54.2894, 0.000009, 11.1111, ...) gives interior_length_mpa = 1.6572, interior_width_mpa = 1.1301, edge_length_mpa = 1.48768, edge_width_mpa = 0.881522, of_length_ratio = 1.07885, of_width_ratio = 0.63927.
+ */
+int ovs_curling_stress_si(double length_m,
+                          double width_m,
+                          double thickness_mm,
+                          double modulus_mpa,
+                          double poisson_ratio,
+                          double subgrade_mpa_per_m,
+                          double expansion_per_degc,
+                          double difference_k,
+                          double *interior_length_mpa,
+                          double *interior_width_mpa,
+                          double *edge_length_mpa,
+                          double *edge_width_mpa,
+                          double *of_length_ratio,
+                          double *of_width_ratio,
+                          int *notes,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * ovs_curling_stress_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_curling_stress_us_array(const double *length_ft,
+                                const double *width_ft,
+                                const double *thickness_in,
+                                const double *modulus_psi,
+                                const double *poisson_ratio,
+                                const double *subgrade_pci,
+                                const double *expansion_per_degf,
+                                const double *difference_degf,
+                                double *interior_length_psi,
+                                double *interior_width_psi,
+                                double *edge_length_psi,
+                                double *edge_width_psi,
+                                double *of_length_ratio,
+                                double *of_width_ratio,
+                                int *notes,
+                                int n,
+                                int *bad_index,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * ovs_curling_stress_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_curling_stress_si_array(const double *length_m,
+                                const double *width_m,
+                                const double *thickness_mm,
+                                const double *modulus_mpa,
+                                const double *poisson_ratio,
+                                const double *subgrade_mpa_per_m,
+                                const double *expansion_per_degc,
+                                const double *difference_k,
+                                double *interior_length_mpa,
+                                double *interior_width_mpa,
+                                double *edge_length_mpa,
+                                double *edge_width_mpa,
+                                double *of_length_ratio,
+                                double *of_width_ratio,
+                                int *notes,
+                                int n,
+                                int *bad_index,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * Why ovs_curling_stress_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_curling_stress_us_why(double length_ft,
+                              double width_ft,
+                              double thickness_in,
+                              double modulus_psi,
+                              double poisson_ratio,
+                              double subgrade_pci,
+                              double expansion_per_degf,
+                              double difference_degf,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * Why ovs_curling_stress_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_curling_stress_si_why(double length_m,
+                              double width_m,
+                              double thickness_mm,
+                              double modulus_mpa,
+                              double poisson_ratio,
+                              double subgrade_mpa_per_m,
+                              double expansion_per_degc,
+                              double difference_k,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * Overlay and old slab as one plate, and what each feels of that plate's bending stress. Ours, no source.
+ *
+ * Equation: bonded: transformed section, equivalent = (12 I)^(1/3), stress = M y / I, in the old slab times its
+ * modulus over the overlay's; unbonded: equivalent^3 = overlay^3 + (old_modulus / overlay_modulus) old_slab^3, the
+ * moment shared as the rigidities.
+ * Taken for granted: both layers take one curvature and have one Poisson's ratio; unbonded without friction;
+ * partly bonded counts as unbonded; the plate has tension below.
+ *
+ * - `bond`: how the overlay holds to the old slab; 0 bonded, 1 partly bonded, 2 unbonded.
+ * - `overlay_in` (in): thickness of the overlay; more than 0 in, at most 78.7401574803 in.
+ * - `overlay_modulus_psi` (psi): modulus of elasticity of the overlay; at least 14503.773773 psi, at most
+ *   14503773.773 psi.
+ * - `old_slab_in` (in): the old slab's thickness; more than 0 in, at most 78.7401574803 in.
+ * - `old_modulus_psi` (psi): the old slab's modulus of elasticity; at least 14503.773773 psi, at most 14503773.773
+ *   psi.
+ * - `equivalent_in` (in), out: thickness of the plate of the overlay's concrete that is as stiff as both.
+ * - `overlay_share_ratio` (1), out: share of the rigidity that the overlay brings.
+ * - `overlay_top_ratio` (1), out: stress at the top of the overlay, over the plate's bending stress; tension
+ *   positive.
+ * - `overlay_bottom_ratio` (1), out: at the bottom of the overlay.
+ * - `old_top_ratio` (1), out: old slab, at its top.
+ * - `old_bottom_ratio` (1), out: old slab, at its bottom.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: ours, no source: bonded by the transformed section, unbonded by sharing the moment in proportion to
+ * rigidity: derived.
+ * Since 0.1.0.
+ * Example: ovs_two_layers_us(0, 2, 4000000, 4, 3000000, ...) gives equivalent_in = 5.70417, overlay_share_ratio = 0.462069, overlay_top_ratio = -0.981737, overlay_bottom_ratio = -0.280496, old_top_ratio = -0.210372, old_bottom_ratio = 0.841489.
+ */
+int ovs_two_layers_us(int bond,
+                      double overlay_in,
+                      double overlay_modulus_psi,
+                      double old_slab_in,
+                      double old_modulus_psi,
+                      double *equivalent_in,
+                      double *overlay_share_ratio,
+                      double *overlay_top_ratio,
+                      double *overlay_bottom_ratio,
+                      double *old_top_ratio,
+                      double *old_bottom_ratio,
+                      int *notes,
+                      char *msg,
+                      int msg_len);
+
+/**
+ * Overlay and old slab as one plate, and what each feels of that plate's bending stress. Ours, no source.
+ *
+ * Equation: bonded: transformed section, equivalent = (12 I)^(1/3), stress = M y / I, in the old slab times its
+ * modulus over the overlay's; unbonded: equivalent^3 = overlay^3 + (old_modulus / overlay_modulus) old_slab^3, the
+ * moment shared as the rigidities.
+ * Taken for granted: both layers take one curvature and have one Poisson's ratio; unbonded without friction;
+ * partly bonded counts as unbonded; the plate has tension below.
+ *
+ * - `bond`: how the overlay holds to the old slab; 0 bonded, 1 partly bonded, 2 unbonded.
+ * - `overlay_mm` (mm): thickness of the overlay; more than 0 mm, at most 2000 mm.
+ * - `overlay_modulus_mpa` (MPa): modulus of elasticity of the overlay; at least 100 MPa, at most 100000 MPa.
+ * - `old_slab_mm` (mm): the old slab's thickness; more than 0 mm, at most 2000 mm.
+ * - `old_modulus_mpa` (MPa): the old slab's modulus of elasticity; at least 100 MPa, at most 100000 MPa.
+ * - `equivalent_mm` (mm), out: thickness of the plate of the overlay's concrete that is as stiff as both.
+ * - `overlay_share_ratio` (1), out: share of the rigidity that the overlay brings.
+ * - `overlay_top_ratio` (1), out: stress at the top of the overlay, over the plate's bending stress; tension
+ *   positive.
+ * - `overlay_bottom_ratio` (1), out: at the bottom of the overlay.
+ * - `old_top_ratio` (1), out: old slab, at its top.
+ * - `old_bottom_ratio` (1), out: old slab, at its bottom.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: ours, no source: bonded by the transformed section, unbonded by sharing the moment in proportion to
+ * rigidity: derived.
+ * Since 0.1.0.
+ * Example: ovs_two_layers_si(0, 50.8, 27579, 101.6, 20684.3, ...) gives equivalent_mm = 144.886, overlay_share_ratio = 0.462069, overlay_top_ratio = -0.981737, overlay_bottom_ratio = -0.280496, old_top_ratio = -0.210372, old_bottom_ratio = 0.841489.
+ */
+int ovs_two_layers_si(int bond,
+                      double overlay_mm,
+                      double overlay_modulus_mpa,
+                      double old_slab_mm,
+                      double old_modulus_mpa,
+                      double *equivalent_mm,
+                      double *overlay_share_ratio,
+                      double *overlay_top_ratio,
+                      double *overlay_bottom_ratio,
+                      double *old_top_ratio,
+                      double *old_bottom_ratio,
+                      int *notes,
+                      char *msg,
+                      int msg_len);
+
+/**
+ * ovs_two_layers_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_two_layers_us_array(const int *bond,
+                            const double *overlay_in,
+                            const double *overlay_modulus_psi,
+                            const double *old_slab_in,
+                            const double *old_modulus_psi,
+                            double *equivalent_in,
+                            double *overlay_share_ratio,
+                            double *overlay_top_ratio,
+                            double *overlay_bottom_ratio,
+                            double *old_top_ratio,
+                            double *old_bottom_ratio,
+                            int *notes,
+                            int n,
+                            int *bad_index,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * ovs_two_layers_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_two_layers_si_array(const int *bond,
+                            const double *overlay_mm,
+                            const double *overlay_modulus_mpa,
+                            const double *old_slab_mm,
+                            const double *old_modulus_mpa,
+                            double *equivalent_mm,
+                            double *overlay_share_ratio,
+                            double *overlay_top_ratio,
+                            double *overlay_bottom_ratio,
+                            double *old_top_ratio,
+                            double *old_bottom_ratio,
+                            int *notes,
+                            int n,
+                            int *bad_index,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * Why ovs_two_layers_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_two_layers_us_why(int bond,
+                          double overlay_in,
+                          double overlay_modulus_psi,
+                          double old_slab_in,
+                          double old_modulus_psi,
+                          char *text,
+                          int text_len,
+                          int *needed);
+
+/**
+ * Why ovs_two_layers_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_two_layers_si_why(int bond,
+                          double overlay_mm,
+                          double overlay_modulus_mpa,
+                          double old_slab_mm,
+                          double old_modulus_mpa,
+                          char *text,
+                          int text_len,
+                          int *needed);
+
+/**
+ * What an overlay weighs on each unit of area, and whether the work may go on: over anything but the ground it
+ * stops there.
+ *
+ * Equation: weight = density x thickness.
+ * Taken for granted: standard gravity; on ground the soil takes it, but for soft fill and thin slabs over voids.
+ *
+ * - `thickness_in` (in): thickness of the overlay; more than 0 in, at most 78.7401574803 in.
+ * - `density_lb_per_ft3` (lb/ft3): unit weight, 150 lb/ft3 with steel; at least 49.9423684609 lb/ft3, at most
+ *   218.497862017 lb/ft3.
+ * - `support`: what carries the old slab; 0 ground, 1 suspended, 2 unknown.
+ * - `weight_psf` (psf), out: added dead load.
+ * - `next`, out: what follows; 0 go on, 1 find out, 2 stop.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: w = unit weight x thickness: derived.
+ * Basis: what more a suspended slab carries is a structural engineer's to say: common practice, no source.
+ * Since 0.1.0.
+ * Example: ovs_added_weight_us(3, 150, 0, ...) gives weight_psf = 37.5, next = 0.
+ */
+int ovs_added_weight_us(double thickness_in,
+                        double density_lb_per_ft3,
+                        int support,
+                        double *weight_psf,
+                        int *next,
+                        int *notes,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * What an overlay weighs on each unit of area, and whether the work may go on: over anything but the ground it
+ * stops there.
+ *
+ * Equation: weight = density x thickness.
+ * Taken for granted: standard gravity; on ground the soil takes it, but for soft fill and thin slabs over voids.
+ *
+ * - `thickness_mm` (mm): thickness of the overlay; more than 0 mm, at most 2000 mm.
+ * - `density_kg_per_m3` (kg/m3): unit weight, 150 lb/ft3 with steel; at least 800 kg/m3, at most 3500 kg/m3.
+ * - `support`: what carries the old slab; 0 ground, 1 suspended, 2 unknown.
+ * - `weight_kpa` (kPa), out: added dead load.
+ * - `next`, out: what follows; 0 go on, 1 find out, 2 stop.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: w = unit weight x thickness: derived.
+ * Basis: what more a suspended slab carries is a structural engineer's to say: common practice, no source.
+ * Since 0.1.0.
+ * Example: ovs_added_weight_si(76.2, 2402.77, 0, ...) gives weight_kpa = 1.79551, next = 0.
+ */
+int ovs_added_weight_si(double thickness_mm,
+                        double density_kg_per_m3,
+                        int support,
+                        double *weight_kpa,
+                        int *next,
+                        int *notes,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * ovs_added_weight_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_added_weight_us_array(const double *thickness_in,
+                              const double *density_lb_per_ft3,
+                              const int *support,
+                              double *weight_psf,
+                              int *next,
+                              int *notes,
+                              int n,
+                              int *bad_index,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * ovs_added_weight_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_added_weight_si_array(const double *thickness_mm,
+                              const double *density_kg_per_m3,
+                              const int *support,
+                              double *weight_kpa,
+                              int *next,
+                              int *notes,
+                              int n,
+                              int *bad_index,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * Why ovs_added_weight_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_added_weight_us_why(double thickness_in,
+                            double density_lb_per_ft3,
+                            int support,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * Why ovs_added_weight_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_added_weight_si_why(double thickness_mm,
+                            double density_kg_per_m3,
+                            int support,
+                            char *text,
+                            int text_len,
+                            int *needed);
 
 /**
  * The volume of a slab, a ramp or a step from its length, width and mean depth.

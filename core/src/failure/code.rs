@@ -207,6 +207,12 @@ codes! {
     FlatnessSection = 233, "FLATNESS_SECTION", AsBuilt, "lines, sections and their areas do not go together";
     ProfileLineUnknown = 234, "PROFILE_LINE_UNKNOWN", AsBuilt, "no profile line has this name";
     AsBuiltOutline = 235, "AS_BUILT_OUTLINE", AsBuilt, "the new floor was not surveyed over the plan edge of the old slab";
+    BondNeedsSound = 250, "BOND_NEEDS_SOUND", Overlay, "a bonded overlay is figured over a sound slab only";
+    OutsideTable = 251, "OUTSIDE_TABLE", Overlay, "a published table has no number there";
+    ContactTooWide = 252, "CONTACT_TOO_WIDE", Overlay, "the contact of a load is too wide for the formula";
+    ContactUnclear = 253, "CONTACT_UNCLEAR", Overlay, "the contact of a load is not given by exactly one of radius and pressure";
+    NoThickness = 254, "NO_THICKNESS", Overlay, "no thickness up to the greatest asked is enough";
+    TooManyLoads = 255, "TOO_MANY_LOADS", Overlay, "more loads than are added up at once";
 }
 
 impl Code {

@@ -1,3 +1,14 @@
 //! How the new concrete relates to the old, how thick it has to be, and what it carries.
+//!
+//! `thickness` holds the overlay equations, `strength` what a slab on ground carries, `minimums` how thin each kind may be in practice,
+//! `preparation` what the old surface must be like, `weight` what the new concrete weighs.
 
+pub mod bond;
+pub mod minimums;
 pub mod operations;
+pub mod preparation;
+pub mod strength;
+pub mod thickness;
+pub mod weight;
+
+pub use bond::Bond;

@@ -93,6 +93,28 @@ declare_quantities! {
     @psi = crate::quantity::units::POUND_FORCE / (crate::quantity::units::INCH * crate::quantity::units::INCH); "psi", "psi", ["lb/in2", "lbf/in2"];
     @psf = crate::quantity::units::POUND_FORCE / 0.092_903_04; "psf", "psf", ["lb/ft2", "lbf/ft2"];
 
+    /// Pressure under a slab for each unit of settlement: the modulus of subgrade reaction.
+    subgrade_reaction::SubgradeReaction, "subgrade reaction", <N2 P1 N2 Z0 Z0>;
+    sign Any;
+    @pascal_per_meter = 1.0; "Pa/m", "pa_per_m", ["N/m3"];
+    @megapascal_per_meter = 1.0e6; "MPa/m", "mpa_per_m", ["MN/m3"];
+    @kilopascal_per_meter = 1.0e3; "kPa/m", "kpa_per_m", ["kN/m3"];
+    @pci = crate::quantity::units::POUND_FORCE / (crate::quantity::units::INCH * crate::quantity::units::INCH * crate::quantity::units::INCH); "pci", "pci", ["psi/in", "lb/in3", "lbf/in3"];
+
+    /// A force spread along a line: the load of a wall.
+    line_load::LineLoad, "line load", <Z0 P1 N2 Z0 Z0>;
+    sign Any;
+    @newton_per_meter = 1.0; "N/m", "n_per_m", [];
+    @kilonewton_per_meter = 1.0e3; "kN/m", "kn_per_m", [];
+    @pound_force_per_foot = crate::quantity::units::POUND_FORCE / crate::quantity::units::FOOT; "lbf/ft", "lbf_per_ft", ["lb/ft", "plf"];
+
+    /// The share of its length that a material grows for each degree: the coefficient of thermal expansion.
+    thermal_expansion::ThermalExpansion, "thermal expansion", <Z0 Z0 Z0 N1 Z0>;
+    sign Any;
+    @per_kelvin = 1.0; "/K", "per_k", ["per K"];
+    @per_celsius = 1.0; "/degC", "per_degc", ["/C", "per degC", "per C"];
+    @per_fahrenheit = 1.0 / crate::quantity::units::FAHRENHEIT; "/degF", "per_degf", ["/F", "per degF", "per F"];
+
     /// Mass of a material in its own volume.
     density::Density, "density", <N3 P1 Z0 Z0 Z0>;
     sign Any;
@@ -136,7 +158,7 @@ declare_quantities! {
     /// A plain ratio of two like quantities.
     ratio::Ratio, "ratio", <Z0 Z0 Z0 Z0 Z0>;
     sign Any;
-    @one = 1.0; "1", "ratio", [];
+    @one = 1.0; "1", "ratio", ["ratio", "times"];
     @percent = 0.01; "%", "percent", ["percent"];
 
     /// How far one direction is turned from another, counter-clockwise.
@@ -213,6 +235,9 @@ uom::system! {
         mod mass::Mass,
         mod force::Force,
         mod pressure::Pressure,
+        mod subgrade_reaction::SubgradeReaction,
+        mod line_load::LineLoad,
+        mod thermal_expansion::ThermalExpansion,
         mod density::Density,
         mod dosage::Dosage,
         mod time::Time,

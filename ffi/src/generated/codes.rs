@@ -295,6 +295,24 @@ pub const OVS_PROFILE_LINE_UNKNOWN: c_int = 234;
 /// Status: the new floor was not surveyed over the plan edge of the old slab.
 pub const OVS_AS_BUILT_OUTLINE: c_int = 235;
 
+/// Status: a bonded overlay is figured over a sound slab only.
+pub const OVS_BOND_NEEDS_SOUND: c_int = 250;
+
+/// Status: a published table has no number there.
+pub const OVS_OUTSIDE_TABLE: c_int = 251;
+
+/// Status: the contact of a load is too wide for the formula.
+pub const OVS_CONTACT_TOO_WIDE: c_int = 252;
+
+/// Status: the contact of a load is not given by exactly one of radius and pressure.
+pub const OVS_CONTACT_UNCLEAR: c_int = 253;
+
+/// Status: no thickness up to the greatest asked is enough.
+pub const OVS_NO_THICKNESS: c_int = 254;
+
+/// Status: more loads than are added up at once.
+pub const OVS_TOO_MANY_LOADS: c_int = 255;
+
 /// Note: the result lies outside the range the formula is stated for.
 pub const OVS_NOTE_OUTSIDE_FORMULA: c_int = 1;
 
@@ -468,3 +486,27 @@ pub const OVS_NOTE_SHOTS_OFF_PLAN: c_int = 98;
 
 /// Note: water was seen standing where the shots show none.
 pub const OVS_NOTE_PUDDLES_UNSEEN: c_int = 99;
+
+/// Note: the old slab is enough by itself: the practical least thickness governs.
+pub const OVS_NOTE_NO_OVERLAY_NEEDED: c_int = 110;
+
+/// Note: the old slab was entered as 10 in, the most that the formula takes.
+pub const OVS_NOTE_THICKNESS_CAPPED: c_int = 111;
+
+/// Note: not on ground as far as is known: stop, the rest is a structural engineer's.
+pub const OVS_NOTE_STOP_FOR_ENGINEER: c_int = 112;
+
+/// Note: no capacity is figured for anchored lifts and hoists: ask the maker and an engineer.
+pub const OVS_NOTE_ASK_THE_MAKER: c_int = 113;
+
+/// Note: common practice that is not recommended.
+pub const OVS_NOTE_NOT_RECOMMENDED: c_int = 114;
+
+/// Note: the glue of the disc failed first: the test says nothing.
+pub const OVS_NOTE_VOID_TEST: c_int = 115;
+
+/// Note: the largest stone decides the least thickness.
+pub const OVS_NOTE_STONE_DECIDES: c_int = 116;
+
+/// Note: the thinnest slab of the search is enough.
+pub const OVS_NOTE_THINNEST_ENOUGH: c_int = 117;

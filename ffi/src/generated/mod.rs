@@ -17,6 +17,8 @@ pub mod grade;
 #[rustfmt::skip]
 pub mod marks;
 #[rustfmt::skip]
+pub mod overlay;
+#[rustfmt::skip]
 pub mod order;
 #[rustfmt::skip]
 pub mod asbuilt;

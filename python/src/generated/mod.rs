@@ -3,6 +3,7 @@
 pub(crate) mod survey;
 pub(crate) mod grade;
 pub(crate) mod marks;
+pub(crate) mod overlay;
 pub(crate) mod order;
 pub(crate) mod asbuilt;
 pub(crate) mod job;
@@ -16,6 +17,7 @@ pub(crate) static SCALARS: &[&[&crate::scalars::ScalarRow]] = &[
     survey::SCALARS,
     grade::SCALARS,
     marks::SCALARS,
+    overlay::SCALARS,
     order::SCALARS,
     asbuilt::SCALARS,
     job::SCALARS,
@@ -28,6 +30,7 @@ pub(crate) static ANSWERS: &[&[&crate::answers::RecordRow]] = &[
     survey::ANSWERS,
     grade::ANSWERS,
     marks::ANSWERS,
+    overlay::ANSWERS,
     order::ANSWERS,
     asbuilt::ANSWERS,
     job::ANSWERS,
@@ -40,6 +43,7 @@ pub(crate) static RECORDS: &[&[crate::records::RecordClass]] = &[
     survey::RECORDS,
     grade::RECORDS,
     marks::RECORDS,
+    overlay::RECORDS,
     order::RECORDS,
     asbuilt::RECORDS,
     job::RECORDS,
@@ -52,6 +56,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     survey::register(module)?;
     grade::register(module)?;
     marks::register(module)?;
+    overlay::register(module)?;
     order::register(module)?;
     asbuilt::register(module)?;
     job::register(module)?;
