@@ -1,7 +1,7 @@
 //! Values taken where nobody gave one. Each stands here once, for the table of operations, the job and the report.
 
-use crate::quantity::units::CUBIC_YARD;
-use crate::quantity::{Length, Share, Slope, Typed, Volume};
+use crate::quantity::units::{CUBIC_FOOT, CUBIC_YARD, POUND};
+use crate::quantity::{Density, Length, Mass, Ratio, Share, Slope, Typed, Volume};
 use std::marker::PhantomData;
 
 /// A value that is taken where none is given; it is always listed as taken.
@@ -74,6 +74,21 @@ pub const RAIL_OFFSET: Assumption<Length> =
 pub const BENCHMARK_OFF: Assumption<Length> =
     Assumption::new("1/4 in", 0.25 * INCH, "more is no reading error, common practice, no source");
 
+/// The thickness of an old slab.
+pub const OLD_SLAB: Assumption<Length> =
+    Assumption::new("3 1/2 in", 3.5 * INCH, "a nominal 4 in is 3 1/2 in");
+/// The mass of old concrete in place: 4,050 lb/yd3.
+pub const OLD_CONCRETE: Assumption<Density> =
+    Assumption::new("150 lb/ft3", 150.0 * POUND / CUBIC_FOOT, "4,050 lb/yd3 in place");
+/// Volume of broken concrete over its volume in place.
+pub const BULKING: Assumption<Ratio> =
+    Assumption::new("150 %", 1.5, "broken concrete takes 1.4 to 1.6 times its room");
+/// Volume of base as bought over compacted.
+pub const BASE_LOOSE: Assumption<Ratio> =
+    Assumption::new("120 %", 1.2, "base loses a sixth when it is compacted");
+/// What one box for broken concrete carries.
+pub const BOX_WEIGHT: Assumption<Mass> = Assumption::new("10 ton", 10.0 * 2000.0 * POUND, "a box of 10 tons");
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -101,5 +116,10 @@ mod tests {
         says_its_value(ROD_LENGTH);
         says_its_value(RAIL_OFFSET);
         says_its_value(BENCHMARK_OFF);
+        says_its_value(OLD_SLAB);
+        says_its_value(OLD_CONCRETE);
+        says_its_value(BULKING);
+        says_its_value(BASE_LOOSE);
+        says_its_value(BOX_WEIGHT);
     }
 }

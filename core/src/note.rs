@@ -87,6 +87,11 @@ notes! {
     NotAsPlanned = 97, "NOT_AS_PLANNED", "the floor as built does not keep something that was asked of it";
     ShotsOffPlan = 98, "SHOTS_OFF_PLAN", "shots of the new floor outside the work are not held against the plan";
     PuddlesUnseen = 99, "PUDDLES_UNSEEN", "water was seen standing where the shots show none";
+    StopNamed = 100, "STOP_NAMED", "a stop by name stands against a way";
+    FindingsAsked = 101, "FINDINGS_ASKED", "findings that nobody gave could turn the verdict";
+    FindingsTaken = 102, "FINDINGS_TAKEN", "findings were taken, not given";
+    PriceMissing = 103, "PRICE_MISSING", "a price is missing, so there is no total";
+    GroundDug = 104, "GROUND_DUG", "ground is dug below the old slab";
     NoOverlayNeeded = 110, "NO_OVERLAY_NEEDED", "the old slab is enough by itself: the practical least thickness governs";
     ThicknessCapped = 111, "THICKNESS_CAPPED", "the old slab was entered as 10 in, the most that the formula takes";
     StopForEngineer = 112, "STOP_FOR_ENGINEER", "not on ground as far as is known: stop, the rest is a structural engineer's";

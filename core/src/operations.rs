@@ -1,7 +1,7 @@
 //! The table: every public operation, gathered from beside its module.
 
 use crate::operation::{Kind, Operation, RecordType};
-use crate::{asbuilt, grade, job, marks, order, overlay, survey};
+use crate::{asbuilt, condition, grade, job, marks, order, overlay, survey};
 
 /// Every operation, in the order of the job.
 pub static OPERATIONS: &[&Operation] = &[
@@ -29,6 +29,9 @@ pub static OPERATIONS: &[&Operation] = &[
     &survey::operations::SURVEY_FROM_POINTS,
     &survey::operations::SURVEY_FROM_TIN,
     &survey::operations::STANDING_WATER,
+    &condition::operations::CONDITION,
+    &condition::operations::CONDITION_QUICK,
+    &condition::operations::TEAR_OUT,
     &grade::operations::FALL,
     &grade::operations::DROP,
     &grade::operations::TRIANGULAR_PRISM,

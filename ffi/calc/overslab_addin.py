@@ -138,6 +138,9 @@ OPERATIONS = (
     ("ovsAsBuilt", "as_built"),
     ("ovsMarks", "marks"),
     ("ovsMorningCheck", "morning_check"),
+    ("ovsCondition", "condition"),
+    ("ovsConditionQuick", "condition_quick"),
+    ("ovsTearOut", "tear_out"),
 )
 SYSTEMS = ("us", "si")
 

@@ -1442,6 +1442,134 @@ Public Function OVS_STANDING_WATER_SI_GET(ByVal result As Variant, ByVal survey 
     OVS_STANDING_WATER_SI_GET = Called("standing_water", "si", "get", result, Array(survey, edges, drains, shallowest_mm))
 End Function
 
+' Whether the old slab may stay: every way judged with its reasons, the way to take, the work, and what to find out.
+' findings: what was found, in site words or measures; a range of path, value, unit
+' Gives take (the way to take), unbonded (pouring over it, unbonded), bonded (bonding to it), partly_bonded (pouring straight on; only where that is asked for), break_out_part (breaking out the bad parts), break_out_whole (breaking it all out), reasons (the rules that weigh, way by way), work (the work that each way takes), asks (what could turn the verdict and is not known), stops (the stops by name), taken_findings (what was not given and was taken), text (the verdict in plain words, one idea to a line, what can hurt with it).
+Public Function OVS_CONDITION_US(ByVal findings As Variant) As Variant
+    OVS_CONDITION_US = Called("condition", "us", "value", "", Array(findings))
+End Function
+
+Public Function OVS_CONDITION_US_WHY(ByVal findings As Variant) As Variant
+    OVS_CONDITION_US_WHY = Called("condition", "us", "why", "", Array(findings))
+End Function
+
+Public Function OVS_CONDITION_US_GET(ByVal result As Variant, ByVal findings As Variant) As Variant
+    OVS_CONDITION_US_GET = Called("condition", "us", "get", result, Array(findings))
+End Function
+
+' Whether the old slab may stay: every way judged with its reasons, the way to take, the work, and what to find out.
+' findings: what was found, in site words or measures; a range of path, value, unit
+' Gives take (the way to take), unbonded (pouring over it, unbonded), bonded (bonding to it), partly_bonded (pouring straight on; only where that is asked for), break_out_part (breaking out the bad parts), break_out_whole (breaking it all out), reasons (the rules that weigh, way by way), work (the work that each way takes), asks (what could turn the verdict and is not known), stops (the stops by name), taken_findings (what was not given and was taken), text (the verdict in plain words, one idea to a line, what can hurt with it).
+Public Function OVS_CONDITION_SI(ByVal findings As Variant) As Variant
+    OVS_CONDITION_SI = Called("condition", "si", "value", "", Array(findings))
+End Function
+
+Public Function OVS_CONDITION_SI_WHY(ByVal findings As Variant) As Variant
+    OVS_CONDITION_SI_WHY = Called("condition", "si", "why", "", Array(findings))
+End Function
+
+Public Function OVS_CONDITION_SI_GET(ByVal result As Variant, ByVal findings As Variant) As Variant
+    OVS_CONDITION_SI_GET = Called("condition", "si", "get", result, Array(findings))
+End Function
+
+' The verdict on the old slab by five questions that a foreman answers standing on it.
+' moves: does it move or rock, or has it sunk?; no, sank_once, rocks or moves
+' cracks: what cracks are there?; none, hairline_still, wide_or_stepped or many
+' hammer: what does the hammer say?; rings, spots or a_lot
+' surface: what is the surface like?; clean, oil_or_paint, scaled or covered
+' under: what is under it, and does it freeze there?; ground_indoors, ground_outdoors, ground_frost, air or unknown
+' findings: what else was found; it goes before the answers; a range of path, value, unit; may be left out
+' Gives take (the way to take), unbonded (pouring over it, unbonded), bonded (bonding to it), partly_bonded (pouring straight on; only where that is asked for), break_out_part (breaking out the bad parts), break_out_whole (breaking it all out), reasons (the rules that weigh, way by way), work (the work that each way takes), asks (what could turn the verdict and is not known), stops (the stops by name), taken_findings (what was not given and was taken), text (the verdict in plain words, one idea to a line, what can hurt with it).
+Public Function OVS_CONDITION_QUICK_US(ByVal moves As Variant, ByVal cracks As Variant, ByVal hammer As Variant, ByVal surface As Variant, ByVal under As Variant, Optional ByVal findings As Variant) As Variant
+    OVS_CONDITION_QUICK_US = Called("condition_quick", "us", "value", "", Array(moves, cracks, hammer, surface, under, findings))
+End Function
+
+Public Function OVS_CONDITION_QUICK_US_WHY(ByVal moves As Variant, ByVal cracks As Variant, ByVal hammer As Variant, ByVal surface As Variant, ByVal under As Variant, Optional ByVal findings As Variant) As Variant
+    OVS_CONDITION_QUICK_US_WHY = Called("condition_quick", "us", "why", "", Array(moves, cracks, hammer, surface, under, findings))
+End Function
+
+Public Function OVS_CONDITION_QUICK_US_GET(ByVal result As Variant, ByVal moves As Variant, ByVal cracks As Variant, ByVal hammer As Variant, ByVal surface As Variant, ByVal under As Variant, Optional ByVal findings As Variant) As Variant
+    OVS_CONDITION_QUICK_US_GET = Called("condition_quick", "us", "get", result, Array(moves, cracks, hammer, surface, under, findings))
+End Function
+
+' The verdict on the old slab by five questions that a foreman answers standing on it.
+' moves: does it move or rock, or has it sunk?; no, sank_once, rocks or moves
+' cracks: what cracks are there?; none, hairline_still, wide_or_stepped or many
+' hammer: what does the hammer say?; rings, spots or a_lot
+' surface: what is the surface like?; clean, oil_or_paint, scaled or covered
+' under: what is under it, and does it freeze there?; ground_indoors, ground_outdoors, ground_frost, air or unknown
+' findings: what else was found; it goes before the answers; a range of path, value, unit; may be left out
+' Gives take (the way to take), unbonded (pouring over it, unbonded), bonded (bonding to it), partly_bonded (pouring straight on; only where that is asked for), break_out_part (breaking out the bad parts), break_out_whole (breaking it all out), reasons (the rules that weigh, way by way), work (the work that each way takes), asks (what could turn the verdict and is not known), stops (the stops by name), taken_findings (what was not given and was taken), text (the verdict in plain words, one idea to a line, what can hurt with it).
+Public Function OVS_CONDITION_QUICK_SI(ByVal moves As Variant, ByVal cracks As Variant, ByVal hammer As Variant, ByVal surface As Variant, ByVal under As Variant, Optional ByVal findings As Variant) As Variant
+    OVS_CONDITION_QUICK_SI = Called("condition_quick", "si", "value", "", Array(moves, cracks, hammer, surface, under, findings))
+End Function
+
+Public Function OVS_CONDITION_QUICK_SI_WHY(ByVal moves As Variant, ByVal cracks As Variant, ByVal hammer As Variant, ByVal surface As Variant, ByVal under As Variant, Optional ByVal findings As Variant) As Variant
+    OVS_CONDITION_QUICK_SI_WHY = Called("condition_quick", "si", "why", "", Array(moves, cracks, hammer, surface, under, findings))
+End Function
+
+Public Function OVS_CONDITION_QUICK_SI_GET(ByVal result As Variant, ByVal moves As Variant, ByVal cracks As Variant, ByVal hammer As Variant, ByVal surface As Variant, ByVal under As Variant, Optional ByVal findings As Variant) As Variant
+    OVS_CONDITION_QUICK_SI_GET = Called("condition_quick", "si", "get", result, Array(moves, cracks, hammer, surface, under, findings))
+End Function
+
+' Breaking an old slab out: what is hauled away in how many loads, the new base, the new slab, the cost at the caller's prices.
+' area_ft2: area broken out (ft2); more than 0 ft2, at most 10763910.4167 ft2
+' old_thickness_in: thickness of the old slab (in); at least 0.25 in, at most 60 in; left out: 3 1/2 in, because a nominal 4 in is 3 1/2 in
+' density_lb_per_ft3: mass of the old concrete in place (lb/ft3); at least 62.4279605761 lb/ft3, at most 249.711842305 lb/ft3; left out: 150 lb/ft3, because 4,050 lb/yd3 in place
+' bulking_percent: volume broken up over volume in place (%); at least 100 %, at most 300 %; left out: 150 %, because broken concrete takes 1.4 to 1.6 times its room
+' box_weight_ton: what one box or truck may carry (ton); at least 0.110231131092 ton, at most 55.1155655462 ton; left out: 10 ton, because a box of 10 tons
+' box_volume_yd3: what goes into one box, where that runs out first (yd3); at least 0.130795061931 yd3, at most 130.795061931 yd3; may be left out
+' base_in: thickness of the new base, compacted; none where the ground serves (in); more than 0 in, at most 120 in; may be left out
+' base_loose_percent: volume of base as bought over compacted (%); at least 100 %, at most 300 %; left out: 120 %, because base loses a sixth when it is compacted
+' new_thickness_in: mean thickness of the new slab; none where nothing is poured (in); at least 0.25 in, at most 60 in; may be left out
+' rise_in: how much higher the new floor is than the old one, on the mean (in); at least -60 in, at most 60 in; left out: 0 in, because the new floor is as high as the old one
+' breaking_price_per_ft2: price of breaking and loading (/ft2); at least 0 /ft2, at most 92903040 /ft2; may be left out
+' load_price_money: price of hauling one load (money); at least 0 money, at most 1000000000 money; may be left out
+' dump_price_per_ton: price of dumping (/ton); at least 0 /ton, at most 907184740000 /ton; may be left out
+' base_price_per_yd3: price of base as bought (/yd3); at least 0 /yd3, at most 764554857.984 /yd3; may be left out
+' concrete_price_per_yd3: price of concrete, placed (/yd3); at least 0 /yd3, at most 764554857.984 /yd3; may be left out
+' Gives in_place_yd3 (old concrete in place), mass_ton (its mass), loose_yd3 (its volume broken up), loads (loads to the dump, by weight or by volume), dig_depth_in (how deep the ground is dug below the old slab), dig_yd3 (ground dug, in place; it is not in the loads), base_in_place_yd3 (new base, compacted), base_bought_yd3 (new base, loose, as it is bought), concrete_yd3 (the new slab; none where nothing is poured), costs (the cost of each part that there is), total_money (all of it; none where a price is missing).
+Public Function OVS_TEAR_OUT_US(ByVal area_ft2 As Variant, Optional ByVal old_thickness_in As Variant, Optional ByVal density_lb_per_ft3 As Variant, Optional ByVal bulking_percent As Variant, Optional ByVal box_weight_ton As Variant, Optional ByVal box_volume_yd3 As Variant, Optional ByVal base_in As Variant, Optional ByVal base_loose_percent As Variant, Optional ByVal new_thickness_in As Variant, Optional ByVal rise_in As Variant, Optional ByVal breaking_price_per_ft2 As Variant, Optional ByVal load_price_money As Variant, Optional ByVal dump_price_per_ton As Variant, Optional ByVal base_price_per_yd3 As Variant, Optional ByVal concrete_price_per_yd3 As Variant) As Variant
+    OVS_TEAR_OUT_US = Called("tear_out", "us", "value", "", Array(area_ft2, old_thickness_in, density_lb_per_ft3, bulking_percent, box_weight_ton, box_volume_yd3, base_in, base_loose_percent, new_thickness_in, rise_in, breaking_price_per_ft2, load_price_money, dump_price_per_ton, base_price_per_yd3, concrete_price_per_yd3))
+End Function
+
+Public Function OVS_TEAR_OUT_US_WHY(ByVal area_ft2 As Variant, Optional ByVal old_thickness_in As Variant, Optional ByVal density_lb_per_ft3 As Variant, Optional ByVal bulking_percent As Variant, Optional ByVal box_weight_ton As Variant, Optional ByVal box_volume_yd3 As Variant, Optional ByVal base_in As Variant, Optional ByVal base_loose_percent As Variant, Optional ByVal new_thickness_in As Variant, Optional ByVal rise_in As Variant, Optional ByVal breaking_price_per_ft2 As Variant, Optional ByVal load_price_money As Variant, Optional ByVal dump_price_per_ton As Variant, Optional ByVal base_price_per_yd3 As Variant, Optional ByVal concrete_price_per_yd3 As Variant) As Variant
+    OVS_TEAR_OUT_US_WHY = Called("tear_out", "us", "why", "", Array(area_ft2, old_thickness_in, density_lb_per_ft3, bulking_percent, box_weight_ton, box_volume_yd3, base_in, base_loose_percent, new_thickness_in, rise_in, breaking_price_per_ft2, load_price_money, dump_price_per_ton, base_price_per_yd3, concrete_price_per_yd3))
+End Function
+
+Public Function OVS_TEAR_OUT_US_GET(ByVal result As Variant, ByVal area_ft2 As Variant, Optional ByVal old_thickness_in As Variant, Optional ByVal density_lb_per_ft3 As Variant, Optional ByVal bulking_percent As Variant, Optional ByVal box_weight_ton As Variant, Optional ByVal box_volume_yd3 As Variant, Optional ByVal base_in As Variant, Optional ByVal base_loose_percent As Variant, Optional ByVal new_thickness_in As Variant, Optional ByVal rise_in As Variant, Optional ByVal breaking_price_per_ft2 As Variant, Optional ByVal load_price_money As Variant, Optional ByVal dump_price_per_ton As Variant, Optional ByVal base_price_per_yd3 As Variant, Optional ByVal concrete_price_per_yd3 As Variant) As Variant
+    OVS_TEAR_OUT_US_GET = Called("tear_out", "us", "get", result, Array(area_ft2, old_thickness_in, density_lb_per_ft3, bulking_percent, box_weight_ton, box_volume_yd3, base_in, base_loose_percent, new_thickness_in, rise_in, breaking_price_per_ft2, load_price_money, dump_price_per_ton, base_price_per_yd3, concrete_price_per_yd3))
+End Function
+
+' Breaking an old slab out: what is hauled away in how many loads, the new base, the new slab, the cost at the caller's prices.
+' area_m2: area broken out (m2); more than 0 m2, at most 1000000 m2
+' old_thickness_mm: thickness of the old slab (mm); at least 6.35 mm, at most 1524 mm; left out: 3 1/2 in, because a nominal 4 in is 3 1/2 in
+' density_kg_per_m3: mass of the old concrete in place (kg/m3); at least 1000 kg/m3, at most 4000 kg/m3; left out: 150 lb/ft3, because 4,050 lb/yd3 in place
+' bulking_percent: volume broken up over volume in place (%); at least 100 %, at most 300 %; left out: 150 %, because broken concrete takes 1.4 to 1.6 times its room
+' box_weight_t: what one box or truck may carry (t); at least 0.1 t, at most 50 t; left out: 10 ton, because a box of 10 tons
+' box_volume_m3: what goes into one box, where that runs out first (m3); at least 0.1 m3, at most 100 m3; may be left out
+' base_mm: thickness of the new base, compacted; none where the ground serves (mm); more than 0 mm, at most 3048 mm; may be left out
+' base_loose_percent: volume of base as bought over compacted (%); at least 100 %, at most 300 %; left out: 120 %, because base loses a sixth when it is compacted
+' new_thickness_mm: mean thickness of the new slab; none where nothing is poured (mm); at least 6.35 mm, at most 1524 mm; may be left out
+' rise_mm: how much higher the new floor is than the old one, on the mean (mm); at least -1524 mm, at most 1524 mm; left out: 0 in, because the new floor is as high as the old one
+' breaking_price_per_m2: price of breaking and loading (/m2); at least 0 /m2, at most 1000000000 /m2; may be left out
+' load_price_money: price of hauling one load (money); at least 0 money, at most 1000000000 money; may be left out
+' dump_price_per_t: price of dumping (/t); at least 0 /t, at most 1000000000000 /t; may be left out
+' base_price_per_m3: price of base as bought (/m3); at least 0 /m3, at most 1000000000 /m3; may be left out
+' concrete_price_per_m3: price of concrete, placed (/m3); at least 0 /m3, at most 1000000000 /m3; may be left out
+' Gives in_place_m3 (old concrete in place), mass_t (its mass), loose_m3 (its volume broken up), loads (loads to the dump, by weight or by volume), dig_depth_mm (how deep the ground is dug below the old slab), dig_m3 (ground dug, in place; it is not in the loads), base_in_place_m3 (new base, compacted), base_bought_m3 (new base, loose, as it is bought), concrete_m3 (the new slab; none where nothing is poured), costs (the cost of each part that there is), total_money (all of it; none where a price is missing).
+Public Function OVS_TEAR_OUT_SI(ByVal area_m2 As Variant, Optional ByVal old_thickness_mm As Variant, Optional ByVal density_kg_per_m3 As Variant, Optional ByVal bulking_percent As Variant, Optional ByVal box_weight_t As Variant, Optional ByVal box_volume_m3 As Variant, Optional ByVal base_mm As Variant, Optional ByVal base_loose_percent As Variant, Optional ByVal new_thickness_mm As Variant, Optional ByVal rise_mm As Variant, Optional ByVal breaking_price_per_m2 As Variant, Optional ByVal load_price_money As Variant, Optional ByVal dump_price_per_t As Variant, Optional ByVal base_price_per_m3 As Variant, Optional ByVal concrete_price_per_m3 As Variant) As Variant
+    OVS_TEAR_OUT_SI = Called("tear_out", "si", "value", "", Array(area_m2, old_thickness_mm, density_kg_per_m3, bulking_percent, box_weight_t, box_volume_m3, base_mm, base_loose_percent, new_thickness_mm, rise_mm, breaking_price_per_m2, load_price_money, dump_price_per_t, base_price_per_m3, concrete_price_per_m3))
+End Function
+
+Public Function OVS_TEAR_OUT_SI_WHY(ByVal area_m2 As Variant, Optional ByVal old_thickness_mm As Variant, Optional ByVal density_kg_per_m3 As Variant, Optional ByVal bulking_percent As Variant, Optional ByVal box_weight_t As Variant, Optional ByVal box_volume_m3 As Variant, Optional ByVal base_mm As Variant, Optional ByVal base_loose_percent As Variant, Optional ByVal new_thickness_mm As Variant, Optional ByVal rise_mm As Variant, Optional ByVal breaking_price_per_m2 As Variant, Optional ByVal load_price_money As Variant, Optional ByVal dump_price_per_t As Variant, Optional ByVal base_price_per_m3 As Variant, Optional ByVal concrete_price_per_m3 As Variant) As Variant
+    OVS_TEAR_OUT_SI_WHY = Called("tear_out", "si", "why", "", Array(area_m2, old_thickness_mm, density_kg_per_m3, bulking_percent, box_weight_t, box_volume_m3, base_mm, base_loose_percent, new_thickness_mm, rise_mm, breaking_price_per_m2, load_price_money, dump_price_per_t, base_price_per_m3, concrete_price_per_m3))
+End Function
+
+Public Function OVS_TEAR_OUT_SI_GET(ByVal result As Variant, ByVal area_m2 As Variant, Optional ByVal old_thickness_mm As Variant, Optional ByVal density_kg_per_m3 As Variant, Optional ByVal bulking_percent As Variant, Optional ByVal box_weight_t As Variant, Optional ByVal box_volume_m3 As Variant, Optional ByVal base_mm As Variant, Optional ByVal base_loose_percent As Variant, Optional ByVal new_thickness_mm As Variant, Optional ByVal rise_mm As Variant, Optional ByVal breaking_price_per_m2 As Variant, Optional ByVal load_price_money As Variant, Optional ByVal dump_price_per_t As Variant, Optional ByVal base_price_per_m3 As Variant, Optional ByVal concrete_price_per_m3 As Variant) As Variant
+    OVS_TEAR_OUT_SI_GET = Called("tear_out", "si", "get", result, Array(area_m2, old_thickness_mm, density_kg_per_m3, bulking_percent, box_weight_t, box_volume_m3, base_mm, base_loose_percent, new_thickness_mm, rise_mm, breaking_price_per_m2, load_price_money, dump_price_per_t, base_price_per_m3, concrete_price_per_m3))
+End Function
+
 ' The fall of a surface that loses a height over a run.
 ' drop_in: height lost (in); at least 0 in, at most 1200 in
 ' run_ft: level distance over which it is lost (ft); more than 0 ft, at most 10000 ft

@@ -5,10 +5,11 @@ Made from the table of operations; do not edit.
 """
 
 from overslab import failures, results, typing
-from overslab import survey, grade, marks, overlay, order, asbuilt, job
+from overslab import survey, condition, grade, marks, overlay, order, asbuilt, job
 from overslab._overslab import OPERATIONS, __version__
 from overslab.failures import OverslabError, QuantityError, FormError, SurveyError, GradeError, MarksError, ConditionError, OverlayError, ClearanceError, AsBuiltError, BorderError
 from overslab.survey import Outline, Survey, Points, Tin
+from overslab.condition import Findings
 from overslab.grade import Finish
 from overslab.job import Job
 
@@ -19,6 +20,7 @@ __all__ = [
     "results",
     "typing",
     "survey",
+    "condition",
     "grade",
     "marks",
     "overlay",
@@ -40,6 +42,7 @@ __all__ = [
     "Survey",
     "Points",
     "Tin",
+    "Findings",
     "Finish",
     "Job",
 ]

@@ -54,6 +54,13 @@ from overslab.survey import survey_from_points as survey_from_points
 from overslab.survey import survey_from_tin as survey_from_tin
 from overslab.survey import standing_water as standing_water
 from overslab.survey import StandingWater as StandingWater
+from overslab.condition import Findings as Findings
+from overslab.condition import condition as condition
+from overslab.condition import Condition as Condition
+from overslab.condition import condition_quick as condition_quick
+from overslab.condition import ConditionQuick as ConditionQuick
+from overslab.condition import tear_out as tear_out
+from overslab.condition import TearOut as TearOut
 from overslab.grade import Finish as Finish
 from overslab.grade import fall as fall
 from overslab.grade import Fall as Fall

@@ -135,6 +135,7 @@ class MarksError(OverslabError, ValueError):
 class ConditionError(OverslabError, ValueError):
     """The old slab cannot be judged by what was found.
 
+    240 FINDINGS_DISAGREE: two findings on the old slab cannot both be so.
     """
 
 

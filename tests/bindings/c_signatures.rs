@@ -52,6 +52,8 @@ super::c_library::signatures! {
     "iddddppppppppi>i": i d d d d p p p p p p p p i > i;
     "idddpip>i": i d d d p i p > i;
     "idddpppi>i": i d d d p p p i > i;
+    "iiiiippipip>i": i i i i i p p i p i p > i;
+    "iiiiippippipi>p": i i i i i p p i p p i p i > p;
     "iipipip>i": i i p i p i p > i;
     "iipippipi>p": i i p i p p i p i > p;
     "ipi>i": i p i > i;

@@ -550,6 +550,11 @@
 #define OVS_AS_BUILT_OUTLINE 235
 
 /**
+ * Status: two findings on the old slab cannot both be so.
+ */
+#define OVS_FINDINGS_DISAGREE 240
+
+/**
  * Status: a bonded overlay is figured over a sound slab only.
  */
 #define OVS_BOND_NEEDS_SOUND 250
@@ -868,6 +873,31 @@
  * Note: water was seen standing where the shots show none.
  */
 #define OVS_NOTE_PUDDLES_UNSEEN 99
+
+/**
+ * Note: a stop by name stands against a way.
+ */
+#define OVS_NOTE_STOP_NAMED 100
+
+/**
+ * Note: findings that nobody gave could turn the verdict.
+ */
+#define OVS_NOTE_FINDINGS_ASKED 101
+
+/**
+ * Note: findings were taken, not given.
+ */
+#define OVS_NOTE_FINDINGS_TAKEN 102
+
+/**
+ * Note: a price is missing, so there is no total.
+ */
+#define OVS_NOTE_PRICE_MISSING 103
+
+/**
+ * Note: ground is dug below the old slab.
+ */
+#define OVS_NOTE_GROUND_DUG 104
 
 /**
  * Note: the old slab is enough by itself: the practical least thickness governs.
@@ -1263,6 +1293,201 @@
  * How many fields there are.
  */
 #define OVS_TIN_FIELDS 7
+
+/**
+ * The field `words`: the findings given as words.
+ */
+#define OVS_FINDINGS_WORDS 0
+
+/**
+ * The column `finding` of `words`: which finding.
+ */
+#define OVS_FINDINGS_WORDS_FINDING 0
+
+/**
+ * The column `word` of `words`: its word.
+ */
+#define OVS_FINDINGS_WORDS_WORD 1
+
+/**
+ * How many fields there are.
+ */
+#define OVS_FINDINGS_FIELDS 1
+
+/**
+ * The word `crack_width`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_CRACK_WIDTH 0
+
+/**
+ * The word `crack_movement`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_CRACK_MOVEMENT 1
+
+/**
+ * The word `crack_pattern`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_CRACK_PATTERN 2
+
+/**
+ * The word `bar_cracks`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_BAR_CRACKS 3
+
+/**
+ * The word `step`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_STEP 4
+
+/**
+ * The word `settlement`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_SETTLEMENT 5
+
+/**
+ * The word `settlement_signs`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_SETTLEMENT_SIGNS 6
+
+/**
+ * The word `heave`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_HEAVE 7
+
+/**
+ * The word `rocking`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_ROCKING 8
+
+/**
+ * The word `joints`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_JOINTS 9
+
+/**
+ * The word `hollow`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_HOLLOW 10
+
+/**
+ * The word `drum`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_DRUM 11
+
+/**
+ * The word `strength`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_STRENGTH 12
+
+/**
+ * The word `scaling`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_SCALING 13
+
+/**
+ * The word `spalling`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_SPALLING 14
+
+/**
+ * The word `popouts`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_POPOUTS 15
+
+/**
+ * The word `durability_cracking`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_DURABILITY_CRACKING 16
+
+/**
+ * The word `gel`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_GEL 17
+
+/**
+ * The word `contamination`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_CONTAMINATION 18
+
+/**
+ * The word `sealer`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_SEALER 19
+
+/**
+ * The word `paint`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_PAINT 20
+
+/**
+ * The word `covering`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_COVERING 21
+
+/**
+ * The word `moisture`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_MOISTURE 22
+
+/**
+ * The word `rests_on`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_RESTS_ON 23
+
+/**
+ * The word `suspended`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_SUSPENDED 24
+
+/**
+ * The word `below`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_BELOW 25
+
+/**
+ * The word `heating_pipes`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_HEATING_PIPES 26
+
+/**
+ * The word `tendons`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_TENDONS 27
+
+/**
+ * The word `place`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_PLACE 28
+
+/**
+ * The word `drainage`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_DRAINAGE 29
+
+/**
+ * The word `old_thickness`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_OLD_THICKNESS 30
+
+/**
+ * The word `wet_use`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_WET_USE 31
+
+/**
+ * The word `load`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_LOAD 32
+
+/**
+ * The word `agent`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_AGENT 33
+
+/**
+ * The word `room`.
+ */
+#define OVS_FINDINGS_WORDS_FINDING_ROOM 34
 
 /**
  * The field `elevation` (ft or m): of one plane: its height at the origin of the axes.
@@ -2990,6 +3215,966 @@
  * The word `drained`.
  */
 #define OVS_STANDING_WATER_EDGES_STATE_DRAINED 2
+
+/**
+ * The result `take`: the way to take.
+ */
+#define OVS_CONDITION_TAKE 0
+
+/**
+ * The result `unbonded`: pouring over it, unbonded.
+ */
+#define OVS_CONDITION_UNBONDED 1
+
+/**
+ * The result `bonded`: bonding to it.
+ */
+#define OVS_CONDITION_BONDED 2
+
+/**
+ * The result `partly_bonded`: pouring straight on; only where that is asked for.
+ */
+#define OVS_CONDITION_PARTLY_BONDED 3
+
+/**
+ * The result `break_out_part`: breaking out the bad parts.
+ */
+#define OVS_CONDITION_BREAK_OUT_PART 4
+
+/**
+ * The result `break_out_whole`: breaking it all out.
+ */
+#define OVS_CONDITION_BREAK_OUT_WHOLE 5
+
+/**
+ * The result `reasons`: the rules that weigh, way by way.
+ */
+#define OVS_CONDITION_REASONS 6
+
+/**
+ * The column `way` of `reasons`: which way.
+ */
+#define OVS_CONDITION_REASONS_WAY 0
+
+/**
+ * The column `rule` of `reasons`: the rule by name.
+ */
+#define OVS_CONDITION_REASONS_RULE 1
+
+/**
+ * The column `findings` of `reasons`: the findings that it looks at; none where it belongs to the way in any case.
+ */
+#define OVS_CONDITION_REASONS_FINDINGS 2
+
+/**
+ * The column `standing` of `reasons`: where it alone would put the way.
+ */
+#define OVS_CONDITION_REASONS_STANDING 3
+
+/**
+ * The column `says` of `reasons`: the reason in plain words.
+ */
+#define OVS_CONDITION_REASONS_SAYS 4
+
+/**
+ * The column `follows` of `reasons`: the work that follows; for a refusal or a stop, what would lift it.
+ */
+#define OVS_CONDITION_REASONS_FOLLOWS 5
+
+/**
+ * The column `basis` of `reasons`: where the rule comes from.
+ */
+#define OVS_CONDITION_REASONS_BASIS 6
+
+/**
+ * The result `work`: the work that each way takes.
+ */
+#define OVS_CONDITION_WORK 7
+
+/**
+ * The column `way` of `work`: which way.
+ */
+#define OVS_CONDITION_WORK_WAY 0
+
+/**
+ * The column `what` of `work`: what is done.
+ */
+#define OVS_CONDITION_WORK_WHAT 1
+
+/**
+ * The result `asks`: what could turn the verdict and is not known.
+ */
+#define OVS_CONDITION_ASKS 8
+
+/**
+ * The column `findings` of `asks`: which findings, by name.
+ */
+#define OVS_CONDITION_ASKS_FINDINGS 0
+
+/**
+ * The column `ask` of `asks`: how to find out.
+ */
+#define OVS_CONDITION_ASKS_ASK 1
+
+/**
+ * The column `turns` of `asks`: the ways that they could turn, and to what.
+ */
+#define OVS_CONDITION_ASKS_TURNS 2
+
+/**
+ * The column `taken` of `asks`: whether a word is taken until it is known, so that no verdict waits.
+ */
+#define OVS_CONDITION_ASKS_TAKEN 3
+
+/**
+ * The result `stops`: the stops by name.
+ */
+#define OVS_CONDITION_STOPS 9
+
+/**
+ * The column `rule` of `stops`: the rule by name.
+ */
+#define OVS_CONDITION_STOPS_RULE 0
+
+/**
+ * The column `says` of `stops`: why, and what lifts it.
+ */
+#define OVS_CONDITION_STOPS_SAYS 1
+
+/**
+ * The result `taken_findings`: what was not given and was taken.
+ */
+#define OVS_CONDITION_TAKEN_FINDINGS 10
+
+/**
+ * The column `finding` of `taken_findings`: which finding.
+ */
+#define OVS_CONDITION_TAKEN_FINDINGS_FINDING 0
+
+/**
+ * The column `word` of `taken_findings`: the word taken.
+ */
+#define OVS_CONDITION_TAKEN_FINDINGS_WORD 1
+
+/**
+ * The column `why` of `taken_findings`: why.
+ */
+#define OVS_CONDITION_TAKEN_FINDINGS_WHY 2
+
+/**
+ * The result `text`: the verdict in plain words, one idea to a line, what can hurt with it.
+ */
+#define OVS_CONDITION_TEXT 11
+
+/**
+ * How many results there are.
+ */
+#define OVS_CONDITION_RESULTS 12
+
+/**
+ * The word `unbonded`.
+ */
+#define OVS_CONDITION_TAKE_UNBONDED 0
+
+/**
+ * The word `bonded`.
+ */
+#define OVS_CONDITION_TAKE_BONDED 1
+
+/**
+ * The word `break_out_part`.
+ */
+#define OVS_CONDITION_TAKE_BREAK_OUT_PART 2
+
+/**
+ * The word `break_out_whole`.
+ */
+#define OVS_CONDITION_TAKE_BREAK_OUT_WHOLE 3
+
+/**
+ * The word `find_out`.
+ */
+#define OVS_CONDITION_TAKE_FIND_OUT 4
+
+/**
+ * The word `stop`.
+ */
+#define OVS_CONDITION_TAKE_STOP 5
+
+/**
+ * The word `allowed`.
+ */
+#define OVS_CONDITION_UNBONDED_ALLOWED 0
+
+/**
+ * The word `allowed_after_work`.
+ */
+#define OVS_CONDITION_UNBONDED_ALLOWED_AFTER_WORK 1
+
+/**
+ * The word `asks`.
+ */
+#define OVS_CONDITION_UNBONDED_ASKS 2
+
+/**
+ * The word `refused`.
+ */
+#define OVS_CONDITION_UNBONDED_REFUSED 3
+
+/**
+ * The word `stop`.
+ */
+#define OVS_CONDITION_UNBONDED_STOP 4
+
+/**
+ * The word `allowed`.
+ */
+#define OVS_CONDITION_BONDED_ALLOWED 0
+
+/**
+ * The word `allowed_after_work`.
+ */
+#define OVS_CONDITION_BONDED_ALLOWED_AFTER_WORK 1
+
+/**
+ * The word `asks`.
+ */
+#define OVS_CONDITION_BONDED_ASKS 2
+
+/**
+ * The word `refused`.
+ */
+#define OVS_CONDITION_BONDED_REFUSED 3
+
+/**
+ * The word `stop`.
+ */
+#define OVS_CONDITION_BONDED_STOP 4
+
+/**
+ * The word `allowed`.
+ */
+#define OVS_CONDITION_PARTLY_BONDED_ALLOWED 0
+
+/**
+ * The word `allowed_after_work`.
+ */
+#define OVS_CONDITION_PARTLY_BONDED_ALLOWED_AFTER_WORK 1
+
+/**
+ * The word `asks`.
+ */
+#define OVS_CONDITION_PARTLY_BONDED_ASKS 2
+
+/**
+ * The word `refused`.
+ */
+#define OVS_CONDITION_PARTLY_BONDED_REFUSED 3
+
+/**
+ * The word `stop`.
+ */
+#define OVS_CONDITION_PARTLY_BONDED_STOP 4
+
+/**
+ * The word `allowed`.
+ */
+#define OVS_CONDITION_BREAK_OUT_PART_ALLOWED 0
+
+/**
+ * The word `allowed_after_work`.
+ */
+#define OVS_CONDITION_BREAK_OUT_PART_ALLOWED_AFTER_WORK 1
+
+/**
+ * The word `asks`.
+ */
+#define OVS_CONDITION_BREAK_OUT_PART_ASKS 2
+
+/**
+ * The word `refused`.
+ */
+#define OVS_CONDITION_BREAK_OUT_PART_REFUSED 3
+
+/**
+ * The word `stop`.
+ */
+#define OVS_CONDITION_BREAK_OUT_PART_STOP 4
+
+/**
+ * The word `allowed`.
+ */
+#define OVS_CONDITION_BREAK_OUT_WHOLE_ALLOWED 0
+
+/**
+ * The word `allowed_after_work`.
+ */
+#define OVS_CONDITION_BREAK_OUT_WHOLE_ALLOWED_AFTER_WORK 1
+
+/**
+ * The word `asks`.
+ */
+#define OVS_CONDITION_BREAK_OUT_WHOLE_ASKS 2
+
+/**
+ * The word `refused`.
+ */
+#define OVS_CONDITION_BREAK_OUT_WHOLE_REFUSED 3
+
+/**
+ * The word `stop`.
+ */
+#define OVS_CONDITION_BREAK_OUT_WHOLE_STOP 4
+
+/**
+ * The word `unbonded`.
+ */
+#define OVS_CONDITION_REASONS_WAY_UNBONDED 0
+
+/**
+ * The word `bonded`.
+ */
+#define OVS_CONDITION_REASONS_WAY_BONDED 1
+
+/**
+ * The word `partly_bonded`.
+ */
+#define OVS_CONDITION_REASONS_WAY_PARTLY_BONDED 2
+
+/**
+ * The word `break_out_part`.
+ */
+#define OVS_CONDITION_REASONS_WAY_BREAK_OUT_PART 3
+
+/**
+ * The word `break_out_whole`.
+ */
+#define OVS_CONDITION_REASONS_WAY_BREAK_OUT_WHOLE 4
+
+/**
+ * The word `allowed`.
+ */
+#define OVS_CONDITION_REASONS_STANDING_ALLOWED 0
+
+/**
+ * The word `allowed_after_work`.
+ */
+#define OVS_CONDITION_REASONS_STANDING_ALLOWED_AFTER_WORK 1
+
+/**
+ * The word `asks`.
+ */
+#define OVS_CONDITION_REASONS_STANDING_ASKS 2
+
+/**
+ * The word `refused`.
+ */
+#define OVS_CONDITION_REASONS_STANDING_REFUSED 3
+
+/**
+ * The word `stop`.
+ */
+#define OVS_CONDITION_REASONS_STANDING_STOP 4
+
+/**
+ * The word `unbonded`.
+ */
+#define OVS_CONDITION_WORK_WAY_UNBONDED 0
+
+/**
+ * The word `bonded`.
+ */
+#define OVS_CONDITION_WORK_WAY_BONDED 1
+
+/**
+ * The word `partly_bonded`.
+ */
+#define OVS_CONDITION_WORK_WAY_PARTLY_BONDED 2
+
+/**
+ * The word `break_out_part`.
+ */
+#define OVS_CONDITION_WORK_WAY_BREAK_OUT_PART 3
+
+/**
+ * The word `break_out_whole`.
+ */
+#define OVS_CONDITION_WORK_WAY_BREAK_OUT_WHOLE 4
+
+/**
+ * The word `no`.
+ */
+#define OVS_CONDITION_ASKS_TAKEN_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_CONDITION_ASKS_TAKEN_YES 1
+
+/**
+ * The result `take`: the way to take.
+ */
+#define OVS_CONDITION_QUICK_TAKE 0
+
+/**
+ * The result `unbonded`: pouring over it, unbonded.
+ */
+#define OVS_CONDITION_QUICK_UNBONDED 1
+
+/**
+ * The result `bonded`: bonding to it.
+ */
+#define OVS_CONDITION_QUICK_BONDED 2
+
+/**
+ * The result `partly_bonded`: pouring straight on; only where that is asked for.
+ */
+#define OVS_CONDITION_QUICK_PARTLY_BONDED 3
+
+/**
+ * The result `break_out_part`: breaking out the bad parts.
+ */
+#define OVS_CONDITION_QUICK_BREAK_OUT_PART 4
+
+/**
+ * The result `break_out_whole`: breaking it all out.
+ */
+#define OVS_CONDITION_QUICK_BREAK_OUT_WHOLE 5
+
+/**
+ * The result `reasons`: the rules that weigh, way by way.
+ */
+#define OVS_CONDITION_QUICK_REASONS 6
+
+/**
+ * The column `way` of `reasons`: which way.
+ */
+#define OVS_CONDITION_QUICK_REASONS_WAY 0
+
+/**
+ * The column `rule` of `reasons`: the rule by name.
+ */
+#define OVS_CONDITION_QUICK_REASONS_RULE 1
+
+/**
+ * The column `findings` of `reasons`: the findings that it looks at; none where it belongs to the way in any case.
+ */
+#define OVS_CONDITION_QUICK_REASONS_FINDINGS 2
+
+/**
+ * The column `standing` of `reasons`: where it alone would put the way.
+ */
+#define OVS_CONDITION_QUICK_REASONS_STANDING 3
+
+/**
+ * The column `says` of `reasons`: the reason in plain words.
+ */
+#define OVS_CONDITION_QUICK_REASONS_SAYS 4
+
+/**
+ * The column `follows` of `reasons`: the work that follows; for a refusal or a stop, what would lift it.
+ */
+#define OVS_CONDITION_QUICK_REASONS_FOLLOWS 5
+
+/**
+ * The column `basis` of `reasons`: where the rule comes from.
+ */
+#define OVS_CONDITION_QUICK_REASONS_BASIS 6
+
+/**
+ * The result `work`: the work that each way takes.
+ */
+#define OVS_CONDITION_QUICK_WORK 7
+
+/**
+ * The column `way` of `work`: which way.
+ */
+#define OVS_CONDITION_QUICK_WORK_WAY 0
+
+/**
+ * The column `what` of `work`: what is done.
+ */
+#define OVS_CONDITION_QUICK_WORK_WHAT 1
+
+/**
+ * The result `asks`: what could turn the verdict and is not known.
+ */
+#define OVS_CONDITION_QUICK_ASKS 8
+
+/**
+ * The column `findings` of `asks`: which findings, by name.
+ */
+#define OVS_CONDITION_QUICK_ASKS_FINDINGS 0
+
+/**
+ * The column `ask` of `asks`: how to find out.
+ */
+#define OVS_CONDITION_QUICK_ASKS_ASK 1
+
+/**
+ * The column `turns` of `asks`: the ways that they could turn, and to what.
+ */
+#define OVS_CONDITION_QUICK_ASKS_TURNS 2
+
+/**
+ * The column `taken` of `asks`: whether a word is taken until it is known, so that no verdict waits.
+ */
+#define OVS_CONDITION_QUICK_ASKS_TAKEN 3
+
+/**
+ * The result `stops`: the stops by name.
+ */
+#define OVS_CONDITION_QUICK_STOPS 9
+
+/**
+ * The column `rule` of `stops`: the rule by name.
+ */
+#define OVS_CONDITION_QUICK_STOPS_RULE 0
+
+/**
+ * The column `says` of `stops`: why, and what lifts it.
+ */
+#define OVS_CONDITION_QUICK_STOPS_SAYS 1
+
+/**
+ * The result `taken_findings`: what was not given and was taken.
+ */
+#define OVS_CONDITION_QUICK_TAKEN_FINDINGS 10
+
+/**
+ * The column `finding` of `taken_findings`: which finding.
+ */
+#define OVS_CONDITION_QUICK_TAKEN_FINDINGS_FINDING 0
+
+/**
+ * The column `word` of `taken_findings`: the word taken.
+ */
+#define OVS_CONDITION_QUICK_TAKEN_FINDINGS_WORD 1
+
+/**
+ * The column `why` of `taken_findings`: why.
+ */
+#define OVS_CONDITION_QUICK_TAKEN_FINDINGS_WHY 2
+
+/**
+ * The result `text`: the verdict in plain words, one idea to a line, what can hurt with it.
+ */
+#define OVS_CONDITION_QUICK_TEXT 11
+
+/**
+ * How many results there are.
+ */
+#define OVS_CONDITION_QUICK_RESULTS 12
+
+/**
+ * The word `no`.
+ */
+#define OVS_CONDITION_QUICK_MOVES_NO 0
+
+/**
+ * The word `sank_once`.
+ */
+#define OVS_CONDITION_QUICK_MOVES_SANK_ONCE 1
+
+/**
+ * The word `rocks`.
+ */
+#define OVS_CONDITION_QUICK_MOVES_ROCKS 2
+
+/**
+ * The word `moves`.
+ */
+#define OVS_CONDITION_QUICK_MOVES_MOVES 3
+
+/**
+ * The word `none`.
+ */
+#define OVS_CONDITION_QUICK_CRACKS_NONE 0
+
+/**
+ * The word `hairline_still`.
+ */
+#define OVS_CONDITION_QUICK_CRACKS_HAIRLINE_STILL 1
+
+/**
+ * The word `wide_or_stepped`.
+ */
+#define OVS_CONDITION_QUICK_CRACKS_WIDE_OR_STEPPED 2
+
+/**
+ * The word `many`.
+ */
+#define OVS_CONDITION_QUICK_CRACKS_MANY 3
+
+/**
+ * The word `rings`.
+ */
+#define OVS_CONDITION_QUICK_HAMMER_RINGS 0
+
+/**
+ * The word `spots`.
+ */
+#define OVS_CONDITION_QUICK_HAMMER_SPOTS 1
+
+/**
+ * The word `a_lot`.
+ */
+#define OVS_CONDITION_QUICK_HAMMER_A_LOT 2
+
+/**
+ * The word `clean`.
+ */
+#define OVS_CONDITION_QUICK_SURFACE_CLEAN 0
+
+/**
+ * The word `oil_or_paint`.
+ */
+#define OVS_CONDITION_QUICK_SURFACE_OIL_OR_PAINT 1
+
+/**
+ * The word `scaled`.
+ */
+#define OVS_CONDITION_QUICK_SURFACE_SCALED 2
+
+/**
+ * The word `covered`.
+ */
+#define OVS_CONDITION_QUICK_SURFACE_COVERED 3
+
+/**
+ * The word `ground_indoors`.
+ */
+#define OVS_CONDITION_QUICK_UNDER_GROUND_INDOORS 0
+
+/**
+ * The word `ground_outdoors`.
+ */
+#define OVS_CONDITION_QUICK_UNDER_GROUND_OUTDOORS 1
+
+/**
+ * The word `ground_frost`.
+ */
+#define OVS_CONDITION_QUICK_UNDER_GROUND_FROST 2
+
+/**
+ * The word `air`.
+ */
+#define OVS_CONDITION_QUICK_UNDER_AIR 3
+
+/**
+ * The word `unknown`.
+ */
+#define OVS_CONDITION_QUICK_UNDER_UNKNOWN 4
+
+/**
+ * The word `unbonded`.
+ */
+#define OVS_CONDITION_QUICK_TAKE_UNBONDED 0
+
+/**
+ * The word `bonded`.
+ */
+#define OVS_CONDITION_QUICK_TAKE_BONDED 1
+
+/**
+ * The word `break_out_part`.
+ */
+#define OVS_CONDITION_QUICK_TAKE_BREAK_OUT_PART 2
+
+/**
+ * The word `break_out_whole`.
+ */
+#define OVS_CONDITION_QUICK_TAKE_BREAK_OUT_WHOLE 3
+
+/**
+ * The word `find_out`.
+ */
+#define OVS_CONDITION_QUICK_TAKE_FIND_OUT 4
+
+/**
+ * The word `stop`.
+ */
+#define OVS_CONDITION_QUICK_TAKE_STOP 5
+
+/**
+ * The word `allowed`.
+ */
+#define OVS_CONDITION_QUICK_UNBONDED_ALLOWED 0
+
+/**
+ * The word `allowed_after_work`.
+ */
+#define OVS_CONDITION_QUICK_UNBONDED_ALLOWED_AFTER_WORK 1
+
+/**
+ * The word `asks`.
+ */
+#define OVS_CONDITION_QUICK_UNBONDED_ASKS 2
+
+/**
+ * The word `refused`.
+ */
+#define OVS_CONDITION_QUICK_UNBONDED_REFUSED 3
+
+/**
+ * The word `stop`.
+ */
+#define OVS_CONDITION_QUICK_UNBONDED_STOP 4
+
+/**
+ * The word `allowed`.
+ */
+#define OVS_CONDITION_QUICK_BONDED_ALLOWED 0
+
+/**
+ * The word `allowed_after_work`.
+ */
+#define OVS_CONDITION_QUICK_BONDED_ALLOWED_AFTER_WORK 1
+
+/**
+ * The word `asks`.
+ */
+#define OVS_CONDITION_QUICK_BONDED_ASKS 2
+
+/**
+ * The word `refused`.
+ */
+#define OVS_CONDITION_QUICK_BONDED_REFUSED 3
+
+/**
+ * The word `stop`.
+ */
+#define OVS_CONDITION_QUICK_BONDED_STOP 4
+
+/**
+ * The word `allowed`.
+ */
+#define OVS_CONDITION_QUICK_PARTLY_BONDED_ALLOWED 0
+
+/**
+ * The word `allowed_after_work`.
+ */
+#define OVS_CONDITION_QUICK_PARTLY_BONDED_ALLOWED_AFTER_WORK 1
+
+/**
+ * The word `asks`.
+ */
+#define OVS_CONDITION_QUICK_PARTLY_BONDED_ASKS 2
+
+/**
+ * The word `refused`.
+ */
+#define OVS_CONDITION_QUICK_PARTLY_BONDED_REFUSED 3
+
+/**
+ * The word `stop`.
+ */
+#define OVS_CONDITION_QUICK_PARTLY_BONDED_STOP 4
+
+/**
+ * The word `allowed`.
+ */
+#define OVS_CONDITION_QUICK_BREAK_OUT_PART_ALLOWED 0
+
+/**
+ * The word `allowed_after_work`.
+ */
+#define OVS_CONDITION_QUICK_BREAK_OUT_PART_ALLOWED_AFTER_WORK 1
+
+/**
+ * The word `asks`.
+ */
+#define OVS_CONDITION_QUICK_BREAK_OUT_PART_ASKS 2
+
+/**
+ * The word `refused`.
+ */
+#define OVS_CONDITION_QUICK_BREAK_OUT_PART_REFUSED 3
+
+/**
+ * The word `stop`.
+ */
+#define OVS_CONDITION_QUICK_BREAK_OUT_PART_STOP 4
+
+/**
+ * The word `allowed`.
+ */
+#define OVS_CONDITION_QUICK_BREAK_OUT_WHOLE_ALLOWED 0
+
+/**
+ * The word `allowed_after_work`.
+ */
+#define OVS_CONDITION_QUICK_BREAK_OUT_WHOLE_ALLOWED_AFTER_WORK 1
+
+/**
+ * The word `asks`.
+ */
+#define OVS_CONDITION_QUICK_BREAK_OUT_WHOLE_ASKS 2
+
+/**
+ * The word `refused`.
+ */
+#define OVS_CONDITION_QUICK_BREAK_OUT_WHOLE_REFUSED 3
+
+/**
+ * The word `stop`.
+ */
+#define OVS_CONDITION_QUICK_BREAK_OUT_WHOLE_STOP 4
+
+/**
+ * The word `unbonded`.
+ */
+#define OVS_CONDITION_QUICK_REASONS_WAY_UNBONDED 0
+
+/**
+ * The word `bonded`.
+ */
+#define OVS_CONDITION_QUICK_REASONS_WAY_BONDED 1
+
+/**
+ * The word `partly_bonded`.
+ */
+#define OVS_CONDITION_QUICK_REASONS_WAY_PARTLY_BONDED 2
+
+/**
+ * The word `break_out_part`.
+ */
+#define OVS_CONDITION_QUICK_REASONS_WAY_BREAK_OUT_PART 3
+
+/**
+ * The word `break_out_whole`.
+ */
+#define OVS_CONDITION_QUICK_REASONS_WAY_BREAK_OUT_WHOLE 4
+
+/**
+ * The word `allowed`.
+ */
+#define OVS_CONDITION_QUICK_REASONS_STANDING_ALLOWED 0
+
+/**
+ * The word `allowed_after_work`.
+ */
+#define OVS_CONDITION_QUICK_REASONS_STANDING_ALLOWED_AFTER_WORK 1
+
+/**
+ * The word `asks`.
+ */
+#define OVS_CONDITION_QUICK_REASONS_STANDING_ASKS 2
+
+/**
+ * The word `refused`.
+ */
+#define OVS_CONDITION_QUICK_REASONS_STANDING_REFUSED 3
+
+/**
+ * The word `stop`.
+ */
+#define OVS_CONDITION_QUICK_REASONS_STANDING_STOP 4
+
+/**
+ * The word `unbonded`.
+ */
+#define OVS_CONDITION_QUICK_WORK_WAY_UNBONDED 0
+
+/**
+ * The word `bonded`.
+ */
+#define OVS_CONDITION_QUICK_WORK_WAY_BONDED 1
+
+/**
+ * The word `partly_bonded`.
+ */
+#define OVS_CONDITION_QUICK_WORK_WAY_PARTLY_BONDED 2
+
+/**
+ * The word `break_out_part`.
+ */
+#define OVS_CONDITION_QUICK_WORK_WAY_BREAK_OUT_PART 3
+
+/**
+ * The word `break_out_whole`.
+ */
+#define OVS_CONDITION_QUICK_WORK_WAY_BREAK_OUT_WHOLE 4
+
+/**
+ * The word `no`.
+ */
+#define OVS_CONDITION_QUICK_ASKS_TAKEN_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_CONDITION_QUICK_ASKS_TAKEN_YES 1
+
+/**
+ * The result `in_place` (yd3 or m3): old concrete in place.
+ */
+#define OVS_TEAR_OUT_IN_PLACE 0
+
+/**
+ * The result `mass` (ton or t): its mass.
+ */
+#define OVS_TEAR_OUT_MASS 1
+
+/**
+ * The result `loose` (yd3 or m3): its volume broken up.
+ */
+#define OVS_TEAR_OUT_LOOSE 2
+
+/**
+ * The result `loads`: loads to the dump, by weight or by volume.
+ */
+#define OVS_TEAR_OUT_LOADS 3
+
+/**
+ * The result `dig_depth` (in or mm): how deep the ground is dug below the old slab.
+ */
+#define OVS_TEAR_OUT_DIG_DEPTH 4
+
+/**
+ * The result `dig` (yd3 or m3): ground dug, in place; it is not in the loads.
+ */
+#define OVS_TEAR_OUT_DIG 5
+
+/**
+ * The result `base_in_place` (yd3 or m3): new base, compacted.
+ */
+#define OVS_TEAR_OUT_BASE_IN_PLACE 6
+
+/**
+ * The result `base_bought` (yd3 or m3): new base, loose, as it is bought.
+ */
+#define OVS_TEAR_OUT_BASE_BOUGHT 7
+
+/**
+ * The result `concrete` (yd3 or m3): the new slab; none where nothing is poured.
+ */
+#define OVS_TEAR_OUT_CONCRETE 8
+
+/**
+ * The result `costs`: the cost of each part that there is.
+ */
+#define OVS_TEAR_OUT_COSTS 9
+
+/**
+ * The column `what` of `costs`: what for.
+ */
+#define OVS_TEAR_OUT_COSTS_WHAT 0
+
+/**
+ * The column `money` of `costs` (money): how much; none where its price is missing.
+ */
+#define OVS_TEAR_OUT_COSTS_MONEY 1
+
+/**
+ * The result `total` (money): all of it; none where a price is missing.
+ */
+#define OVS_TEAR_OUT_TOTAL 10
+
+/**
+ * How many results there are.
+ */
+#define OVS_TEAR_OUT_RESULTS 11
 
 /**
  * The word `longest`.
@@ -8093,6 +9278,11 @@
 typedef struct ovs_answer ovs_answer;
 
 /**
+ * What was found on the old slab and what is wanted of it; all of it may be left out.
+ */
+typedef struct ovs_findings ovs_findings;
+
+/**
  * The new top surface: one plane, or facets that meet.
  */
 typedef struct ovs_finish ovs_finish;
@@ -8911,6 +10101,126 @@ ovs_tin *ovs_answer_record_tin(const ovs_answer *answer, int result, int *status
  * Frees the record; null is nothing.
  */
 void ovs_tin_free(ovs_tin *tin);
+
+/**
+ * Every field that is a number, a count or a word, by its place; NaN for the others.
+ *
+ * - `values`, `values_len`, out: as many as there is room for.
+ */
+int ovs_findings_values_us(const ovs_findings *findings,
+                           double *values,
+                           int values_len,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * Every field that is a number, a count or a word, by its place; NaN for the others.
+ *
+ * - `values`, `values_len`, out: as many as there is room for.
+ */
+int ovs_findings_values_si(const ovs_findings *findings,
+                           double *values,
+                           int values_len,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * How many rows a field that is a table has.
+ *
+ * - OVS_FINDINGS_WORDS: the findings given as words.
+ */
+int ovs_findings_field_rows(const ovs_findings *findings, int field, int *rows, char *msg, int msg_len);
+
+/**
+ * A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+ *
+ * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+ * - OVS_FINDINGS_WORDS_FINDING: which finding; 0 crack_width, 1 crack_movement, 2 crack_pattern, 3 bar_cracks, 4
+ *   step, 5 settlement, 6 settlement_signs, 7 heave, 8 rocking, 9 joints, 10 hollow, 11 drum, 12 strength, 13
+ *   scaling, 14 spalling, 15 popouts, 16 durability_cracking, 17 gel, 18 contamination, 19 sealer, 20 paint, 21
+ *   covering, 22 moisture, 23 rests_on, 24 suspended, 25 below, 26 heating_pipes, 27 tendons, 28 place, 29
+ *   drainage, 30 old_thickness, 31 wet_use, 32 load, 33 agent, 34 room.
+ * - OVS_FINDINGS_WORDS_WORD: its word.
+ */
+int ovs_findings_field_column_us(const ovs_findings *findings,
+                                 int field,
+                                 int column,
+                                 double *cells,
+                                 int cells_len,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+ *
+ * - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+ * - OVS_FINDINGS_WORDS_FINDING: which finding; 0 crack_width, 1 crack_movement, 2 crack_pattern, 3 bar_cracks, 4
+ *   step, 5 settlement, 6 settlement_signs, 7 heave, 8 rocking, 9 joints, 10 hollow, 11 drum, 12 strength, 13
+ *   scaling, 14 spalling, 15 popouts, 16 durability_cracking, 17 gel, 18 contamination, 19 sealer, 20 paint, 21
+ *   covering, 22 moisture, 23 rests_on, 24 suspended, 25 below, 26 heating_pipes, 27 tendons, 28 place, 29
+ *   drainage, 30 old_thickness, 31 wet_use, 32 load, 33 agent, 34 room.
+ * - OVS_FINDINGS_WORDS_WORD: its word.
+ */
+int ovs_findings_field_column_si(const ovs_findings *findings,
+                                 int field,
+                                 int column,
+                                 double *cells,
+                                 int cells_len,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * A text, or a word, of a field that is a table; OVS_EMPTY_CELL where that row has none.
+ */
+int ovs_findings_field_column_text(const ovs_findings *findings,
+                                   int field,
+                                   int column,
+                                   int row,
+                                   char *text,
+                                   int text_len,
+                                   int *needed,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Writes the record as JSON, from which it comes back the same to the bit.
+ */
+int ovs_findings_to_json(const ovs_findings *findings,
+                         char *json,
+                         int json_len,
+                         int *needed,
+                         char *msg,
+                         int msg_len);
+
+/**
+ * Makes the record from its JSON; every quantity in it is a text with its unit.
+ *
+ * - `status`, out: the status of the call; may be null.
+ *
+ * Returns the record, or null.
+ * Example: { "measured_crack": "0.02 in", "measured_thickness": "4 in", "crack_movement": "still", "crack_pattern": "few", "step": "none", "settlement": "none", "heave": "none", "rocking": "none", "joints": "still", "hollow": "none", "strength": "rings", "contamination": "film", "moisture": "dry", "rests_on": "gravel", "below": "nothing", "place": "indoors", "load": "car" }
+ */
+ovs_findings *ovs_findings_from_json(const char *json,
+                                     int json_len,
+                                     int *status,
+                                     char *msg,
+                                     int msg_len);
+
+/**
+ * A result of an answer that is such a record, as a pointer of its own.
+ *
+ * - `status`, out: the status of the call; may be null.
+ */
+ovs_findings *ovs_answer_record_findings(const ovs_answer *answer,
+                                         int result,
+                                         int *status,
+                                         char *msg,
+                                         int msg_len);
+
+/**
+ * Frees the record; null is nothing.
+ */
+void ovs_findings_free(ovs_findings *findings);
 
 /**
  * Every field that is a number, a count or a word, by its place; NaN for the others.
@@ -11932,6 +13242,603 @@ int ovs_standing_water_si_why(const ovs_survey *survey,
                               char *text,
                               int text_len,
                               int *needed);
+
+/**
+ * Whether the old slab may stay: every way judged with its reasons, the way to take, the work, and what to find
+ * out.
+ *
+ * Equation: each rule: where its findings are at their word or worse, the way is at least where the rule puts it;
+ * bad parts broken out leave the better of unbonded and bonded for the rest.
+ * Taken for granted: what is not given is not bad, and asked for where it could turn the verdict; no verdict is an
+ * approval.
+ *
+ * - `findings`: what was found, in site words or measures.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_CONDITION_TAKE: the way to take; 0 unbonded, 1 bonded, 2 break_out_part, 3 break_out_whole, 4 find_out,
+ *     5 stop.
+ *   - OVS_CONDITION_UNBONDED: pouring over it, unbonded; 0 allowed, 1 allowed_after_work, 2 asks, 3 refused, 4
+ *     stop.
+ *   - OVS_CONDITION_BONDED: bonding to it; 0 allowed, 1 allowed_after_work, 2 asks, 3 refused, 4 stop.
+ *   - OVS_CONDITION_PARTLY_BONDED: pouring straight on; only where that is asked for; 0 allowed, 1
+ *     allowed_after_work, 2 asks, 3 refused, 4 stop.
+ *   - OVS_CONDITION_BREAK_OUT_PART: breaking out the bad parts; 0 allowed, 1 allowed_after_work, 2 asks, 3
+ *     refused, 4 stop.
+ *   - OVS_CONDITION_BREAK_OUT_WHOLE: breaking it all out; 0 allowed, 1 allowed_after_work, 2 asks, 3 refused, 4
+ *     stop.
+ *   - OVS_CONDITION_REASONS: the rules that weigh, way by way.
+ *   - OVS_CONDITION_WORK: the work that each way takes.
+ *   - OVS_CONDITION_ASKS: what could turn the verdict and is not known.
+ *   - OVS_CONDITION_STOPS: the stops by name.
+ *   - OVS_CONDITION_TAKEN_FINDINGS: what was not given and was taken.
+ *   - OVS_CONDITION_TEXT: the verdict in plain words, one idea to a line, what can hurt with it.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KEY_UNKNOWN, OVS_CONTRADICTION,
+ * OVS_NULL_POINTER, OVS_FINDINGS_DISAGREE.
+ * Basis: a sound slab is poured over at 3 in and more, bonded to below that; broken, settling and heaving slabs
+ * come out: common practice, no source.
+ * Basis: hairline, card, coin: cracks of 0.01, 0.03, 0.06 in; coin, pencil: steps of 1/16, 1/4 in; hollow spots, a
+ * lot: 5, 25 %; a nominal 4 in is 3 1/2 in: common practice, no source.
+ * Basis: tight, still cracks over a slab that sounds whole: bond or pour over; stepped, rocking, pumping or
+ * broken: do not bond: ACI 302.1R and ACI 325.13R (several), choice of overlay by the old slab's condition, from
+ * memory: confirm.
+ * Basis: over random cracks and settled offsets: not bonded; unbonded over a compacted sand layer that covers the
+ * high spots: Concrete Construction, answer on topping a cracked and settled slab (citing ACI 302.1R-80), choice
+ * of topping.
+ * Basis: before bonding, moving cracks are stabilised, filled or stitched, and contamination is taken off down to
+ * clean concrete: Concrete Construction, preparing for a topping (any), moving cracks; contamination.
+ * Basis: a floor topping that bonds in part counts as a failure: old cracks will show: Concrete Construction, on
+ * floor toppings (any), partly bonded toppings.
+ * Basis: unbonded: sheet, felt, waterproof paper or wax cure over a base patched to a fair plane; bonded: about
+ * 1/4 in rough: American Society of Concrete Contractors, answer on toppings (any), bond breakers; roughness.
+ * Basis: milled or shotblasted, then blasted clean; grout just ahead of the concrete, dried grout taken off: UFC
+ * 3-260-02 (any), chapter 17, fully bonded overlays.
+ * Basis: a hammer or a chain tells hollow places: ASTM D4580 (any), sounding of delaminations, from memory:
+ * confirm.
+ * Basis: an agent that wets again is for dry places indoors only: ASTM C1059 (any), type I, which wets again, and
+ * type II, from memory: confirm.
+ * Basis: a bonded topping is at least 3/4 in thick: ACI 302.1R (any), bonded toppings, from memory: confirm.
+ * Basis: settlement that nobody knows counts as live where its signs are fresh or a step is over 1/2 in; else a
+ * second reading or an exclusion in writing: common practice, no source.
+ * Basis: what lies under a slab is known, by drilling if need be, before it is loaded: common practice, no source.
+ * Basis: a slab that spans takes more weight only by an engineer's figures: common practice, no source.
+ * Basis: water between two slabs freezes and lifts the upper one: outdoors bonded, or 4 in and more on a drained
+ * layer with an open lower edge and sealed joints: common practice, no source.
+ * Basis: pipes, wires and tendons are found and marked before an old slab is cut, drilled or broken: common
+ * practice, no source.
+ * Basis: posts of lifts and hoists are not anchored in a topping; the maker and an engineer say what carries them:
+ * common practice, no source.
+ * Basis: coverings and paint of unknown age are tested for asbestos and lead first: common practice, no source.
+ * Basis: 3 in unbonded carries feet and cars; trucks, wash bays and jacks want 4 in and more, by stress: common
+ * practice, no source.
+ * Basis: a panel is bonded or not as a whole; a change lies on a full-depth joint, at best over an old one: common
+ * practice, no source.
+ * Basis: what the prepared surface must hold in a pull-off test: the project's specification.
+ * Since 0.1.0.
+ * Example, as JSON: {"findings":{"measured_crack":"0.02 in","measured_thickness":"4 in","crack_movement":"still","crack_pattern":"few","step":"none","settlement":"none","heave":"none","rocking":"none","joints":"still","hollow":"none","strength":"rings","contamination":"film","moisture":"dry","rests_on":"gravel","below":"nothing","place":"indoors","load":"car"}}
+ */
+ovs_answer *ovs_condition_us(const ovs_findings *findings,
+                             const char *options_json,
+                             int options_len,
+                             int *status,
+                             int *notes,
+                             int notes_len,
+                             char *msg,
+                             int msg_len);
+
+/**
+ * Whether the old slab may stay: every way judged with its reasons, the way to take, the work, and what to find
+ * out.
+ *
+ * Equation: each rule: where its findings are at their word or worse, the way is at least where the rule puts it;
+ * bad parts broken out leave the better of unbonded and bonded for the rest.
+ * Taken for granted: what is not given is not bad, and asked for where it could turn the verdict; no verdict is an
+ * approval.
+ *
+ * - `findings`: what was found, in site words or measures.
+ * - `options_json`, `options_len`: none yet; may be null.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_CONDITION_TAKE: the way to take; 0 unbonded, 1 bonded, 2 break_out_part, 3 break_out_whole, 4 find_out,
+ *     5 stop.
+ *   - OVS_CONDITION_UNBONDED: pouring over it, unbonded; 0 allowed, 1 allowed_after_work, 2 asks, 3 refused, 4
+ *     stop.
+ *   - OVS_CONDITION_BONDED: bonding to it; 0 allowed, 1 allowed_after_work, 2 asks, 3 refused, 4 stop.
+ *   - OVS_CONDITION_PARTLY_BONDED: pouring straight on; only where that is asked for; 0 allowed, 1
+ *     allowed_after_work, 2 asks, 3 refused, 4 stop.
+ *   - OVS_CONDITION_BREAK_OUT_PART: breaking out the bad parts; 0 allowed, 1 allowed_after_work, 2 asks, 3
+ *     refused, 4 stop.
+ *   - OVS_CONDITION_BREAK_OUT_WHOLE: breaking it all out; 0 allowed, 1 allowed_after_work, 2 asks, 3 refused, 4
+ *     stop.
+ *   - OVS_CONDITION_REASONS: the rules that weigh, way by way.
+ *   - OVS_CONDITION_WORK: the work that each way takes.
+ *   - OVS_CONDITION_ASKS: what could turn the verdict and is not known.
+ *   - OVS_CONDITION_STOPS: the stops by name.
+ *   - OVS_CONDITION_TAKEN_FINDINGS: what was not given and was taken.
+ *   - OVS_CONDITION_TEXT: the verdict in plain words, one idea to a line, what can hurt with it.
+ *
+ * Refuses with OVS_UNIT_MISSING, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_KEY_UNKNOWN, OVS_CONTRADICTION,
+ * OVS_NULL_POINTER, OVS_FINDINGS_DISAGREE.
+ * Basis: a sound slab is poured over at 3 in and more, bonded to below that; broken, settling and heaving slabs
+ * come out: common practice, no source.
+ * Basis: hairline, card, coin: cracks of 0.01, 0.03, 0.06 in; coin, pencil: steps of 1/16, 1/4 in; hollow spots, a
+ * lot: 5, 25 %; a nominal 4 in is 3 1/2 in: common practice, no source.
+ * Basis: tight, still cracks over a slab that sounds whole: bond or pour over; stepped, rocking, pumping or
+ * broken: do not bond: ACI 302.1R and ACI 325.13R (several), choice of overlay by the old slab's condition, from
+ * memory: confirm.
+ * Basis: over random cracks and settled offsets: not bonded; unbonded over a compacted sand layer that covers the
+ * high spots: Concrete Construction, answer on topping a cracked and settled slab (citing ACI 302.1R-80), choice
+ * of topping.
+ * Basis: before bonding, moving cracks are stabilised, filled or stitched, and contamination is taken off down to
+ * clean concrete: Concrete Construction, preparing for a topping (any), moving cracks; contamination.
+ * Basis: a floor topping that bonds in part counts as a failure: old cracks will show: Concrete Construction, on
+ * floor toppings (any), partly bonded toppings.
+ * Basis: unbonded: sheet, felt, waterproof paper or wax cure over a base patched to a fair plane; bonded: about
+ * 1/4 in rough: American Society of Concrete Contractors, answer on toppings (any), bond breakers; roughness.
+ * Basis: milled or shotblasted, then blasted clean; grout just ahead of the concrete, dried grout taken off: UFC
+ * 3-260-02 (any), chapter 17, fully bonded overlays.
+ * Basis: a hammer or a chain tells hollow places: ASTM D4580 (any), sounding of delaminations, from memory:
+ * confirm.
+ * Basis: an agent that wets again is for dry places indoors only: ASTM C1059 (any), type I, which wets again, and
+ * type II, from memory: confirm.
+ * Basis: a bonded topping is at least 3/4 in thick: ACI 302.1R (any), bonded toppings, from memory: confirm.
+ * Basis: settlement that nobody knows counts as live where its signs are fresh or a step is over 1/2 in; else a
+ * second reading or an exclusion in writing: common practice, no source.
+ * Basis: what lies under a slab is known, by drilling if need be, before it is loaded: common practice, no source.
+ * Basis: a slab that spans takes more weight only by an engineer's figures: common practice, no source.
+ * Basis: water between two slabs freezes and lifts the upper one: outdoors bonded, or 4 in and more on a drained
+ * layer with an open lower edge and sealed joints: common practice, no source.
+ * Basis: pipes, wires and tendons are found and marked before an old slab is cut, drilled or broken: common
+ * practice, no source.
+ * Basis: posts of lifts and hoists are not anchored in a topping; the maker and an engineer say what carries them:
+ * common practice, no source.
+ * Basis: coverings and paint of unknown age are tested for asbestos and lead first: common practice, no source.
+ * Basis: 3 in unbonded carries feet and cars; trucks, wash bays and jacks want 4 in and more, by stress: common
+ * practice, no source.
+ * Basis: a panel is bonded or not as a whole; a change lies on a full-depth joint, at best over an old one: common
+ * practice, no source.
+ * Basis: what the prepared surface must hold in a pull-off test: the project's specification.
+ * Since 0.1.0.
+ * Example, as JSON: {"findings":{"measured_crack":"0.02 in","measured_thickness":"4 in","crack_movement":"still","crack_pattern":"few","step":"none","settlement":"none","heave":"none","rocking":"none","joints":"still","hollow":"none","strength":"rings","contamination":"film","moisture":"dry","rests_on":"gravel","below":"nothing","place":"indoors","load":"car"}}
+ */
+ovs_answer *ovs_condition_si(const ovs_findings *findings,
+                             const char *options_json,
+                             int options_len,
+                             int *status,
+                             int *notes,
+                             int notes_len,
+                             char *msg,
+                             int msg_len);
+
+/**
+ * Why ovs_condition_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_condition_us_why(const ovs_findings *findings,
+                         const char *options_json,
+                         int options_len,
+                         char *text,
+                         int text_len,
+                         int *needed);
+
+/**
+ * Why ovs_condition_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_condition_si_why(const ovs_findings *findings,
+                         const char *options_json,
+                         int options_len,
+                         char *text,
+                         int text_len,
+                         int *needed);
+
+/**
+ * The verdict on the old slab by five questions that a foreman answers standing on it.
+ *
+ * Equation: each rule: where its findings are at their word or worse, the way is at least where the rule puts it;
+ * bad parts broken out leave the better of unbonded and bonded for the rest.
+ * Taken for granted: each answer stands for findings, the worse ones where it may mean several; each is listed as
+ * taken.
+ *
+ * - `moves`: does it move or rock, or has it sunk?; 0 no, 1 sank_once, 2 rocks, 3 moves.
+ * - `cracks`: what cracks are there?; 0 none, 1 hairline_still, 2 wide_or_stepped, 3 many.
+ * - `hammer`: what does the hammer say?; 0 rings, 1 spots, 2 a_lot.
+ * - `surface`: what is the surface like?; 0 clean, 1 oil_or_paint, 2 scaled, 3 covered.
+ * - `under`: what is under it, and does it freeze there?; 0 ground_indoors, 1 ground_outdoors, 2 ground_frost, 3
+ *   air, 4 unknown.
+ * - `findings`: what else was found; it goes before the answers; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `findings`: what else was found; it goes before the answers; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_CONDITION_QUICK_TAKE: the way to take; 0 unbonded, 1 bonded, 2 break_out_part, 3 break_out_whole, 4
+ *     find_out, 5 stop.
+ *   - OVS_CONDITION_QUICK_UNBONDED: pouring over it, unbonded; 0 allowed, 1 allowed_after_work, 2 asks, 3 refused,
+ *     4 stop.
+ *   - OVS_CONDITION_QUICK_BONDED: bonding to it; 0 allowed, 1 allowed_after_work, 2 asks, 3 refused, 4 stop.
+ *   - OVS_CONDITION_QUICK_PARTLY_BONDED: pouring straight on; only where that is asked for; 0 allowed, 1
+ *     allowed_after_work, 2 asks, 3 refused, 4 stop.
+ *   - OVS_CONDITION_QUICK_BREAK_OUT_PART: breaking out the bad parts; 0 allowed, 1 allowed_after_work, 2 asks, 3
+ *     refused, 4 stop.
+ *   - OVS_CONDITION_QUICK_BREAK_OUT_WHOLE: breaking it all out; 0 allowed, 1 allowed_after_work, 2 asks, 3
+ *     refused, 4 stop.
+ *   - OVS_CONDITION_QUICK_REASONS: the rules that weigh, way by way.
+ *   - OVS_CONDITION_QUICK_WORK: the work that each way takes.
+ *   - OVS_CONDITION_QUICK_ASKS: what could turn the verdict and is not known.
+ *   - OVS_CONDITION_QUICK_STOPS: the stops by name.
+ *   - OVS_CONDITION_QUICK_TAKEN_FINDINGS: what was not given and was taken.
+ *   - OVS_CONDITION_QUICK_TEXT: the verdict in plain words, one idea to a line, what can hurt with it.
+ *
+ * Refuses with OVS_WORD_UNKNOWN, OVS_CONTRADICTION, OVS_NULL_POINTER, OVS_FINDINGS_DISAGREE.
+ * Basis: a sound slab is poured over at 3 in and more, bonded to below that; broken, settling and heaving slabs
+ * come out: common practice, no source.
+ * Basis: hairline, card, coin: cracks of 0.01, 0.03, 0.06 in; coin, pencil: steps of 1/16, 1/4 in; hollow spots, a
+ * lot: 5, 25 %; a nominal 4 in is 3 1/2 in: common practice, no source.
+ * Basis: tight, still cracks over a slab that sounds whole: bond or pour over; stepped, rocking, pumping or
+ * broken: do not bond: ACI 302.1R and ACI 325.13R (several), choice of overlay by the old slab's condition, from
+ * memory: confirm.
+ * Basis: over random cracks and settled offsets: not bonded; unbonded over a compacted sand layer that covers the
+ * high spots: Concrete Construction, answer on topping a cracked and settled slab (citing ACI 302.1R-80), choice
+ * of topping.
+ * Basis: before bonding, moving cracks are stabilised, filled or stitched, and contamination is taken off down to
+ * clean concrete: Concrete Construction, preparing for a topping (any), moving cracks; contamination.
+ * Basis: a floor topping that bonds in part counts as a failure: old cracks will show: Concrete Construction, on
+ * floor toppings (any), partly bonded toppings.
+ * Basis: unbonded: sheet, felt, waterproof paper or wax cure over a base patched to a fair plane; bonded: about
+ * 1/4 in rough: American Society of Concrete Contractors, answer on toppings (any), bond breakers; roughness.
+ * Basis: milled or shotblasted, then blasted clean; grout just ahead of the concrete, dried grout taken off: UFC
+ * 3-260-02 (any), chapter 17, fully bonded overlays.
+ * Basis: a hammer or a chain tells hollow places: ASTM D4580 (any), sounding of delaminations, from memory:
+ * confirm.
+ * Basis: an agent that wets again is for dry places indoors only: ASTM C1059 (any), type I, which wets again, and
+ * type II, from memory: confirm.
+ * Basis: a bonded topping is at least 3/4 in thick: ACI 302.1R (any), bonded toppings, from memory: confirm.
+ * Basis: settlement that nobody knows counts as live where its signs are fresh or a step is over 1/2 in; else a
+ * second reading or an exclusion in writing: common practice, no source.
+ * Basis: what lies under a slab is known, by drilling if need be, before it is loaded: common practice, no source.
+ * Basis: a slab that spans takes more weight only by an engineer's figures: common practice, no source.
+ * Basis: water between two slabs freezes and lifts the upper one: outdoors bonded, or 4 in and more on a drained
+ * layer with an open lower edge and sealed joints: common practice, no source.
+ * Basis: pipes, wires and tendons are found and marked before an old slab is cut, drilled or broken: common
+ * practice, no source.
+ * Basis: posts of lifts and hoists are not anchored in a topping; the maker and an engineer say what carries them:
+ * common practice, no source.
+ * Basis: coverings and paint of unknown age are tested for asbestos and lead first: common practice, no source.
+ * Basis: 3 in unbonded carries feet and cars; trucks, wash bays and jacks want 4 in and more, by stress: common
+ * practice, no source.
+ * Basis: a panel is bonded or not as a whole; a change lies on a full-depth joint, at best over an old one: common
+ * practice, no source.
+ * Basis: what the prepared surface must hold in a pull-off test: the project's specification.
+ * Since 0.1.0.
+ * Example, as JSON: {"moves":"no","cracks":"hairline_still","hammer":"rings","surface":"clean","under":"ground_indoors"}
+ */
+ovs_answer *ovs_condition_quick_us(int moves,
+                                   int cracks,
+                                   int hammer,
+                                   int surface,
+                                   int under,
+                                   const ovs_findings *findings,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * The verdict on the old slab by five questions that a foreman answers standing on it.
+ *
+ * Equation: each rule: where its findings are at their word or worse, the way is at least where the rule puts it;
+ * bad parts broken out leave the better of unbonded and bonded for the rest.
+ * Taken for granted: each answer stands for findings, the worse ones where it may mean several; each is listed as
+ * taken.
+ *
+ * - `moves`: does it move or rock, or has it sunk?; 0 no, 1 sank_once, 2 rocks, 3 moves.
+ * - `cracks`: what cracks are there?; 0 none, 1 hairline_still, 2 wide_or_stepped, 3 many.
+ * - `hammer`: what does the hammer say?; 0 rings, 1 spots, 2 a_lot.
+ * - `surface`: what is the surface like?; 0 clean, 1 oil_or_paint, 2 scaled, 3 covered.
+ * - `under`: what is under it, and does it freeze there?; 0 ground_indoors, 1 ground_outdoors, 2 ground_frost, 3
+ *   air, 4 unknown.
+ * - `findings`: what else was found; it goes before the answers; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `findings`: what else was found; it goes before the answers; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_CONDITION_QUICK_TAKE: the way to take; 0 unbonded, 1 bonded, 2 break_out_part, 3 break_out_whole, 4
+ *     find_out, 5 stop.
+ *   - OVS_CONDITION_QUICK_UNBONDED: pouring over it, unbonded; 0 allowed, 1 allowed_after_work, 2 asks, 3 refused,
+ *     4 stop.
+ *   - OVS_CONDITION_QUICK_BONDED: bonding to it; 0 allowed, 1 allowed_after_work, 2 asks, 3 refused, 4 stop.
+ *   - OVS_CONDITION_QUICK_PARTLY_BONDED: pouring straight on; only where that is asked for; 0 allowed, 1
+ *     allowed_after_work, 2 asks, 3 refused, 4 stop.
+ *   - OVS_CONDITION_QUICK_BREAK_OUT_PART: breaking out the bad parts; 0 allowed, 1 allowed_after_work, 2 asks, 3
+ *     refused, 4 stop.
+ *   - OVS_CONDITION_QUICK_BREAK_OUT_WHOLE: breaking it all out; 0 allowed, 1 allowed_after_work, 2 asks, 3
+ *     refused, 4 stop.
+ *   - OVS_CONDITION_QUICK_REASONS: the rules that weigh, way by way.
+ *   - OVS_CONDITION_QUICK_WORK: the work that each way takes.
+ *   - OVS_CONDITION_QUICK_ASKS: what could turn the verdict and is not known.
+ *   - OVS_CONDITION_QUICK_STOPS: the stops by name.
+ *   - OVS_CONDITION_QUICK_TAKEN_FINDINGS: what was not given and was taken.
+ *   - OVS_CONDITION_QUICK_TEXT: the verdict in plain words, one idea to a line, what can hurt with it.
+ *
+ * Refuses with OVS_WORD_UNKNOWN, OVS_CONTRADICTION, OVS_NULL_POINTER, OVS_FINDINGS_DISAGREE.
+ * Basis: a sound slab is poured over at 3 in and more, bonded to below that; broken, settling and heaving slabs
+ * come out: common practice, no source.
+ * Basis: hairline, card, coin: cracks of 0.01, 0.03, 0.06 in; coin, pencil: steps of 1/16, 1/4 in; hollow spots, a
+ * lot: 5, 25 %; a nominal 4 in is 3 1/2 in: common practice, no source.
+ * Basis: tight, still cracks over a slab that sounds whole: bond or pour over; stepped, rocking, pumping or
+ * broken: do not bond: ACI 302.1R and ACI 325.13R (several), choice of overlay by the old slab's condition, from
+ * memory: confirm.
+ * Basis: over random cracks and settled offsets: not bonded; unbonded over a compacted sand layer that covers the
+ * high spots: Concrete Construction, answer on topping a cracked and settled slab (citing ACI 302.1R-80), choice
+ * of topping.
+ * Basis: before bonding, moving cracks are stabilised, filled or stitched, and contamination is taken off down to
+ * clean concrete: Concrete Construction, preparing for a topping (any), moving cracks; contamination.
+ * Basis: a floor topping that bonds in part counts as a failure: old cracks will show: Concrete Construction, on
+ * floor toppings (any), partly bonded toppings.
+ * Basis: unbonded: sheet, felt, waterproof paper or wax cure over a base patched to a fair plane; bonded: about
+ * 1/4 in rough: American Society of Concrete Contractors, answer on toppings (any), bond breakers; roughness.
+ * Basis: milled or shotblasted, then blasted clean; grout just ahead of the concrete, dried grout taken off: UFC
+ * 3-260-02 (any), chapter 17, fully bonded overlays.
+ * Basis: a hammer or a chain tells hollow places: ASTM D4580 (any), sounding of delaminations, from memory:
+ * confirm.
+ * Basis: an agent that wets again is for dry places indoors only: ASTM C1059 (any), type I, which wets again, and
+ * type II, from memory: confirm.
+ * Basis: a bonded topping is at least 3/4 in thick: ACI 302.1R (any), bonded toppings, from memory: confirm.
+ * Basis: settlement that nobody knows counts as live where its signs are fresh or a step is over 1/2 in; else a
+ * second reading or an exclusion in writing: common practice, no source.
+ * Basis: what lies under a slab is known, by drilling if need be, before it is loaded: common practice, no source.
+ * Basis: a slab that spans takes more weight only by an engineer's figures: common practice, no source.
+ * Basis: water between two slabs freezes and lifts the upper one: outdoors bonded, or 4 in and more on a drained
+ * layer with an open lower edge and sealed joints: common practice, no source.
+ * Basis: pipes, wires and tendons are found and marked before an old slab is cut, drilled or broken: common
+ * practice, no source.
+ * Basis: posts of lifts and hoists are not anchored in a topping; the maker and an engineer say what carries them:
+ * common practice, no source.
+ * Basis: coverings and paint of unknown age are tested for asbestos and lead first: common practice, no source.
+ * Basis: 3 in unbonded carries feet and cars; trucks, wash bays and jacks want 4 in and more, by stress: common
+ * practice, no source.
+ * Basis: a panel is bonded or not as a whole; a change lies on a full-depth joint, at best over an old one: common
+ * practice, no source.
+ * Basis: what the prepared surface must hold in a pull-off test: the project's specification.
+ * Since 0.1.0.
+ * Example, as JSON: {"moves":"no","cracks":"hairline_still","hammer":"rings","surface":"clean","under":"ground_indoors"}
+ */
+ovs_answer *ovs_condition_quick_si(int moves,
+                                   int cracks,
+                                   int hammer,
+                                   int surface,
+                                   int under,
+                                   const ovs_findings *findings,
+                                   const char *options_json,
+                                   int options_len,
+                                   int *status,
+                                   int *notes,
+                                   int notes_len,
+                                   char *msg,
+                                   int msg_len);
+
+/**
+ * Why ovs_condition_quick_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_condition_quick_us_why(int moves,
+                               int cracks,
+                               int hammer,
+                               int surface,
+                               int under,
+                               const ovs_findings *findings,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_condition_quick_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_condition_quick_si_why(int moves,
+                               int cracks,
+                               int hammer,
+                               int surface,
+                               int under,
+                               const ovs_findings *findings,
+                               const char *options_json,
+                               int options_len,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Breaking an old slab out: what is hauled away in how many loads, the new base, the new slab, the cost at the
+ * caller's prices.
+ *
+ * Equation: in place = area x old thickness; weight = in place x density; loose = in place x bulking; dug = base +
+ * new thickness - old thickness - rise where above none; concrete = area x new thickness.
+ * Taken for granted: thicknesses and rise are means over the area; a missing price stays missing and leaves no
+ * total.
+ *
+ * - `area_ft2` (ft2): area broken out; more than 0 ft2, at most 10763910.4167 ft2.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `old_thickness` (in): thickness of the old slab; at least 0.25 in, at most 60 in; where left out 3 1/2 in,
+ *     because a nominal 4 in is 3 1/2 in.
+ *   - `density` (lb/ft3): mass of the old concrete in place; at least 62.4279605761 lb/ft3, at most 249.711842305
+ *     lb/ft3; where left out 150 lb/ft3, because 4,050 lb/yd3 in place.
+ *   - `bulking` (%): volume broken up over volume in place; at least 100 %, at most 300 %; where left out 150 %,
+ *     because broken concrete takes 1.4 to 1.6 times its room.
+ *   - `box_weight` (ton): what one box or truck may carry; at least 0.110231131092 ton, at most 55.1155655462 ton;
+ *     where left out 10 ton, because a box of 10 tons.
+ *   - `box_volume` (yd3): what goes into one box, where that runs out first; at least 0.130795061931 yd3, at most
+ *     130.795061931 yd3; may be left out.
+ *   - `base` (in): thickness of the new base, compacted; none where the ground serves; more than 0 in, at most 120
+ *     in; may be left out.
+ *   - `base_loose` (%): volume of base as bought over compacted; at least 100 %, at most 300 %; where left out 120
+ *     %, because base loses a sixth when it is compacted.
+ *   - `new_thickness` (in): mean thickness of the new slab; none where nothing is poured; at least 0.25 in, at
+ *     most 60 in; may be left out.
+ *   - `rise` (in): how much higher the new floor is than the old one, on the mean; at least -60 in, at most 60 in;
+ *     where left out 0 in, because the new floor is as high as the old one.
+ *   - `breaking_price` (/ft2): price of breaking and loading; at least 0 /ft2, at most 92903040 /ft2; may be left
+ *     out.
+ *   - `load_price` (money): price of hauling one load; at least 0 money, at most 1000000000 money; may be left
+ *     out.
+ *   - `dump_price` (/ton): price of dumping; at least 0 /ton, at most 907184740000 /ton; may be left out.
+ *   - `base_price` (/yd3): price of base as bought; at least 0 /yd3, at most 764554857.984 /yd3; may be left out.
+ *   - `concrete_price` (/yd3): price of concrete, placed; at least 0 /yd3, at most 764554857.984 /yd3; may be left
+ *     out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_TEAR_OUT_IN_PLACE (yd3): old concrete in place.
+ *   - OVS_TEAR_OUT_MASS (ton): its mass.
+ *   - OVS_TEAR_OUT_LOOSE (yd3): its volume broken up.
+ *   - OVS_TEAR_OUT_LOADS: loads to the dump, by weight or by volume.
+ *   - OVS_TEAR_OUT_DIG_DEPTH (in): how deep the ground is dug below the old slab.
+ *   - OVS_TEAR_OUT_DIG (yd3): ground dug, in place; it is not in the loads.
+ *   - OVS_TEAR_OUT_BASE_IN_PLACE (yd3): new base, compacted.
+ *   - OVS_TEAR_OUT_BASE_BOUGHT (yd3): new base, loose, as it is bought.
+ *   - OVS_TEAR_OUT_CONCRETE (yd3): the new slab; none where nothing is poured.
+ *   - OVS_TEAR_OUT_COSTS: the cost of each part that there is.
+ *   - OVS_TEAR_OUT_TOTAL (money): all of it; none where a price is missing.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Basis: broken concrete weighs 4,050 lb/yd3 in place and bulks by 1.4 to 1.6: common practice, no source.
+ * Basis: hairline, card, coin: cracks of 0.01, 0.03, 0.06 in; coin, pencil: steps of 1/16, 1/4 in; hollow spots, a
+ * lot: 5, 25 %; a nominal 4 in is 3 1/2 in: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"area":"400 ft2","old_thickness":"4 in","base":"4 in","new_thickness":"5 in","rise":"1 in","breaking_price":"4.5 /ft2","load_price":"180 money","dump_price":"70 /ton"}
+ */
+ovs_answer *ovs_tear_out_us(double area_ft2,
+                            const char *options_json,
+                            int options_len,
+                            int *status,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * Breaking an old slab out: what is hauled away in how many loads, the new base, the new slab, the cost at the
+ * caller's prices.
+ *
+ * Equation: in place = area x old thickness; weight = in place x density; loose = in place x bulking; dug = base +
+ * new thickness - old thickness - rise where above none; concrete = area x new thickness.
+ * Taken for granted: thicknesses and rise are means over the area; a missing price stays missing and leaves no
+ * total.
+ *
+ * - `area_m2` (m2): area broken out; more than 0 m2, at most 1000000 m2.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `old_thickness` (mm): thickness of the old slab; at least 6.35 mm, at most 1524 mm; where left out 3 1/2 in,
+ *     because a nominal 4 in is 3 1/2 in.
+ *   - `density` (kg/m3): mass of the old concrete in place; at least 1000 kg/m3, at most 4000 kg/m3; where left
+ *     out 150 lb/ft3, because 4,050 lb/yd3 in place.
+ *   - `bulking` (%): volume broken up over volume in place; at least 100 %, at most 300 %; where left out 150 %,
+ *     because broken concrete takes 1.4 to 1.6 times its room.
+ *   - `box_weight` (t): what one box or truck may carry; at least 0.1 t, at most 50 t; where left out 10 ton,
+ *     because a box of 10 tons.
+ *   - `box_volume` (m3): what goes into one box, where that runs out first; at least 0.1 m3, at most 100 m3; may
+ *     be left out.
+ *   - `base` (mm): thickness of the new base, compacted; none where the ground serves; more than 0 mm, at most
+ *     3048 mm; may be left out.
+ *   - `base_loose` (%): volume of base as bought over compacted; at least 100 %, at most 300 %; where left out 120
+ *     %, because base loses a sixth when it is compacted.
+ *   - `new_thickness` (mm): mean thickness of the new slab; none where nothing is poured; at least 6.35 mm, at
+ *     most 1524 mm; may be left out.
+ *   - `rise` (mm): how much higher the new floor is than the old one, on the mean; at least -1524 mm, at most 1524
+ *     mm; where left out 0 in, because the new floor is as high as the old one.
+ *   - `breaking_price` (/m2): price of breaking and loading; at least 0 /m2, at most 1000000000 /m2; may be left
+ *     out.
+ *   - `load_price` (money): price of hauling one load; at least 0 money, at most 1000000000 money; may be left
+ *     out.
+ *   - `dump_price` (/t): price of dumping; at least 0 /t, at most 1000000000000 /t; may be left out.
+ *   - `base_price` (/m3): price of base as bought; at least 0 /m3, at most 1000000000 /m3; may be left out.
+ *   - `concrete_price` (/m3): price of concrete, placed; at least 0 /m3, at most 1000000000 /m3; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_TEAR_OUT_IN_PLACE (m3): old concrete in place.
+ *   - OVS_TEAR_OUT_MASS (t): its mass.
+ *   - OVS_TEAR_OUT_LOOSE (m3): its volume broken up.
+ *   - OVS_TEAR_OUT_LOADS: loads to the dump, by weight or by volume.
+ *   - OVS_TEAR_OUT_DIG_DEPTH (mm): how deep the ground is dug below the old slab.
+ *   - OVS_TEAR_OUT_DIG (m3): ground dug, in place; it is not in the loads.
+ *   - OVS_TEAR_OUT_BASE_IN_PLACE (m3): new base, compacted.
+ *   - OVS_TEAR_OUT_BASE_BOUGHT (m3): new base, loose, as it is bought.
+ *   - OVS_TEAR_OUT_CONCRETE (m3): the new slab; none where nothing is poured.
+ *   - OVS_TEAR_OUT_COSTS: the cost of each part that there is.
+ *   - OVS_TEAR_OUT_TOTAL (money): all of it; none where a price is missing.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Basis: broken concrete weighs 4,050 lb/yd3 in place and bulks by 1.4 to 1.6: common practice, no source.
+ * Basis: hairline, card, coin: cracks of 0.01, 0.03, 0.06 in; coin, pencil: steps of 1/16, 1/4 in; hollow spots, a
+ * lot: 5, 25 %; a nominal 4 in is 3 1/2 in: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"area":"400 ft2","old_thickness":"4 in","base":"4 in","new_thickness":"5 in","rise":"1 in","breaking_price":"4.5 /ft2","load_price":"180 money","dump_price":"70 /ton"}
+ */
+ovs_answer *ovs_tear_out_si(double area_m2,
+                            const char *options_json,
+                            int options_len,
+                            int *status,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * Why ovs_tear_out_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_tear_out_us_why(double area_ft2,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
+
+/**
+ * Why ovs_tear_out_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_tear_out_si_why(double area_m2,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
 
 /**
  * The fall of a surface that loses a height over a run.

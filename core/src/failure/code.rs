@@ -207,6 +207,7 @@ codes! {
     FlatnessSection = 233, "FLATNESS_SECTION", AsBuilt, "lines, sections and their areas do not go together";
     ProfileLineUnknown = 234, "PROFILE_LINE_UNKNOWN", AsBuilt, "no profile line has this name";
     AsBuiltOutline = 235, "AS_BUILT_OUTLINE", AsBuilt, "the new floor was not surveyed over the plan edge of the old slab";
+    FindingsDisagree = 240, "FINDINGS_DISAGREE", Condition, "two findings on the old slab cannot both be so";
     BondNeedsSound = 250, "BOND_NEEDS_SOUND", Overlay, "a bonded overlay is figured over a sound slab only";
     OutsideTable = 251, "OUTSIDE_TABLE", Overlay, "a published table has no number there";
     ContactTooWide = 252, "CONTACT_TOO_WIDE", Overlay, "the contact of a load is too wide for the formula";

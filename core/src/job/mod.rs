@@ -52,12 +52,13 @@ pub use input::{
     SolveInput, ThinZonesInput, ZoneInput,
 };
 pub use report::{
-    Amount, AsBuiltReport, BuiltFloorReport, ChangeReport, CheckReport, CleanUpReport, ConcreteUsed,
-    ConflictReport, ConflictSetReport, CostReport, DemandReport, EdgeHeights, FacetReport, FallGot,
-    FallReport, FinishReport, FitReport, FlatSectionReport, FlatnessReport, GoverningReport, LevelReport,
-    LookAgain, Measure, MissedMark, OldFloor, OrderLine, OrderReport, PlaceHeight, PlaceReport, PondReport,
-    PriceReport, ProfileReport, ProofReport, Report, RoundingReport, SaidBasis, SaidNote, SectionReport,
-    SolvedReport, StageReport, StandingWater, StationReport, SuspectReport, TakenReport, ThicknessReport,
-    ThinZoneReport, ThinZonesReport, ZoneChoiceReport, ZoneReport,
+    Amount, AsBuiltReport, AskReport, BuiltFloorReport, ChangeReport, CheckReport, CleanUpReport,
+    ConcreteUsed, ConflictReport, ConflictSetReport, CostReport, DemandReport, EdgeHeights, FacetReport,
+    FallGot, FallReport, FinishReport, FitReport, FlatSectionReport, FlatnessReport, GoverningReport,
+    LevelReport, LookAgain, Measure, MissedMark, OldFloor, OldSlabReport, OrderLine, OrderReport,
+    PlaceHeight, PlaceReport, PondReport, PriceReport, ProfileReport, ProofReport, ReasonReport, Report,
+    RoundingReport, SaidBasis, SaidNote, SectionReport, SolvedReport, StageReport, StandingWater,
+    StationReport, StopReport, SuspectReport, TakenReport, ThicknessReport, ThinZoneReport, ThinZonesReport,
+    WayReport, ZoneChoiceReport, ZoneReport,
 };
 pub use schema::{job_schema, report_schema};

@@ -215,6 +215,13 @@ declare_quantities! {
     sign NotNegative;
     @per_square_meter = 1.0; "/m2", "per_m2", ["per m2", "per square metre", "per square meter"];
     @per_square_foot = 1.0 / 0.092_903_04; "/ft2", "per_ft2", ["per ft2", "per square foot", "per sq ft"];
+
+    /// The price of a mass: dumping, steel.
+    mass_price::MassPrice, "price of a mass", <Z0 N1 Z0 Z0 P1>;
+    sign NotNegative;
+    @per_kilogram = 1.0; "/kg", "per_kg", ["per kg", "per kilogram"];
+    @per_ton = 1.0 / 907.184_74; "/ton", "per_ton", ["per ton", "per short ton"];
+    @per_tonne = 0.001; "/t", "per_t", ["per t", "per tonne"];
 }
 
 uom::system! {
@@ -254,6 +261,7 @@ uom::system! {
         mod money::Money,
         mod volume_price::VolumePrice,
         mod area_price::AreaPrice,
+        mod mass_price::MassPrice,
     }
 }
 

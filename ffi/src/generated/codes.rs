@@ -295,6 +295,9 @@ pub const OVS_PROFILE_LINE_UNKNOWN: c_int = 234;
 /// Status: the new floor was not surveyed over the plan edge of the old slab.
 pub const OVS_AS_BUILT_OUTLINE: c_int = 235;
 
+/// Status: two findings on the old slab cannot both be so.
+pub const OVS_FINDINGS_DISAGREE: c_int = 240;
+
 /// Status: a bonded overlay is figured over a sound slab only.
 pub const OVS_BOND_NEEDS_SOUND: c_int = 250;
 
@@ -486,6 +489,21 @@ pub const OVS_NOTE_SHOTS_OFF_PLAN: c_int = 98;
 
 /// Note: water was seen standing where the shots show none.
 pub const OVS_NOTE_PUDDLES_UNSEEN: c_int = 99;
+
+/// Note: a stop by name stands against a way.
+pub const OVS_NOTE_STOP_NAMED: c_int = 100;
+
+/// Note: findings that nobody gave could turn the verdict.
+pub const OVS_NOTE_FINDINGS_ASKED: c_int = 101;
+
+/// Note: findings were taken, not given.
+pub const OVS_NOTE_FINDINGS_TAKEN: c_int = 102;
+
+/// Note: a price is missing, so there is no total.
+pub const OVS_NOTE_PRICE_MISSING: c_int = 103;
+
+/// Note: ground is dug below the old slab.
+pub const OVS_NOTE_GROUND_DUG: c_int = 104;
 
 /// Note: the old slab is enough by itself: the practical least thickness governs.
 pub const OVS_NOTE_NO_OVERLAY_NEEDED: c_int = 110;

@@ -13,6 +13,8 @@ pub mod records;
 #[rustfmt::skip]
 pub mod survey;
 #[rustfmt::skip]
+pub mod condition;
+#[rustfmt::skip]
 pub mod grade;
 #[rustfmt::skip]
 pub mod marks;

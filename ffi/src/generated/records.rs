@@ -247,6 +247,129 @@ pub struct ovs_tin {
     _private: [u8; 0],
 }
 
+/// The field `words`: the findings given as words.
+pub const OVS_FINDINGS_WORDS: c_int = 0;
+
+/// The column `finding` of `words`: which finding.
+pub const OVS_FINDINGS_WORDS_FINDING: c_int = 0;
+
+/// The column `word` of `words`: its word.
+pub const OVS_FINDINGS_WORDS_WORD: c_int = 1;
+
+/// How many fields there are.
+pub const OVS_FINDINGS_FIELDS: c_int = 1;
+
+/// The word `crack_width`.
+pub const OVS_FINDINGS_WORDS_FINDING_CRACK_WIDTH: c_int = 0;
+
+/// The word `crack_movement`.
+pub const OVS_FINDINGS_WORDS_FINDING_CRACK_MOVEMENT: c_int = 1;
+
+/// The word `crack_pattern`.
+pub const OVS_FINDINGS_WORDS_FINDING_CRACK_PATTERN: c_int = 2;
+
+/// The word `bar_cracks`.
+pub const OVS_FINDINGS_WORDS_FINDING_BAR_CRACKS: c_int = 3;
+
+/// The word `step`.
+pub const OVS_FINDINGS_WORDS_FINDING_STEP: c_int = 4;
+
+/// The word `settlement`.
+pub const OVS_FINDINGS_WORDS_FINDING_SETTLEMENT: c_int = 5;
+
+/// The word `settlement_signs`.
+pub const OVS_FINDINGS_WORDS_FINDING_SETTLEMENT_SIGNS: c_int = 6;
+
+/// The word `heave`.
+pub const OVS_FINDINGS_WORDS_FINDING_HEAVE: c_int = 7;
+
+/// The word `rocking`.
+pub const OVS_FINDINGS_WORDS_FINDING_ROCKING: c_int = 8;
+
+/// The word `joints`.
+pub const OVS_FINDINGS_WORDS_FINDING_JOINTS: c_int = 9;
+
+/// The word `hollow`.
+pub const OVS_FINDINGS_WORDS_FINDING_HOLLOW: c_int = 10;
+
+/// The word `drum`.
+pub const OVS_FINDINGS_WORDS_FINDING_DRUM: c_int = 11;
+
+/// The word `strength`.
+pub const OVS_FINDINGS_WORDS_FINDING_STRENGTH: c_int = 12;
+
+/// The word `scaling`.
+pub const OVS_FINDINGS_WORDS_FINDING_SCALING: c_int = 13;
+
+/// The word `spalling`.
+pub const OVS_FINDINGS_WORDS_FINDING_SPALLING: c_int = 14;
+
+/// The word `popouts`.
+pub const OVS_FINDINGS_WORDS_FINDING_POPOUTS: c_int = 15;
+
+/// The word `durability_cracking`.
+pub const OVS_FINDINGS_WORDS_FINDING_DURABILITY_CRACKING: c_int = 16;
+
+/// The word `gel`.
+pub const OVS_FINDINGS_WORDS_FINDING_GEL: c_int = 17;
+
+/// The word `contamination`.
+pub const OVS_FINDINGS_WORDS_FINDING_CONTAMINATION: c_int = 18;
+
+/// The word `sealer`.
+pub const OVS_FINDINGS_WORDS_FINDING_SEALER: c_int = 19;
+
+/// The word `paint`.
+pub const OVS_FINDINGS_WORDS_FINDING_PAINT: c_int = 20;
+
+/// The word `covering`.
+pub const OVS_FINDINGS_WORDS_FINDING_COVERING: c_int = 21;
+
+/// The word `moisture`.
+pub const OVS_FINDINGS_WORDS_FINDING_MOISTURE: c_int = 22;
+
+/// The word `rests_on`.
+pub const OVS_FINDINGS_WORDS_FINDING_RESTS_ON: c_int = 23;
+
+/// The word `suspended`.
+pub const OVS_FINDINGS_WORDS_FINDING_SUSPENDED: c_int = 24;
+
+/// The word `below`.
+pub const OVS_FINDINGS_WORDS_FINDING_BELOW: c_int = 25;
+
+/// The word `heating_pipes`.
+pub const OVS_FINDINGS_WORDS_FINDING_HEATING_PIPES: c_int = 26;
+
+/// The word `tendons`.
+pub const OVS_FINDINGS_WORDS_FINDING_TENDONS: c_int = 27;
+
+/// The word `place`.
+pub const OVS_FINDINGS_WORDS_FINDING_PLACE: c_int = 28;
+
+/// The word `drainage`.
+pub const OVS_FINDINGS_WORDS_FINDING_DRAINAGE: c_int = 29;
+
+/// The word `old_thickness`.
+pub const OVS_FINDINGS_WORDS_FINDING_OLD_THICKNESS: c_int = 30;
+
+/// The word `wet_use`.
+pub const OVS_FINDINGS_WORDS_FINDING_WET_USE: c_int = 31;
+
+/// The word `load`.
+pub const OVS_FINDINGS_WORDS_FINDING_LOAD: c_int = 32;
+
+/// The word `agent`.
+pub const OVS_FINDINGS_WORDS_FINDING_AGENT: c_int = 33;
+
+/// The word `room`.
+pub const OVS_FINDINGS_WORDS_FINDING_ROOM: c_int = 34;
+
+/// What was found on the old slab and what is wanted of it; all of it may be left out.
+#[expect(non_camel_case_types, reason = "its name in C")]
+pub struct ovs_findings {
+    _private: [u8; 0],
+}
+
 /// The field `elevation` (ft or m): of one plane: its height at the origin of the axes.
 pub const OVS_FINISH_ELEVATION: c_int = 0;
 
@@ -1051,6 +1174,170 @@ pub unsafe extern "C" fn ovs_tin_free(
     tin: *mut ovs_tin,
 ) {
     unsafe { free(tin) }
+}
+
+pub(crate) static FINDINGS_TYPE: &RecordType = record_type(OPERATIONS, "findings");
+
+/// Every field that is a number, a count or a word, by its place; NaN for the others.
+///
+/// - `values`, `values_len`, out: as many as there is room for.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_findings_values_us(
+    findings: *const ovs_findings,
+    values: *mut f64,
+    values_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let values = Numbers::new("values", values, values_len);
+    unsafe { read::values(Holder::Record(FINDINGS_TYPE, Passed::new("findings", findings)), System::Us, values, Message::new(msg, msg_len)) }
+}
+
+/// Every field that is a number, a count or a word, by its place; NaN for the others.
+///
+/// - `values`, `values_len`, out: as many as there is room for.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_findings_values_si(
+    findings: *const ovs_findings,
+    values: *mut f64,
+    values_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let values = Numbers::new("values", values, values_len);
+    unsafe { read::values(Holder::Record(FINDINGS_TYPE, Passed::new("findings", findings)), System::Si, values, Message::new(msg, msg_len)) }
+}
+
+/// How many rows a field that is a table has.
+///
+/// - OVS_FINDINGS_WORDS: the findings given as words.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_findings_field_rows(
+    findings: *const ovs_findings,
+    field: c_int,
+    rows: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    unsafe { read::rows(Holder::Record(FINDINGS_TYPE, Passed::new("findings", findings)), field, rows, Message::new(msg, msg_len)) }
+}
+
+/// A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+///
+/// - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+/// - OVS_FINDINGS_WORDS_FINDING: which finding; 0 crack_width, 1 crack_movement, 2 crack_pattern, 3 bar_cracks, 4
+///   step, 5 settlement, 6 settlement_signs, 7 heave, 8 rocking, 9 joints, 10 hollow, 11 drum, 12 strength, 13
+///   scaling, 14 spalling, 15 popouts, 16 durability_cracking, 17 gel, 18 contamination, 19 sealer, 20 paint, 21
+///   covering, 22 moisture, 23 rests_on, 24 suspended, 25 below, 26 heating_pipes, 27 tendons, 28 place, 29
+///   drainage, 30 old_thickness, 31 wet_use, 32 load, 33 agent, 34 room.
+/// - OVS_FINDINGS_WORDS_WORD: its word.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_findings_field_column_us(
+    findings: *const ovs_findings,
+    field: c_int,
+    column: c_int,
+    cells: *mut f64,
+    cells_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let cells = Numbers::new("cells", cells, cells_len);
+    unsafe { read::column(Holder::Record(FINDINGS_TYPE, Passed::new("findings", findings)), field, column, System::Us, cells, Message::new(msg, msg_len)) }
+}
+
+/// A column of numbers, counts or words of a field that is a table; NaN for an empty cell.
+///
+/// - `cells`, `cells_len`, out: at least as many places as the table has rows, else OVS_BUFFER_SHORT.
+/// - OVS_FINDINGS_WORDS_FINDING: which finding; 0 crack_width, 1 crack_movement, 2 crack_pattern, 3 bar_cracks, 4
+///   step, 5 settlement, 6 settlement_signs, 7 heave, 8 rocking, 9 joints, 10 hollow, 11 drum, 12 strength, 13
+///   scaling, 14 spalling, 15 popouts, 16 durability_cracking, 17 gel, 18 contamination, 19 sealer, 20 paint, 21
+///   covering, 22 moisture, 23 rests_on, 24 suspended, 25 below, 26 heating_pipes, 27 tendons, 28 place, 29
+///   drainage, 30 old_thickness, 31 wet_use, 32 load, 33 agent, 34 room.
+/// - OVS_FINDINGS_WORDS_WORD: its word.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_findings_field_column_si(
+    findings: *const ovs_findings,
+    field: c_int,
+    column: c_int,
+    cells: *mut f64,
+    cells_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let cells = Numbers::new("cells", cells, cells_len);
+    unsafe { read::column(Holder::Record(FINDINGS_TYPE, Passed::new("findings", findings)), field, column, System::Si, cells, Message::new(msg, msg_len)) }
+}
+
+/// A text, or a word, of a field that is a table; OVS_EMPTY_CELL where that row has none.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_findings_field_column_text(
+    findings: *const ovs_findings,
+    field: c_int,
+    column: c_int,
+    row: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("text", text, text_len, needed);
+    unsafe { read::column_text(Holder::Record(FINDINGS_TYPE, Passed::new("findings", findings)), [field, column, row], out, Message::new(msg, msg_len)) }
+}
+
+/// Writes the record as JSON, from which it comes back the same to the bit.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_findings_to_json(
+    findings: *const ovs_findings,
+    json: *mut c_char,
+    json_len: c_int,
+    needed: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let out = TextOut::new("json", json, json_len, needed);
+    unsafe { read::to_json(FINDINGS_TYPE, Passed::new("findings", findings), out, Message::new(msg, msg_len)) }
+}
+
+/// Makes the record from its JSON; every quantity in it is a text with its unit.
+///
+/// - `status`, out: the status of the call; may be null.
+///
+/// Returns the record, or null.
+/// Example: { "measured_crack": "0.02 in", "measured_thickness": "4 in", "crack_movement": "still", "crack_pattern": "few", "step": "none", "settlement": "none", "heave": "none", "rocking": "none", "joints": "still", "hollow": "none", "strength": "rings", "contamination": "film", "moisture": "dry", "rests_on": "gravel", "below": "nothing", "place": "indoors", "load": "car" }
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_findings_from_json(
+    json: *const c_char,
+    json_len: c_int,
+    status: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_findings {
+    let text = TextIn::new("json", json, json_len);
+    unsafe { read::from_json(FINDINGS_TYPE, text, status, Message::new(msg, msg_len)) }
+}
+
+/// A result of an answer that is such a record, as a pointer of its own.
+///
+/// - `status`, out: the status of the call; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_answer_record_findings(
+    answer: *const ovs_answer,
+    result: c_int,
+    status: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_findings {
+    let answer = Passed::new("answer", answer);
+    unsafe { read::record(FINDINGS_TYPE, answer, result, status, Message::new(msg, msg_len)) }
+}
+
+/// Frees the record; null is nothing.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_findings_free(
+    findings: *mut ovs_findings,
+) {
+    unsafe { free(findings) }
 }
 
 pub(crate) static FINISH_TYPE: &RecordType = record_type(OPERATIONS, "finish");

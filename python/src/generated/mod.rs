@@ -1,6 +1,7 @@
 //! Functions and classes of every module: made from the table of operations by `tests/src/generate/python`; do not edit.
 
 pub(crate) mod survey;
+pub(crate) mod condition;
 pub(crate) mod grade;
 pub(crate) mod marks;
 pub(crate) mod overlay;
@@ -15,6 +16,7 @@ use pyo3::prelude::*;
 /// The scalar rows of every module.
 pub(crate) static SCALARS: &[&[&crate::scalars::ScalarRow]] = &[
     survey::SCALARS,
+    condition::SCALARS,
     grade::SCALARS,
     marks::SCALARS,
     overlay::SCALARS,
@@ -28,6 +30,7 @@ pub(crate) static SCALARS: &[&[&crate::scalars::ScalarRow]] = &[
 /// The rows with records of every module.
 pub(crate) static ANSWERS: &[&[&crate::answers::RecordRow]] = &[
     survey::ANSWERS,
+    condition::ANSWERS,
     grade::ANSWERS,
     marks::ANSWERS,
     overlay::ANSWERS,
@@ -41,6 +44,7 @@ pub(crate) static ANSWERS: &[&[&crate::answers::RecordRow]] = &[
 /// The classes of records of every module.
 pub(crate) static RECORDS: &[&[crate::records::RecordClass]] = &[
     survey::RECORDS,
+    condition::RECORDS,
     grade::RECORDS,
     marks::RECORDS,
     overlay::RECORDS,
@@ -54,6 +58,7 @@ pub(crate) static RECORDS: &[&[crate::records::RecordClass]] = &[
 /// Puts every function and class into the native module.
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     survey::register(module)?;
+    condition::register(module)?;
     grade::register(module)?;
     marks::register(module)?;
     overlay::register(module)?;

@@ -19,6 +19,7 @@ pub use solve::{DemandInput, SolveInput};
 pub use thin_zones::ThinZonesInput;
 
 use super::finish::FinishDemand;
+use crate::condition::FindingsInput;
 use crate::survey::clean_up::ChangeInput;
 use crate::survey::input::{LevelInput, OutlineInput};
 use crate::survey::low_spots::EdgesInput;
@@ -37,6 +38,9 @@ pub struct Job {
     pub schema_version: u32,
     /// What the job is.
     pub job: AboutInput,
+    /// What was found on the old slab: whether it may stay.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub old_slab: Option<FindingsInput>,
     /// The plan edge of the work. It may be left out, together with the heights, where a survey is handed over with the job.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub outline: Option<OutlineInput>,

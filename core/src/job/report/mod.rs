@@ -7,6 +7,7 @@ mod look_again;
 mod measure;
 mod money;
 mod old_floor;
+mod old_slab;
 mod order;
 mod places;
 mod said;
@@ -27,6 +28,7 @@ pub use look_again::{GoverningReport, LookAgain, SuspectReport};
 pub use measure::{Measure, PlaceReport};
 pub use money::Amount;
 pub use old_floor::{LevelReport, OldFloor};
+pub use old_slab::{AskReport, OldSlabReport, ReasonReport, StopReport, WayReport};
 pub use order::{OrderLine, OrderReport};
 pub use places::{SectionReport, StationReport, ZoneReport};
 pub use said::{SaidBasis, SaidNote, TakenReport};
@@ -46,6 +48,8 @@ pub struct Report {
     pub schema_version: u32,
     /// The name of the job.
     pub name: String,
+    /// Whether the old slab may stay, where the job says what was found on it.
+    pub old_slab: Option<OldSlabReport>,
     /// The old floor.
     pub old_floor: OldFloor,
     /// The level: where the rod stood, and how the book closes; none where elevations were given.

@@ -10,6 +10,7 @@ mod fits;
 mod flatness;
 mod look_again;
 mod old_floor;
+mod old_slab;
 mod order;
 pub(super) mod places;
 mod solved;
@@ -21,6 +22,7 @@ mod thin_zones;
 mod water;
 
 use self::old_floor::{level_report, old_floor};
+use self::old_slab::OldSlab;
 use super::finish::Made;
 use super::heights::Heights;
 use super::input::Job;
@@ -29,6 +31,7 @@ use super::solve::Solution;
 use super::taken::taken;
 use crate::basis::BasisId;
 use crate::caution::Caution;
+use crate::condition::Take;
 use crate::failure::{Failure, Result};
 use crate::grade::thickness::Thickness;
 use crate::note::{Note, NoteCode};
@@ -92,6 +95,7 @@ impl Job {
         let (zones, zone_notes) = self.zone_reports(survey, &made.finish, depth)?;
         let (sections, section_notes) = self.section_reports(survey, &made.finish, heights)?;
         let (thin_zones, thin_notes) = self.thin_zones_report(survey, &made.finish, &fits)?;
+        let old_slab = self.old_slab(thickness.least.thickness)?;
         let order = self.order_for(thickness.fill)?;
         let facts = survey.facts();
         let rounding = solution.map_or_else(|| Volume::from_base(0.0), Solution::rounding);
@@ -105,6 +109,7 @@ impl Job {
         Ok(Report {
             schema_version: super::input::SCHEMA_VERSION,
             name: self.job.name.clone(),
+            old_slab: old_slab.as_ref().map(OldSlab::report),
             old_floor: old_floor(survey, &facts),
             level: level_report(survey, heights),
             conflict: solution.and_then(Solution::conflict_report),
@@ -121,20 +126,30 @@ impl Job {
             order: self.order_report(&order, thickness.fill),
             rounding: self.rounding_report(survey, made, heights, thickness.net)?,
             as_built,
-            taken: taken(self, survey, &facts, order.net, rounding),
+            taken: taken(self, survey, &facts, order.net, rounding)
+                .into_iter()
+                .chain(old_slab.iter().flat_map(OldSlab::taken))
+                .collect(),
             notes: notes.iter().map(SaidNote::from).collect(),
-            basis: self.bases(&built_bases),
-            not_answered: self.not_answered(),
-            cautions: [Caution::Silica, Caution::Caustic, Caution::LocalCode]
-                .map(|c| c.text().to_owned())
-                .to_vec(),
+            basis: self
+                .bases(&built_bases)
+                .into_iter()
+                .chain(old_slab.iter().flat_map(OldSlab::bases))
+                .collect(),
+            not_answered: self.not_answered(old_slab.as_ref()),
+            cautions: cautions(old_slab.as_ref()),
         })
     }
 
-    fn not_answered(&self) -> Vec<String> {
+    fn not_answered(&self, old_slab: Option<&OldSlab>) -> Vec<String> {
         let priced = self.prices.as_ref().is_some_and(|prices| prices.concrete.is_some());
         let price = if priced { "the price beyond what is priced here" } else { "the price" };
-        ["whether the old slab may stay", "joints", "the day", price].map(str::to_owned).to_vec()
+        let verdict = match old_slab.map(|slab| slab.verdict.take) {
+            None => Some("whether the old slab may stay"),
+            Some(Take::FindOut) => Some("whether the old slab may stay, before what is asked is found out"),
+            Some(_) => None,
+        };
+        verdict.into_iter().chain(["joints", "the day", price]).map(str::to_owned).collect()
     }
 
     fn own_notes(&self, fall: &FallReport, made: &Made, order: &Order) -> Vec<Note> {
@@ -184,6 +199,13 @@ impl Job {
         about.extend(built.iter().map(|(about, basis)| (about.as_str(), *basis)));
         about.into_iter().map(said).collect()
     }
+}
+
+/// What can hurt: the old slab's own cautions first.
+fn cautions(old_slab: Option<&OldSlab>) -> Vec<String> {
+    let of_slab = old_slab.iter().flat_map(|slab| slab.verdict.cautions.iter().copied());
+    let always = [Caution::Silica, Caution::Caustic, Caution::LocalCode];
+    of_slab.chain(always).map(|caution| caution.text().to_owned()).collect()
 }
 
 /// Rounding by less than this is not told, in metres: 1/32 in.

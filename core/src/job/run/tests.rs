@@ -74,3 +74,64 @@ fn a_hump_that_is_ground_off_fixes_no_height() {
     let ground = governing(bay);
     assert!(!ground.is_empty() && ground != ["D4"], "{ground:?}");
 }
+
+const PATIO: &str = include_str!("../../../../examples/settled_patio.toml");
+
+/// A job without what was found on its old slab.
+fn not_judged(job: &str) -> String {
+    let from = job.find("[old_slab]").unwrap();
+    let to = from + job[from..].find("\n\n").unwrap();
+    format!("{}{}", &job[..from], &job[to..])
+}
+
+#[test]
+fn a_sound_old_slab_stays_and_the_report_says_why() {
+    let report = Job::read(RODS).unwrap().report().unwrap();
+    let text = report.to_text();
+    let slab = report.old_slab.unwrap();
+    assert_eq!(slab.take, "unbonded");
+    assert!(text.contains("OLD SLAB    The old slab may stay: pour over it unbonded.\n"), "{text}");
+    assert!(text.contains("sheet, felt or wax cure"), "{text}");
+    assert!(!report.not_answered.iter().any(|what| what.contains("may stay")), "{text}");
+    assert!(report.taken.iter().any(|taken| taken.what == "room for an overlay"), "{text}");
+    assert!(report.basis.iter().any(|basis| basis.about == "old slab" && basis.basis == "breaker_and_base"));
+    let silent = Job::read(&not_judged(RODS)).unwrap().report().unwrap();
+    assert_eq!(silent.old_slab, None);
+    assert!(silent.not_answered.contains(&"whether the old slab may stay".to_owned()));
+    assert_eq!(silent.thickness, report.thickness);
+}
+
+#[test]
+fn the_patio_in_frost_is_bonded_to_or_broken_out() {
+    let report = Job::read(PATIO).unwrap().report().unwrap();
+    let text = report.to_text();
+    let slab = report.old_slab.unwrap();
+    assert_eq!(slab.take, "bonded");
+    let standing = |way: &str| slab.ways.iter().find(|found| found.way == way).unwrap().standing.clone();
+    assert_eq!(standing("unbonded"), "refused");
+    assert_eq!(standing("break_out_whole"), "allowed");
+    assert!(slab.stops.iter().any(|stop| stop.rule == "frost_under_sheet" && stop.closes == ["unbonded"]));
+    assert!(text.contains("Saw round the hollow spots, break out to sound concrete, patch."), "{text}");
+}
+
+#[test]
+fn a_slab_that_spans_is_told_no_thickness() {
+    let job = RODS.replace("rests_on = \"gravel\"", "rests_on = \"framing\"");
+    let report = Job::read(&job).unwrap().report().unwrap();
+    let text = report.to_text();
+    let slab = report.old_slab.unwrap();
+    assert!(slab.spans && slab.take == "stop", "{text}");
+    assert!(text.lines().nth(1).unwrap().starts_with("STOP        It rests on framing"), "{text}");
+    for label in ["THICKNESS", "ORDER", "Least", "Thinnest"] {
+        assert!(!text.contains(label), "{label} in {text}");
+    }
+    assert!(report.cautions.iter().any(|caution| caution.contains("engineer's figures")), "{text}");
+}
+
+#[test]
+fn findings_are_refused_at_their_own_key() {
+    let job =
+        RODS.replace("crack_width = \"hairline\"", "crack_width = \"none\"\nmeasured_crack = \"1/8 in\"");
+    let failure = Job::read(&job).unwrap().report().unwrap_err();
+    assert_eq!((failure.code, failure.path.as_str()), (Code::Contradiction, "old_slab.measured_crack"));
+}

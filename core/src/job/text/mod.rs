@@ -3,6 +3,7 @@
 mod as_built;
 mod conflict;
 mod look_again;
+mod old_slab;
 mod order;
 mod places;
 mod solved;
@@ -26,6 +27,13 @@ impl Report {
         let floor = &self.old_floor;
         let [wide, long] = &floor.size;
         page.heading(&format!("{}: {} x {}, {}", self.name, wide.text, long.text, floor.area.text));
+        old_slab::old_slab(&mut page, self);
+        if self.old_slab.as_ref().is_some_and(|slab| slab.spans) {
+            surface::old_floor(&mut page, self);
+            page.section("NEW FLOOR", "No height, thickness or order is told for a slab that spans free.");
+            page.section("CARE", &self.cautions.join(" "));
+            return page.text;
+        }
         conflict::conflict(&mut page, self);
         surface::old_floor(&mut page, self);
         water::clean_up(&mut page, self);

@@ -1,0 +1,7 @@
+//! Tests of the verdict.
+
+mod golden;
+mod hand;
+mod laws;
+mod support;
+mod tear_out;
