@@ -1,7 +1,7 @@
 //! What the rows of the verdict give.
 
 use crate::condition::rule::{Standing, Way};
-use crate::condition::{Ask, Reason, Take, TakenFinding, Verdict};
+use crate::condition::{Ask, Finding, Reason, Take, TakenFinding, Verdict};
 use crate::note::{Note, NoteCode};
 use crate::operation::{Answer, Choice, Column, Columns, Kind, Port, TableType, Value};
 use crate::port;
@@ -162,14 +162,14 @@ fn work(verdict: &Verdict) -> Value {
 }
 
 fn asks(rows: &[Ask]) -> Value {
-    let joined = |ask: &Ask, of: fn(crate::condition::Finding) -> &'static str, by: &str| {
+    let joined = |ask: &Ask, of: fn(Finding) -> &'static str, by: &str| {
         ask.findings.iter().map(|&finding| of(finding)).collect::<Vec<_>>().join(by)
     };
     table(
         rows.len(),
         vec![
-            texts(rows.iter().map(|ask| joined(ask, |finding| finding.name(), ", "))),
-            texts(rows.iter().map(|ask| joined(ask, |finding| finding.ask(), "; "))),
+            texts(rows.iter().map(|ask| joined(ask, Finding::name, ", "))),
+            texts(rows.iter().map(|ask| joined(ask, Finding::ask, "; "))),
             texts(rows.iter().map(turns)),
             Column::Choices(rows.iter().map(|ask| Some(usize::from(ask.taken))).collect()),
         ],
