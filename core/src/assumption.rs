@@ -73,6 +73,18 @@ pub const RAIL_OFFSET: Assumption<Length> =
 /// How far the benchmark may read off on the morning of the pour.
 pub const BENCHMARK_OFF: Assumption<Length> =
     Assumption::new("1/4 in", 0.25 * INCH, "more is no reading error, common practice, no source");
+/// How high a wave of the surface is, from crest to trough.
+pub const WAVE_HEIGHT: Assumption<Length> =
+    Assumption::new("3/16 in", 0.1875 * INCH, "what hand screeding can leave over 4 ft");
+/// How long a wave of the surface is, from crest to crest.
+pub const WAVE_LENGTH: Assumption<Length> =
+    Assumption::new("4 ft", 48.0 * INCH, "what hand screeding can leave 3/16 in over");
+/// How much of the rain runs off concrete.
+pub const RUNOFF: Assumption<Ratio> =
+    Assumption::new("95 %", 0.95, "the most that textbooks give for concrete, on the safe side");
+/// How far from a door the ground should fall away.
+pub const AWAY_OVER: Assumption<Length> =
+    Assumption::new("10 ft", 120.0 * INCH, "the rule for ground by buildings");
 
 /// The thickness of an old slab.
 pub const OLD_SLAB: Assumption<Length> =
@@ -121,5 +133,9 @@ mod tests {
         says_its_value(BULKING);
         says_its_value(BASE_LOOSE);
         says_its_value(BOX_WEIGHT);
+        says_its_value(WAVE_HEIGHT);
+        says_its_value(WAVE_LENGTH);
+        says_its_value(RUNOFF);
+        says_its_value(AWAY_OVER);
     }
 }

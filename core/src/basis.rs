@@ -99,6 +99,32 @@ bases! {
         published("International Residential Code", "2015-2021", "R401.3, impervious surfaces within 10 ft", Seen::Quoted),
         "at least 2 % away from a building";
     FallGiven, "fall_given", Kind::ProjectSpecification, "the least fall that was given";
+    FallWashed, "fall_washed", Kind::CommonPractice, "at least 1/4 in per ft where a floor is washed down";
+    WaveAsScreeded, "wave_as_screeded", Kind::CommonPractice, "hand screeding can leave waves of 3/16 in over 4 ft";
+    RationalMethod, "rational_method",
+        published("Hydrology textbooks, rational method (Kuichling 1889)", "any", "Q = C i A; C of concrete 0.8 to 0.95", Seen::Memory),
+        "runoff = coefficient x rain intensity x area";
+    DrivewayTexas, "driveway_texas",
+        published("TxDOT Roadway Design Manual, driveway guidelines", "any", "section 4, profiles, private residential", Seen::Read),
+        "a change of grade of at most 3 % with at least 11 ft between breaks suits most vehicles";
+    DrivewayMarylandUsual, "driveway_maryland_usual",
+        published("Maryland COMAR 11.04.05.05", "any", "driveway grades", Seen::Read), "a change of grade of 5 % is normal";
+    DrivewayMaryland, "driveway_maryland",
+        published("Maryland COMAR 11.04.05.05", "any", "driveway grades", Seen::Read), "a change of grade of at most 8 %";
+    DrivewayMinnesota, "driveway_minnesota",
+        published("County highway access rule in the records of the City of Ramsey, Minnesota", "any", "driveway grades, other than commercial", Seen::Read),
+        "a driveway of at most 15 %";
+    AccessibleWalk, "accessible_walk",
+        published("ADA Standards for Accessible Design", "2010", "403.3, walking surfaces", Seen::Memory), "a walk of at most 1:20";
+    AccessibleRamp, "accessible_ramp",
+        published("ADA Standards for Accessible Design", "2010", "405.2, ramps", Seen::Memory), "a ramp of at most 1:12";
+    AccessibleStep, "accessible_step",
+        published("ADA Standards for Accessible Design", "2010", "303, changes in level", Seen::Memory),
+        "a step of at most 1/4 in upright, 1/2 in where it is bevelled 1:2";
+    DoorStep, "door_step",
+        published("International Residential Code", "2015-2021", "R311.7.5.1, risers", Seen::Read), "a step of at most 7-3/4 in";
+    DoorRebate, "door_rebate", Kind::CommonPractice,
+        "the outside lies 1/2 to 1 in below the floor at the line where a door seals; more is a bump for wheels";
     FallInPractice, "fall_in_practice", Kind::CommonPractice, "2 in over 20 to 24 ft towards a door, as floors are often given";
     ThicknessMargin, "thickness_margin", Kind::CommonPractice,
         "3/8 in over the least thickness, from reading 1/8, texture 3/16 and strike-off 3/16 in";

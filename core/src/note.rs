@@ -77,6 +77,12 @@ notes! {
     ChecksExtended = 72, "CHECKS_EXTENDED", "the height over the old slab is a guess at marks beyond the shots";
     MarksWithoutLevel = 73, "MARKS_WITHOUT_LEVEL", "marks have neither a rod nor a distance below a line";
     BenchmarkOff = 74, "BENCHMARK_OFF", "the benchmark does not read as it should: do not pour";
+    WaterHeld = 75, "WATER_HELD", "some of the water of the finish finds no outlet";
+    FallTooLittle = 76, "FALL_TOO_LITTLE", "part of the finish falls less than it should";
+    WrongWay = 77, "WRONG_WAY", "part of the finish falls away from what it is said to fall to";
+    PuddlesLeft = 78, "PUDDLES_LEFT", "a wave of the surface can hold water at this fall";
+    ProfileEndsShort = 85, "PROFILE_ENDS_SHORT", "the ground outside is not known as far out as it should fall away";
+    FloorTooLow = 86, "FLOOR_TOO_LOW", "the floor is too low for water to fall away from the door as wanted";
     PerfectLine = 90, "PERFECT_LINE", "a profile without any deviation has no finite number of flatness or levelness";
     ProfileMetric = 91, "PROFILE_METRIC", "readings 300 mm apart flatter the floor under the constant for 12 in";
     ReadingsTooFew = 92, "READINGS_TOO_FEW", "a line or a section has fewer readings than the standard judges by";

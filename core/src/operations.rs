@@ -1,7 +1,7 @@
 //! The table: every public operation, gathered from beside its module.
 
 use crate::operation::{Kind, Operation, RecordType};
-use crate::{asbuilt, condition, grade, job, marks, order, overlay, survey};
+use crate::{asbuilt, clearance, condition, grade, job, marks, order, overlay, survey};
 
 /// Every operation, in the order of the job.
 pub static OPERATIONS: &[&Operation] = &[
@@ -107,6 +107,13 @@ pub static OPERATIONS: &[&Operation] = &[
     &overlay::operations::CURLING_STRESS,
     &overlay::operations::TWO_LAYERS,
     &overlay::operations::ADDED_WEIGHT,
+    &grade::operations::DRAINAGE,
+    &grade::operations::PUDDLE_FALL,
+    &grade::operations::PUDDLE_DEPTH,
+    &grade::operations::RUNOFF,
+    &clearance::operations::APPROACH,
+    &clearance::operations::CREST_CLEARANCE,
+    &clearance::operations::SAG_BREAK,
     &order::operations::BLOCK,
     &order::operations::PRISMOID,
     &order::operations::TRUCKS,

@@ -141,6 +141,13 @@ OPERATIONS = (
     ("ovsCondition", "condition"),
     ("ovsConditionQuick", "condition_quick"),
     ("ovsTearOut", "tear_out"),
+    ("ovsDrainage", "drainage"),
+    ("ovsPuddleFall", "puddle_fall"),
+    ("ovsPuddleDepth", "puddle_depth"),
+    ("ovsRunoff", "runoff"),
+    ("ovsApproach", "approach"),
+    ("ovsCrestClearance", "crest_clearance"),
+    ("ovsSagBreak", "sag_break"),
 )
 SYSTEMS = ("us", "si")
 

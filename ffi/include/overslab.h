@@ -520,6 +520,36 @@
 #define OVS_PADS_TOO_FAR 192
 
 /**
+ * Status: the way of water over the finish was lost to rounding.
+ */
+#define OVS_FLOW_LOST 200
+
+/**
+ * Status: the ground outside a door is known at fewer than two places.
+ */
+#define OVS_APPROACH_SHORT 220
+
+/**
+ * Status: the ground outside is not known at the door itself.
+ */
+#define OVS_APPROACH_START 221
+
+/**
+ * Status: the places outside a door do not run outwards from it.
+ */
+#define OVS_APPROACH_UNSORTED 222
+
+/**
+ * Status: a new approach meets the ground where that is not known.
+ */
+#define OVS_TIE_IN_BEYOND 223
+
+/**
+ * Status: nothing says how high the floor is at the door.
+ */
+#define OVS_DOOR_UNKNOWN 224
+
+/**
  * Status: profile readings stand neither 12 in nor 300 mm apart.
  */
 #define OVS_PROFILE_SPACING 230
@@ -823,6 +853,36 @@
  * Note: the benchmark does not read as it should: do not pour.
  */
 #define OVS_NOTE_BENCHMARK_OFF 74
+
+/**
+ * Note: some of the water of the finish finds no outlet.
+ */
+#define OVS_NOTE_WATER_HELD 75
+
+/**
+ * Note: part of the finish falls less than it should.
+ */
+#define OVS_NOTE_FALL_TOO_LITTLE 76
+
+/**
+ * Note: part of the finish falls away from what it is said to fall to.
+ */
+#define OVS_NOTE_WRONG_WAY 77
+
+/**
+ * Note: a wave of the surface can hold water at this fall.
+ */
+#define OVS_NOTE_PUDDLES_LEFT 78
+
+/**
+ * Note: the ground outside is not known as far out as it should fall away.
+ */
+#define OVS_NOTE_PROFILE_ENDS_SHORT 85
+
+/**
+ * Note: the floor is too low for water to fall away from the door as wanted.
+ */
+#define OVS_NOTE_FLOOR_TOO_LOW 86
 
 /**
  * Note: a profile without any deviation has no finite number of flatness or levelness.
@@ -6466,6 +6526,476 @@
 #define OVS_DRAIN_PLACE_ENDED_CAP 1
 
 /**
+ * The result `judged`: whether every facet falls enough, the right way, to an outlet.
+ */
+#define OVS_DRAINAGE_JUDGED 0
+
+/**
+ * The result `least` (in/ft or %): the least fall that is wanted.
+ */
+#define OVS_DRAINAGE_LEAST 1
+
+/**
+ * The result `least_found` (in/ft or %): the least fall of any facet.
+ */
+#define OVS_DRAINAGE_LEAST_FOUND 2
+
+/**
+ * The result `drained` (ft2 or m2): area whose water leaves.
+ */
+#define OVS_DRAINAGE_DRAINED 3
+
+/**
+ * The result `held` (ft2 or m2): area whose water finds no outlet.
+ */
+#define OVS_DRAINAGE_HELD 4
+
+/**
+ * The result `puddles`: whether the stated wave can hold water.
+ */
+#define OVS_DRAINAGE_PUDDLES 5
+
+/**
+ * The result `puddle` (in or mm): the deepest that it holds on any facet.
+ */
+#define OVS_DRAINAGE_PUDDLE 6
+
+/**
+ * The result `facets`: the facets.
+ */
+#define OVS_DRAINAGE_FACETS 7
+
+/**
+ * The column `facet` of `facets`: its number.
+ */
+#define OVS_DRAINAGE_FACETS_FACET 0
+
+/**
+ * The column `name` of `facets`: what it is called; none for one plane.
+ */
+#define OVS_DRAINAGE_FACETS_NAME 1
+
+/**
+ * The column `area` of `facets` (ft2 or m2): its area within the work.
+ */
+#define OVS_DRAINAGE_FACETS_AREA 2
+
+/**
+ * The column `fall` of `facets` (in/ft or %): its steepest fall.
+ */
+#define OVS_DRAINAGE_FACETS_FALL 3
+
+/**
+ * The column `down_x` of `facets` (1): downhill as a unit vector, to the right; none where level.
+ */
+#define OVS_DRAINAGE_FACETS_DOWN_X 4
+
+/**
+ * The column `down_y` of `facets` (1): the same, to the back.
+ */
+#define OVS_DRAINAGE_FACETS_DOWN_Y 5
+
+/**
+ * The column `toward` of `facets`: the edges it falls towards.
+ */
+#define OVS_DRAINAGE_FACETS_TOWARD 6
+
+/**
+ * The column `ends` of `facets`: where most of its water ends.
+ */
+#define OVS_DRAINAGE_FACETS_ENDS 7
+
+/**
+ * The column `course` of `facets`: where its water goes.
+ */
+#define OVS_DRAINAGE_FACETS_COURSE 8
+
+/**
+ * The column `judged` of `facets`: whether it falls enough, the right way, to an outlet.
+ */
+#define OVS_DRAINAGE_FACETS_JUDGED 9
+
+/**
+ * The column `puddle` of `facets` (in or mm): how deep the stated wave can hold water on it.
+ */
+#define OVS_DRAINAGE_FACETS_PUDDLE 10
+
+/**
+ * The result `catchments`: what drains to each end.
+ */
+#define OVS_DRAINAGE_CATCHMENTS 8
+
+/**
+ * The column `catchment` of `catchments`: its number.
+ */
+#define OVS_DRAINAGE_CATCHMENTS_CATCHMENT 0
+
+/**
+ * The column `end` of `catchments`: what becomes of its water.
+ */
+#define OVS_DRAINAGE_CATCHMENTS_END 1
+
+/**
+ * The column `name` of `catchments`: the edge, the drain, the wall or the level ground.
+ */
+#define OVS_DRAINAGE_CATCHMENTS_NAME 2
+
+/**
+ * The column `area` of `catchments` (ft2 or m2): its area.
+ */
+#define OVS_DRAINAGE_CATCHMENTS_AREA 3
+
+/**
+ * The column `longest` of `catchments` (ft or m): the longest way of water in it, in plan.
+ */
+#define OVS_DRAINAGE_CATCHMENTS_LONGEST 4
+
+/**
+ * The column `farthest_x` of `catchments` (ft or m): where that starts, from the left.
+ */
+#define OVS_DRAINAGE_CATCHMENTS_FARTHEST_X 5
+
+/**
+ * The column `farthest_y` of `catchments` (ft or m): where that starts, from the front.
+ */
+#define OVS_DRAINAGE_CATCHMENTS_FARTHEST_Y 6
+
+/**
+ * The column `flow` of `catchments` (gal/min or L/s): the rain that comes there; none where no rain was given.
+ */
+#define OVS_DRAINAGE_CATCHMENTS_FLOW 7
+
+/**
+ * The result `catchment_corners`: the corners of the polygons of the catchments.
+ */
+#define OVS_DRAINAGE_CATCHMENT_CORNERS 9
+
+/**
+ * The column `catchment` of `catchment_corners`: the number of the catchment.
+ */
+#define OVS_DRAINAGE_CATCHMENT_CORNERS_CATCHMENT 0
+
+/**
+ * The column `part` of `catchment_corners`: the number of the connected part, over all catchments.
+ */
+#define OVS_DRAINAGE_CATCHMENT_CORNERS_PART 1
+
+/**
+ * The column `ring` of `catchment_corners`: 1 is the outer ring, counter-clockwise; others are holes, clockwise.
+ */
+#define OVS_DRAINAGE_CATCHMENT_CORNERS_RING 2
+
+/**
+ * The column `x` of `catchment_corners` (ft or m): from the left.
+ */
+#define OVS_DRAINAGE_CATCHMENT_CORNERS_X 3
+
+/**
+ * The column `y` of `catchment_corners` (ft or m): from the front.
+ */
+#define OVS_DRAINAGE_CATCHMENT_CORNERS_Y 4
+
+/**
+ * The result `faults`: the parts that drain badly.
+ */
+#define OVS_DRAINAGE_FAULTS 10
+
+/**
+ * The column `part` of `faults`: its number.
+ */
+#define OVS_DRAINAGE_FAULTS_PART 0
+
+/**
+ * The column `facet` of `faults`: the number of its facet.
+ */
+#define OVS_DRAINAGE_FAULTS_FACET 1
+
+/**
+ * The column `fault` of `faults`: what is wrong.
+ */
+#define OVS_DRAINAGE_FAULTS_FAULT 2
+
+/**
+ * The column `area` of `faults` (ft2 or m2): its area.
+ */
+#define OVS_DRAINAGE_FAULTS_AREA 3
+
+/**
+ * The result `fault_corners`: the corners of their polygons.
+ */
+#define OVS_DRAINAGE_FAULT_CORNERS 11
+
+/**
+ * The column `part` of `fault_corners`: the number of the part.
+ */
+#define OVS_DRAINAGE_FAULT_CORNERS_PART 0
+
+/**
+ * The column `ring` of `fault_corners`: 1 is the outer ring, counter-clockwise; others are holes, clockwise.
+ */
+#define OVS_DRAINAGE_FAULT_CORNERS_RING 1
+
+/**
+ * The column `x` of `fault_corners` (ft or m): from the left.
+ */
+#define OVS_DRAINAGE_FAULT_CORNERS_X 2
+
+/**
+ * The column `y` of `fault_corners` (ft or m): from the front.
+ */
+#define OVS_DRAINAGE_FAULT_CORNERS_Y 3
+
+/**
+ * The result `paths`: ways of water.
+ */
+#define OVS_DRAINAGE_PATHS 12
+
+/**
+ * The column `path` of `paths`: its number.
+ */
+#define OVS_DRAINAGE_PATHS_PATH 0
+
+/**
+ * The column `start` of `paths`: what it starts from.
+ */
+#define OVS_DRAINAGE_PATHS_START 1
+
+/**
+ * The column `length` of `paths` (ft or m): how long it is in plan.
+ */
+#define OVS_DRAINAGE_PATHS_LENGTH 2
+
+/**
+ * The column `drop` of `paths` (in or mm): how far it falls.
+ */
+#define OVS_DRAINAGE_PATHS_DROP 3
+
+/**
+ * The column `mean_fall` of `paths` (in/ft or %): its drop over its length; none where it has none.
+ */
+#define OVS_DRAINAGE_PATHS_MEAN_FALL 4
+
+/**
+ * The column `end` of `paths`: what becomes of the water.
+ */
+#define OVS_DRAINAGE_PATHS_END 5
+
+/**
+ * The column `name` of `paths`: the edge, the drain, the wall or the level ground.
+ */
+#define OVS_DRAINAGE_PATHS_NAME 6
+
+/**
+ * The result `path_places`: the places on them.
+ */
+#define OVS_DRAINAGE_PATH_PLACES 13
+
+/**
+ * The column `path` of `path_places`: the number of the way.
+ */
+#define OVS_DRAINAGE_PATH_PLACES_PATH 0
+
+/**
+ * The column `x` of `path_places` (ft or m): from the left.
+ */
+#define OVS_DRAINAGE_PATH_PLACES_X 1
+
+/**
+ * The column `y` of `path_places` (ft or m): from the front.
+ */
+#define OVS_DRAINAGE_PATH_PLACES_Y 2
+
+/**
+ * The column `elevation` of `path_places` (ft or m): how high the finish is there.
+ */
+#define OVS_DRAINAGE_PATH_PLACES_ELEVATION 3
+
+/**
+ * How many results there are.
+ */
+#define OVS_DRAINAGE_RESULTS 14
+
+/**
+ * The word `open`.
+ */
+#define OVS_DRAINAGE_EDGES_STATE_OPEN 0
+
+/**
+ * The word `walled`.
+ */
+#define OVS_DRAINAGE_EDGES_STATE_WALLED 1
+
+/**
+ * The word `drained`.
+ */
+#define OVS_DRAINAGE_EDGES_STATE_DRAINED 2
+
+/**
+ * The word `trowelled`.
+ */
+#define OVS_DRAINAGE_SURFACE_TROWELLED 0
+
+/**
+ * The word `broomed`.
+ */
+#define OVS_DRAINAGE_SURFACE_BROOMED 1
+
+/**
+ * The word `washed`.
+ */
+#define OVS_DRAINAGE_SURFACE_WASHED 2
+
+/**
+ * The word `outdoors`.
+ */
+#define OVS_DRAINAGE_SURFACE_OUTDOORS 3
+
+/**
+ * The word `pass`.
+ */
+#define OVS_DRAINAGE_JUDGED_PASS 0
+
+/**
+ * The word `fail`.
+ */
+#define OVS_DRAINAGE_JUDGED_FAIL 1
+
+/**
+ * The word `confirm locally`.
+ */
+#define OVS_DRAINAGE_JUDGED_CONFIRM_LOCALLY 2
+
+/**
+ * The word `drains`.
+ */
+#define OVS_DRAINAGE_PUDDLES_DRAINS 0
+
+/**
+ * The word `can stay`.
+ */
+#define OVS_DRAINAGE_PUDDLES_CAN_STAY 1
+
+/**
+ * The word `to an outlet`.
+ */
+#define OVS_DRAINAGE_FACETS_COURSE_TO_AN_OUTLET 0
+
+/**
+ * The word `wrong way`.
+ */
+#define OVS_DRAINAGE_FACETS_COURSE_WRONG_WAY 1
+
+/**
+ * The word `held`.
+ */
+#define OVS_DRAINAGE_FACETS_COURSE_HELD 2
+
+/**
+ * The word `level`.
+ */
+#define OVS_DRAINAGE_FACETS_COURSE_LEVEL 3
+
+/**
+ * The word `pass`.
+ */
+#define OVS_DRAINAGE_FACETS_JUDGED_PASS 0
+
+/**
+ * The word `fail`.
+ */
+#define OVS_DRAINAGE_FACETS_JUDGED_FAIL 1
+
+/**
+ * The word `confirm locally`.
+ */
+#define OVS_DRAINAGE_FACETS_JUDGED_CONFIRM_LOCALLY 2
+
+/**
+ * The word `edge`.
+ */
+#define OVS_DRAINAGE_CATCHMENTS_END_EDGE 0
+
+/**
+ * The word `drain`.
+ */
+#define OVS_DRAINAGE_CATCHMENTS_END_DRAIN 1
+
+/**
+ * The word `wall`.
+ */
+#define OVS_DRAINAGE_CATCHMENTS_END_WALL 2
+
+/**
+ * The word `low spot`.
+ */
+#define OVS_DRAINAGE_CATCHMENTS_END_LOW_SPOT 3
+
+/**
+ * The word `level`.
+ */
+#define OVS_DRAINAGE_CATCHMENTS_END_LEVEL 4
+
+/**
+ * The word `too little`.
+ */
+#define OVS_DRAINAGE_FAULTS_FAULT_TOO_LITTLE 0
+
+/**
+ * The word `wrong way`.
+ */
+#define OVS_DRAINAGE_FAULTS_FAULT_WRONG_WAY 1
+
+/**
+ * The word `held`.
+ */
+#define OVS_DRAINAGE_FAULTS_FAULT_HELD 2
+
+/**
+ * The word `level`.
+ */
+#define OVS_DRAINAGE_FAULTS_FAULT_LEVEL 3
+
+/**
+ * The word `given`.
+ */
+#define OVS_DRAINAGE_PATHS_START_GIVEN 0
+
+/**
+ * The word `corner`.
+ */
+#define OVS_DRAINAGE_PATHS_START_CORNER 1
+
+/**
+ * The word `farthest`.
+ */
+#define OVS_DRAINAGE_PATHS_START_FARTHEST 2
+
+/**
+ * The word `edge`.
+ */
+#define OVS_DRAINAGE_PATHS_END_EDGE 0
+
+/**
+ * The word `drain`.
+ */
+#define OVS_DRAINAGE_PATHS_END_DRAIN 1
+
+/**
+ * The word `wall`.
+ */
+#define OVS_DRAINAGE_PATHS_END_WALL 2
+
+/**
+ * The word `low spot`.
+ */
+#define OVS_DRAINAGE_PATHS_END_LOW_SPOT 3
+
+/**
+ * The word `level`.
+ */
+#define OVS_DRAINAGE_PATHS_END_LEVEL 4
+
+/**
  * The result `marks`: how many marks there are.
  */
 #define OVS_MARKS_MARKS 0
@@ -8101,6 +8631,293 @@
  * The word `stop`.
  */
 #define OVS_ADDED_WEIGHT_NEXT_STOP 2
+
+/**
+ * The result `judged`: whether every limit is kept.
+ */
+#define OVS_APPROACH_JUDGED 0
+
+/**
+ * The result `needed` (ft or m): the floor height from which water falls away as wanted.
+ */
+#define OVS_APPROACH_NEEDED 1
+
+/**
+ * The result `governing` (ft or m): how far from the door the place is that decides it.
+ */
+#define OVS_APPROACH_GOVERNING 2
+
+/**
+ * The result `spare` (in or mm): how far the floor is above that; negative below.
+ */
+#define OVS_APPROACH_SPARE 3
+
+/**
+ * The result `away`: what that does to the water.
+ */
+#define OVS_APPROACH_AWAY 4
+
+/**
+ * The result `step` (in or mm): the step at the door, from the outside up to the floor.
+ */
+#define OVS_APPROACH_STEP 5
+
+/**
+ * The result `step_limit` (in or mm): the most that it may be.
+ */
+#define OVS_APPROACH_STEP_LIMIT 6
+
+/**
+ * The result `step_judged`: whether it is.
+ */
+#define OVS_APPROACH_STEP_JUDGED 7
+
+/**
+ * The result `dig` (in or mm): how deep old ground has to come out under the new approach; none without tie-in and
+ * thickness.
+ */
+#define OVS_APPROACH_DIG 8
+
+/**
+ * The result `trench_floor` (ft or m): the height that the floor may have with a drain along the door.
+ */
+#define OVS_APPROACH_TRENCH_FLOOR 9
+
+/**
+ * The result `trench_reach` (ft or m): how far out the ground falls to the door.
+ */
+#define OVS_APPROACH_TRENCH_REACH 10
+
+/**
+ * The result `trench_area` (ft2 or m2): the ground that drains to the door; none without its width.
+ */
+#define OVS_APPROACH_TRENCH_AREA 11
+
+/**
+ * The result `trench_flow` (gal/min or L/s): the rain that comes from it; none without rain.
+ */
+#define OVS_APPROACH_TRENCH_FLOW 12
+
+/**
+ * The result `stretches`: the ground as it will be.
+ */
+#define OVS_APPROACH_STRETCHES 13
+
+/**
+ * The column `from` of `stretches` (ft or m): its start, from the door.
+ */
+#define OVS_APPROACH_STRETCHES_FROM 0
+
+/**
+ * The column `to` of `stretches` (ft or m): its end, from the door.
+ */
+#define OVS_APPROACH_STRETCHES_TO 1
+
+/**
+ * The column `start` of `stretches` (ft or m): height of its start.
+ */
+#define OVS_APPROACH_STRETCHES_START 2
+
+/**
+ * The column `end` of `stretches` (ft or m): height of its end.
+ */
+#define OVS_APPROACH_STRETCHES_END 3
+
+/**
+ * The column `fall` of `stretches` (%): its fall away from the door; negative where it rises.
+ */
+#define OVS_APPROACH_STRETCHES_FALL 4
+
+/**
+ * The result `breaks`: where its grade changes.
+ */
+#define OVS_APPROACH_BREAKS 14
+
+/**
+ * The column `at` of `breaks` (ft or m): distance from the door.
+ */
+#define OVS_APPROACH_BREAKS_AT 0
+
+/**
+ * The column `kind` of `breaks`: over a hump or through a dip.
+ */
+#define OVS_APPROACH_BREAKS_KIND 1
+
+/**
+ * The column `change` of `breaks` (%): the change of grade.
+ */
+#define OVS_APPROACH_BREAKS_CHANGE 2
+
+/**
+ * The column `spacing` of `breaks` (ft or m): to the nearest other break, or the end of the profile.
+ */
+#define OVS_APPROACH_BREAKS_SPACING 3
+
+/**
+ * The column `taken` of `breaks` (in or mm): what a crest takes of the room under the vehicle; none without a
+ * wheelbase.
+ */
+#define OVS_APPROACH_BREAKS_TAKEN 4
+
+/**
+ * The result `rules`: every rule at every place.
+ */
+#define OVS_APPROACH_RULES 15
+
+/**
+ * The column `matter` of `rules`: what is judged.
+ */
+#define OVS_APPROACH_RULES_MATTER 0
+
+/**
+ * The column `at` of `rules` (ft or m): distance from the door.
+ */
+#define OVS_APPROACH_RULES_AT 1
+
+/**
+ * The column `found` of `rules` (%): what is there.
+ */
+#define OVS_APPROACH_RULES_FOUND 2
+
+/**
+ * The column `limit` of `rules` (%): what may be; of a fall what must be.
+ */
+#define OVS_APPROACH_RULES_LIMIT 3
+
+/**
+ * The column `weight` of `rules`: whether it decides.
+ */
+#define OVS_APPROACH_RULES_WEIGHT 4
+
+/**
+ * The column `basis` of `rules`: where the limit comes from.
+ */
+#define OVS_APPROACH_RULES_BASIS 5
+
+/**
+ * The column `judged` of `rules`: what comes out.
+ */
+#define OVS_APPROACH_RULES_JUDGED 6
+
+/**
+ * How many results there are.
+ */
+#define OVS_APPROACH_RESULTS 16
+
+/**
+ * The word `vehicle`.
+ */
+#define OVS_APPROACH_TRAFFIC_VEHICLE 0
+
+/**
+ * The word `wheelchair`.
+ */
+#define OVS_APPROACH_TRAFFIC_WHEELCHAIR 1
+
+/**
+ * The word `foot`.
+ */
+#define OVS_APPROACH_TRAFFIC_FOOT 2
+
+/**
+ * The word `pass`.
+ */
+#define OVS_APPROACH_JUDGED_PASS 0
+
+/**
+ * The word `fail`.
+ */
+#define OVS_APPROACH_JUDGED_FAIL 1
+
+/**
+ * The word `confirm locally`.
+ */
+#define OVS_APPROACH_JUDGED_CONFIRM_LOCALLY 2
+
+/**
+ * The word `falls away`.
+ */
+#define OVS_APPROACH_AWAY_FALLS_AWAY 0
+
+/**
+ * The word `floor too low`.
+ */
+#define OVS_APPROACH_AWAY_FLOOR_TOO_LOW 1
+
+/**
+ * The word `pass`.
+ */
+#define OVS_APPROACH_STEP_JUDGED_PASS 0
+
+/**
+ * The word `fail`.
+ */
+#define OVS_APPROACH_STEP_JUDGED_FAIL 1
+
+/**
+ * The word `confirm locally`.
+ */
+#define OVS_APPROACH_STEP_JUDGED_CONFIRM_LOCALLY 2
+
+/**
+ * The word `crest`.
+ */
+#define OVS_APPROACH_BREAKS_KIND_CREST 0
+
+/**
+ * The word `sag`.
+ */
+#define OVS_APPROACH_BREAKS_KIND_SAG 1
+
+/**
+ * The word `fall away from the door`.
+ */
+#define OVS_APPROACH_RULES_MATTER_FALL_AWAY_FROM_THE_DOOR 0
+
+/**
+ * The word `grade`.
+ */
+#define OVS_APPROACH_RULES_MATTER_GRADE 1
+
+/**
+ * The word `change of grade`.
+ */
+#define OVS_APPROACH_RULES_MATTER_CHANGE_OF_GRADE 2
+
+/**
+ * The word `room over a crest`.
+ */
+#define OVS_APPROACH_RULES_MATTER_ROOM_OVER_A_CREST 3
+
+/**
+ * The word `room in a sag`.
+ */
+#define OVS_APPROACH_RULES_MATTER_ROOM_IN_A_SAG 4
+
+/**
+ * The word `limit`.
+ */
+#define OVS_APPROACH_RULES_WEIGHT_LIMIT 0
+
+/**
+ * The word `advice`.
+ */
+#define OVS_APPROACH_RULES_WEIGHT_ADVICE 1
+
+/**
+ * The word `pass`.
+ */
+#define OVS_APPROACH_RULES_JUDGED_PASS 0
+
+/**
+ * The word `fail`.
+ */
+#define OVS_APPROACH_RULES_JUDGED_FAIL 1
+
+/**
+ * The word `confirm locally`.
+ */
+#define OVS_APPROACH_RULES_JUDGED_CONFIRM_LOCALLY 2
 
 /**
  * The result `net` (yd3 or m3): sum of what is poured.
@@ -17979,6 +18796,546 @@ int ovs_drain_place_si_why(const ovs_survey *survey,
                            int *needed);
 
 /**
+ * How a finish drains: each facet against the least fall, what drains where, the ways of water, what drains badly.
+ *
+ * Equation: water runs straight down each facet, along a valley where both sides lean to it and along the foot of
+ * a wall; flow = coefficient x rain x area.
+ * Taken for granted: facets are plane; water from a corner or a ridge takes the steepest way, of several as steep
+ * that over the first facet; exactly the least fall is enough.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `edges`: edges that are walled, open or drained; may be left out.
+ *   - `edge` of `edges`: name of the edge, or of a hole; required.
+ *   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+ *     open, 1 walled, 2 drained; required.
+ *   - `drains`: drains in the floor; may be left out.
+ *   - `x` of `drains` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `y` of `drains` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `name` of `drains`: name of the drain; may be left out.
+ *   - `surface`: how the surface is finished and used, which sets the least fall; 0 trowelled, 1 broomed, 2
+ *     washed, 3 outdoors; where left out trowelled, because the least of the minimums.
+ *   - `least_fall` (in/ft): the least fall, in place of that of the surface; at least 0 in/ft, at most 12 in/ft;
+ *     may be left out.
+ *   - `wave_height` (in): height of a wave that strike-off may leave, crest to trough; at least 0 in, at most 12
+ *     in; where left out 3/16 in, because what hand screeding can leave over 4 ft.
+ *   - `wave_length` (ft): length of that wave, crest to crest; more than 0 ft, at most 100 ft; where left out 4
+ *     ft, because what hand screeding can leave 3/16 in over.
+ *   - `starts`: places from which water is followed; may be left out.
+ *   - `x` of `starts` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `y` of `starts` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+ *     required.
+ *   - `rain` (in/h): how fast rain comes down; at least 0 in/h, at most 39.3700787402 in/h; may be left out.
+ *   - `coefficient` (%): the share of the rain that runs off; at least 0 %, at most 100 %; where left out 95 %,
+ *     because the most that textbooks give for concrete, on the safe side.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_DRAINAGE_JUDGED: whether every facet falls enough, the right way, to an outlet; 0 pass, 1 fail, 2
+ *     confirm locally.
+ *   - OVS_DRAINAGE_LEAST (in/ft): the least fall that is wanted.
+ *   - OVS_DRAINAGE_LEAST_FOUND (in/ft): the least fall of any facet.
+ *   - OVS_DRAINAGE_DRAINED (ft2): area whose water leaves.
+ *   - OVS_DRAINAGE_HELD (ft2): area whose water finds no outlet.
+ *   - OVS_DRAINAGE_PUDDLES: whether the stated wave can hold water; 0 drains, 1 can stay.
+ *   - OVS_DRAINAGE_PUDDLE (in): the deepest that it holds on any facet.
+ *   - OVS_DRAINAGE_FACETS: the facets.
+ *   - OVS_DRAINAGE_CATCHMENTS: what drains to each end.
+ *   - OVS_DRAINAGE_CATCHMENT_CORNERS: the corners of the polygons of the catchments.
+ *   - OVS_DRAINAGE_FAULTS: the parts that drain badly.
+ *   - OVS_DRAINAGE_FAULT_CORNERS: the corners of their polygons.
+ *   - OVS_DRAINAGE_PATHS: ways of water.
+ *   - OVS_DRAINAGE_PATH_PLACES: the places on them.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EDGE_UNKNOWN,
+ * OVS_NULL_POINTER, OVS_OFF_WORK, OVS_DRAIN_OUTSIDE.
+ * Basis: plane and solid geometry: derived.
+ * Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+ * finished floors, from memory: confirm.
+ * Basis: at least 1/4 in per ft on broomed floors: Flatwork guidance on drainage minimums (several), broom finish,
+ * from memory: confirm.
+ * Basis: at least 1/4 in per ft where a floor is washed down: common practice, no source.
+ * Basis: at least 2 % away from a building: International Residential Code (2015-2021), R401.3, impervious
+ * surfaces within 10 ft, as quoted elsewhere.
+ * Basis: the least fall that was given: the project's specification.
+ * Basis: hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source.
+ * Basis: runoff = coefficient x rain intensity x area: Hydrology textbooks, rational method (Kuichling 1889)
+ * (any), Q = C i A; C of concrete 0.8 to 0.95, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.9 ft"},{"x":"20 ft","y":"0 ft","elevation":"99.8 ft"},{"x":"0 ft","y":"24 ft","elevation":"100.2 ft"}]},"edges":{"edge":["front"],"state":["drained"]},"surface":"broomed","rain":"3 in/h"}
+ */
+ovs_answer *ovs_drainage_us(const ovs_survey *survey,
+                            const ovs_finish *finish,
+                            const char *options_json,
+                            int options_len,
+                            int *status,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * How a finish drains: each facet against the least fall, what drains where, the ways of water, what drains badly.
+ *
+ * Equation: water runs straight down each facet, along a valley where both sides lean to it and along the foot of
+ * a wall; flow = coefficient x rain x area.
+ * Taken for granted: facets are plane; water from a corner or a ridge takes the steepest way, of several as steep
+ * that over the first facet; exactly the least fall is enough.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `edges`: edges that are walled, open or drained; may be left out.
+ *   - `edge` of `edges`: name of the edge, or of a hole; required.
+ *   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+ *     open, 1 walled, 2 drained; required.
+ *   - `drains`: drains in the floor; may be left out.
+ *   - `x` of `drains` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `drains` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+ *   - `name` of `drains`: name of the drain; may be left out.
+ *   - `surface`: how the surface is finished and used, which sets the least fall; 0 trowelled, 1 broomed, 2
+ *     washed, 3 outdoors; where left out trowelled, because the least of the minimums.
+ *   - `least_fall` (%): the least fall, in place of that of the surface; at least 0 %, at most 100 %; may be left
+ *     out.
+ *   - `wave_height` (mm): height of a wave that strike-off may leave, crest to trough; at least 0 mm, at most
+ *     304.8 mm; where left out 3/16 in, because what hand screeding can leave over 4 ft.
+ *   - `wave_length` (m): length of that wave, crest to crest; more than 0 m, at most 30.48 m; where left out 4 ft,
+ *     because what hand screeding can leave 3/16 in over.
+ *   - `starts`: places from which water is followed; may be left out.
+ *   - `x` of `starts` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `starts` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+ *   - `rain` (mm/h): how fast rain comes down; at least 0 mm/h, at most 1000 mm/h; may be left out.
+ *   - `coefficient` (%): the share of the rain that runs off; at least 0 %, at most 100 %; where left out 95 %,
+ *     because the most that textbooks give for concrete, on the safe side.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_DRAINAGE_JUDGED: whether every facet falls enough, the right way, to an outlet; 0 pass, 1 fail, 2
+ *     confirm locally.
+ *   - OVS_DRAINAGE_LEAST (%): the least fall that is wanted.
+ *   - OVS_DRAINAGE_LEAST_FOUND (%): the least fall of any facet.
+ *   - OVS_DRAINAGE_DRAINED (m2): area whose water leaves.
+ *   - OVS_DRAINAGE_HELD (m2): area whose water finds no outlet.
+ *   - OVS_DRAINAGE_PUDDLES: whether the stated wave can hold water; 0 drains, 1 can stay.
+ *   - OVS_DRAINAGE_PUDDLE (mm): the deepest that it holds on any facet.
+ *   - OVS_DRAINAGE_FACETS: the facets.
+ *   - OVS_DRAINAGE_CATCHMENTS: what drains to each end.
+ *   - OVS_DRAINAGE_CATCHMENT_CORNERS: the corners of the polygons of the catchments.
+ *   - OVS_DRAINAGE_FAULTS: the parts that drain badly.
+ *   - OVS_DRAINAGE_FAULT_CORNERS: the corners of their polygons.
+ *   - OVS_DRAINAGE_PATHS: ways of water.
+ *   - OVS_DRAINAGE_PATH_PLACES: the places on them.
+ *
+ * Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EDGE_UNKNOWN,
+ * OVS_NULL_POINTER, OVS_OFF_WORK, OVS_DRAIN_OUTSIDE.
+ * Basis: plane and solid geometry: derived.
+ * Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+ * finished floors, from memory: confirm.
+ * Basis: at least 1/4 in per ft on broomed floors: Flatwork guidance on drainage minimums (several), broom finish,
+ * from memory: confirm.
+ * Basis: at least 1/4 in per ft where a floor is washed down: common practice, no source.
+ * Basis: at least 2 % away from a building: International Residential Code (2015-2021), R401.3, impervious
+ * surfaces within 10 ft, as quoted elsewhere.
+ * Basis: the least fall that was given: the project's specification.
+ * Basis: hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source.
+ * Basis: runoff = coefficient x rain intensity x area: Hydrology textbooks, rational method (Kuichling 1889)
+ * (any), Q = C i A; C of concrete 0.8 to 0.95, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.9 ft"},{"x":"20 ft","y":"0 ft","elevation":"99.8 ft"},{"x":"0 ft","y":"24 ft","elevation":"100.2 ft"}]},"edges":{"edge":["front"],"state":["drained"]},"surface":"broomed","rain":"3 in/h"}
+ */
+ovs_answer *ovs_drainage_si(const ovs_survey *survey,
+                            const ovs_finish *finish,
+                            const char *options_json,
+                            int options_len,
+                            int *status,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * Why ovs_drainage_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_drainage_us_why(const ovs_survey *survey,
+                        const ovs_finish *finish,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
+
+/**
+ * Why ovs_drainage_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_drainage_si_why(const ovs_survey *survey,
+                        const ovs_finish *finish,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
+
+/**
+ * The least fall at which a wave of the surface holds no water.
+ *
+ * Equation: fall = pi wave_height / wave_length, the steepest rise of the wave.
+ * Taken for granted: the wave is a sine, its height taken from crest to trough, its length from crest to crest,
+ * along the fall.
+ *
+ * - `wave_height_in` (in): height of the wave, crest to trough; at least 0 in, at most 12 in.
+ * - `wave_length_ft` (ft): length of the wave, crest to crest; more than 0 ft, at most 100 ft.
+ * - `fall_in_per_ft` (in/ft), out: the least fall that drains it.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Basis: hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source.
+ * Since 0.1.0.
+ * Example: ovs_puddle_fall_us(0.1875, 4, ...) gives fall_in_per_ft = 0.147262.
+ */
+int ovs_puddle_fall_us(double wave_height_in,
+                       double wave_length_ft,
+                       double *fall_in_per_ft,
+                       int *notes,
+                       char *msg,
+                       int msg_len);
+
+/**
+ * The least fall at which a wave of the surface holds no water.
+ *
+ * Equation: fall = pi wave_height / wave_length, the steepest rise of the wave.
+ * Taken for granted: the wave is a sine, its height taken from crest to trough, its length from crest to crest,
+ * along the fall.
+ *
+ * - `wave_height_mm` (mm): height of the wave, crest to trough; at least 0 mm, at most 304.8 mm.
+ * - `wave_length_m` (m): length of the wave, crest to crest; more than 0 m, at most 30.48 m.
+ * - `fall_percent` (%), out: the least fall that drains it.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Basis: hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source.
+ * Since 0.1.0.
+ * Example: ovs_puddle_fall_si(4.7625, 1.2192, ...) gives fall_percent = 1.22718.
+ */
+int ovs_puddle_fall_si(double wave_height_mm,
+                       double wave_length_m,
+                       double *fall_percent,
+                       int *notes,
+                       char *msg,
+                       int msg_len);
+
+/**
+ * ovs_puddle_fall_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_puddle_fall_us_array(const double *wave_height_in,
+                             const double *wave_length_ft,
+                             double *fall_in_per_ft,
+                             int *notes,
+                             int n,
+                             int *bad_index,
+                             char *msg,
+                             int msg_len);
+
+/**
+ * ovs_puddle_fall_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_puddle_fall_si_array(const double *wave_height_mm,
+                             const double *wave_length_m,
+                             double *fall_percent,
+                             int *notes,
+                             int n,
+                             int *bad_index,
+                             char *msg,
+                             int msg_len);
+
+/**
+ * Why ovs_puddle_fall_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_puddle_fall_us_why(double wave_height_in,
+                           double wave_length_ft,
+                           char *text,
+                           int text_len,
+                           int *needed);
+
+/**
+ * Why ovs_puddle_fall_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_puddle_fall_si_why(double wave_height_mm,
+                           double wave_length_m,
+                           char *text,
+                           int text_len,
+                           int *needed);
+
+/**
+ * How deep a wave of the surface holds water on a fall, and the greatest wave that drains there.
+ *
+ * Equation: depth = d (sin t - t cos t), cos t = fall L / (pi d), none where that is 1 or more; greatest d = fall
+ * L / pi.
+ * Taken for granted: the wave is a sine of height d from crest to trough and length L from crest to crest, along
+ * the fall; water stands to the rim.
+ *
+ * - `wave_height_in` (in): height of the wave, crest to trough; at least 0 in, at most 12 in.
+ * - `wave_length_ft` (ft): length of the wave, crest to crest; more than 0 ft, at most 100 ft.
+ * - `fall_in_per_ft` (in/ft): fall of the surface; at least 0 in/ft, at most 12 in/ft.
+ * - `depth_in` (in), out: greatest depth of the water.
+ * - `greatest_wave_in` (in), out: the greatest wave of that length that drains.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Basis: hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source.
+ * Since 0.1.0.
+ * Example: ovs_puddle_depth_us(0.25, 4, 0.125, ...) gives depth_in = 0.0526284, greatest_wave_in = 0.159155.
+ */
+int ovs_puddle_depth_us(double wave_height_in,
+                        double wave_length_ft,
+                        double fall_in_per_ft,
+                        double *depth_in,
+                        double *greatest_wave_in,
+                        int *notes,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * How deep a wave of the surface holds water on a fall, and the greatest wave that drains there.
+ *
+ * Equation: depth = d (sin t - t cos t), cos t = fall L / (pi d), none where that is 1 or more; greatest d = fall
+ * L / pi.
+ * Taken for granted: the wave is a sine of height d from crest to trough and length L from crest to crest, along
+ * the fall; water stands to the rim.
+ *
+ * - `wave_height_mm` (mm): height of the wave, crest to trough; at least 0 mm, at most 304.8 mm.
+ * - `wave_length_m` (m): length of the wave, crest to crest; more than 0 m, at most 30.48 m.
+ * - `fall_percent` (%): fall of the surface; at least 0 %, at most 100 %.
+ * - `depth_mm` (mm), out: greatest depth of the water.
+ * - `greatest_wave_mm` (mm), out: the greatest wave of that length that drains.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Basis: hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source.
+ * Since 0.1.0.
+ * Example: ovs_puddle_depth_si(6.35, 1.2192, 1.04167, ...) gives depth_mm = 1.33676, greatest_wave_mm = 4.04254.
+ */
+int ovs_puddle_depth_si(double wave_height_mm,
+                        double wave_length_m,
+                        double fall_percent,
+                        double *depth_mm,
+                        double *greatest_wave_mm,
+                        int *notes,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * ovs_puddle_depth_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_puddle_depth_us_array(const double *wave_height_in,
+                              const double *wave_length_ft,
+                              const double *fall_in_per_ft,
+                              double *depth_in,
+                              double *greatest_wave_in,
+                              int *notes,
+                              int n,
+                              int *bad_index,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * ovs_puddle_depth_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_puddle_depth_si_array(const double *wave_height_mm,
+                              const double *wave_length_m,
+                              const double *fall_percent,
+                              double *depth_mm,
+                              double *greatest_wave_mm,
+                              int *notes,
+                              int n,
+                              int *bad_index,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * Why ovs_puddle_depth_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_puddle_depth_us_why(double wave_height_in,
+                            double wave_length_ft,
+                            double fall_in_per_ft,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * Why ovs_puddle_depth_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_puddle_depth_si_why(double wave_height_mm,
+                            double wave_length_m,
+                            double fall_percent,
+                            char *text,
+                            int text_len,
+                            int *needed);
+
+/**
+ * The rain that runs off an area, in a volume for each time.
+ *
+ * Equation: flow = coefficient x rain x area (rational method).
+ * Taken for granted: rain falls as fast all over and long enough that all of the area runs.
+ *
+ * - `area_ft2` (ft2): area that rain falls on; at least 0 ft2, at most 1076391041.67 ft2.
+ * - `rain_in_per_h` (in/h): how fast rain comes down; at least 0 in/h, at most 39.3700787402 in/h.
+ * - `coefficient_percent` (%): the share that runs off; at least 0 %, at most 100 %.
+ * - `flow_gal_per_min` (gal/min), out: water that runs off.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE.
+ * Basis: runoff = coefficient x rain intensity x area: Hydrology textbooks, rational method (Kuichling 1889)
+ * (any), Q = C i A; C of concrete 0.8 to 0.95, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_runoff_us(500, 4, 90, ...) gives flow_gal_per_min = 18.7013.
+ */
+int ovs_runoff_us(double area_ft2,
+                  double rain_in_per_h,
+                  double coefficient_percent,
+                  double *flow_gal_per_min,
+                  int *notes,
+                  char *msg,
+                  int msg_len);
+
+/**
+ * The rain that runs off an area, in a volume for each time.
+ *
+ * Equation: flow = coefficient x rain x area (rational method).
+ * Taken for granted: rain falls as fast all over and long enough that all of the area runs.
+ *
+ * - `area_m2` (m2): area that rain falls on; at least 0 m2, at most 100000000 m2.
+ * - `rain_mm_per_h` (mm/h): how fast rain comes down; at least 0 mm/h, at most 1000 mm/h.
+ * - `coefficient_percent` (%): the share that runs off; at least 0 %, at most 100 %.
+ * - `flow_l_per_s` (L/s), out: water that runs off.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE.
+ * Basis: runoff = coefficient x rain intensity x area: Hydrology textbooks, rational method (Kuichling 1889)
+ * (any), Q = C i A; C of concrete 0.8 to 0.95, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_runoff_si(46.4515, 101.6, 90, ...) gives flow_l_per_s = 1.17987.
+ */
+int ovs_runoff_si(double area_m2,
+                  double rain_mm_per_h,
+                  double coefficient_percent,
+                  double *flow_l_per_s,
+                  int *notes,
+                  char *msg,
+                  int msg_len);
+
+/**
+ * ovs_runoff_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_runoff_us_array(const double *area_ft2,
+                        const double *rain_in_per_h,
+                        const double *coefficient_percent,
+                        double *flow_gal_per_min,
+                        int *notes,
+                        int n,
+                        int *bad_index,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * ovs_runoff_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_runoff_si_array(const double *area_m2,
+                        const double *rain_mm_per_h,
+                        const double *coefficient_percent,
+                        double *flow_l_per_s,
+                        int *notes,
+                        int n,
+                        int *bad_index,
+                        char *msg,
+                        int msg_len);
+
+/**
+ * Why ovs_runoff_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_runoff_us_why(double area_ft2,
+                      double rain_in_per_h,
+                      double coefficient_percent,
+                      char *text,
+                      int text_len,
+                      int *needed);
+
+/**
+ * Why ovs_runoff_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_runoff_si_why(double area_m2,
+                      double rain_mm_per_h,
+                      double coefficient_percent,
+                      char *text,
+                      int text_len,
+                      int *needed);
+
+/**
  * Every mark of a floor in the order of walking: stations at the edges, wet pads, forms, rails, with rod, distance
  * below the line, and height over the old slab as the check.
  *
@@ -23177,6 +24534,448 @@ int ovs_added_weight_si_why(double thickness_mm,
                             char *text,
                             int text_len,
                             int *needed);
+
+/**
+ * A driveway, a walk or a ramp from a door outwards: the floor height from which water falls away, grades, breaks,
+ * the step at the door, and a drain along the door instead.
+ *
+ * Equation: needed = greatest of (height + fall x distance) over the ground, and the rebate; change of grade =
+ * difference of two falls.
+ * Taken for granted: the ground is straight between its points; a new approach is straight from the floor's edge
+ * to where it ties in; the floor is level at the door; 95 % of the rain runs off.
+ *
+ * - `profile_distance_ft` (ft): distance from the door; at least 0 ft, at most 3280.83989501 ft.
+ * - `profile_elevation_ft` (ft): height of the ground; at least -32808.3989501 ft, at most 32808.3989501 ft.
+ * - `profile_rows`: the ground outside: how many rows, each a measured place of the ground outside, from the door
+ *   outwards, the first at the door; at least 1.
+ * - `finish`: the new top surface, whose lowest place along the door counts; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `floor` (ft): height of the floor at the door; or a finish with the places of the door; at least
+ *     -32808.3989501 ft, at most 32808.3989501 ft; may be left out.
+ *   - `finish`: the new top surface, whose lowest place along the door counts; may be left out.
+ *   - `door`: places along the door; may be left out.
+ *   - `x` of `door` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft; required.
+ *   - `y` of `door` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft; required.
+ *   - `traffic`: what goes over it; 0 vehicle, 1 wheelchair, 2 foot; where left out vehicle, because most
+ *     approaches are driven on.
+ *   - `fall` (%): fall away from the door that is wanted; 2 %, the rule for hard surfaces by buildings, where not
+ *     given; at least 0 %, at most 100 %; may be left out.
+ *   - `over` (ft): over which distance from the door; more than 0 ft, at most 3280.83989501 ft; where left out 10
+ *     ft, because the rule for ground by buildings.
+ *   - `tie_in` (ft): how far from the door a new approach meets the ground; more than 0 ft, at most 3280.83989501
+ *     ft; may be left out.
+ *   - `thickness` (in): how thick the new approach is; at least 0 in, at most 39.3700787402 in; may be left out.
+ *   - `rebate` (in): how far the outside lies below the floor at the door; at least 0 in, at most 39.3700787402
+ *     in; may be left out.
+ *   - `wheelbase` (in): from axle to axle; more than 0 in, at most 590.551181102 in; may be left out.
+ *   - `clearance` (in): room under the vehicle between its axles; at least 0 in, at most 39.3700787402 in; may be
+ *     left out.
+ *   - `overhang` (in): from the front axle to the bumper; more than 0 in, at most 590.551181102 in; may be left
+ *     out.
+ *   - `bumper` (in): room under the bumper; at least 0 in, at most 39.3700787402 in; may be left out.
+ *   - `door_width` (ft): how wide the door is, for a drain along it; more than 0 ft, at most 3280.83989501 ft; may
+ *     be left out.
+ *   - `rain` (in/h): how fast rain comes down on hard ground, for that drain; at least 0 in/h, at most
+ *     39.3700787402 in/h; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_APPROACH_JUDGED: whether every limit is kept; 0 pass, 1 fail, 2 confirm locally.
+ *   - OVS_APPROACH_NEEDED (ft): the floor height from which water falls away as wanted.
+ *   - OVS_APPROACH_GOVERNING (ft): how far from the door the place is that decides it.
+ *   - OVS_APPROACH_SPARE (in): how far the floor is above that; negative below.
+ *   - OVS_APPROACH_AWAY: what that does to the water; 0 falls away, 1 floor too low.
+ *   - OVS_APPROACH_STEP (in): the step at the door, from the outside up to the floor.
+ *   - OVS_APPROACH_STEP_LIMIT (in): the most that it may be.
+ *   - OVS_APPROACH_STEP_JUDGED: whether it is; 0 pass, 1 fail, 2 confirm locally.
+ *   - OVS_APPROACH_DIG (in): how deep old ground has to come out under the new approach; none without tie-in and
+ *     thickness.
+ *   - OVS_APPROACH_TRENCH_FLOOR (ft): the height that the floor may have with a drain along the door.
+ *   - OVS_APPROACH_TRENCH_REACH (ft): how far out the ground falls to the door.
+ *   - OVS_APPROACH_TRENCH_AREA (ft2): the ground that drains to the door; none without its width.
+ *   - OVS_APPROACH_TRENCH_FLOW (gal/min): the rain that comes from it; none without rain.
+ *   - OVS_APPROACH_STRETCHES: the ground as it will be.
+ *   - OVS_APPROACH_BREAKS: where its grade changes.
+ *   - OVS_APPROACH_RULES: every rule at every place.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_NULL_POINTER,
+ * OVS_APPROACH_SHORT, OVS_APPROACH_START, OVS_APPROACH_UNSORTED, OVS_TIE_IN_BEYOND, OVS_DOOR_UNKNOWN.
+ * Basis: plane and solid geometry: derived.
+ * Basis: at least 2 % away from a building: International Residential Code (2015-2021), R401.3, impervious
+ * surfaces within 10 ft, as quoted elsewhere.
+ * Basis: the least fall that was given: the project's specification.
+ * Basis: a change of grade of at most 3 % with at least 11 ft between breaks suits most vehicles: TxDOT Roadway
+ * Design Manual, driveway guidelines (any), section 4, profiles, private residential.
+ * Basis: a change of grade of 5 % is normal: Maryland COMAR 11.04.05.05 (any), driveway grades.
+ * Basis: a change of grade of at most 8 %: Maryland COMAR 11.04.05.05 (any), driveway grades.
+ * Basis: a driveway of at most 15 %: County highway access rule in the records of the City of Ramsey, Minnesota
+ * (any), driveway grades, other than commercial.
+ * Basis: a walk of at most 1:20: ADA Standards for Accessible Design (2010), 403.3, walking surfaces, from memory:
+ * confirm.
+ * Basis: a ramp of at most 1:12: ADA Standards for Accessible Design (2010), 405.2, ramps, from memory: confirm.
+ * Basis: a step of at most 1/4 in upright, 1/2 in where it is bevelled 1:2: ADA Standards for Accessible Design
+ * (2010), 303, changes in level, from memory: confirm.
+ * Basis: the outside lies 1/2 to 1 in below the floor at the line where a door seals; more is a bump for wheels:
+ * common practice, no source.
+ * Basis: a step of at most 7-3/4 in: International Residential Code (2015-2021), R311.7.5.1, risers.
+ * Basis: runoff = coefficient x rain intensity x area: Hydrology textbooks, rational method (Kuichling 1889)
+ * (any), Q = C i A; C of concrete 0.8 to 0.95, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"floor":"100.1 ft","profile":{"distance":["0 ft","5 ft","20 ft","30 ft"],"elevation":["100 ft","99.95 ft","99.6 ft","99.1 ft"]},"tie_in":"20 ft","thickness":"4 in","rebate":"1 in","wheelbase":"110 in","clearance":"6 in","door_width":"9 ft","rain":"3 in/h"}
+ */
+ovs_answer *ovs_approach_us(const double *profile_distance_ft,
+                            const double *profile_elevation_ft,
+                            int profile_rows,
+                            const ovs_finish *finish,
+                            const char *options_json,
+                            int options_len,
+                            int *status,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * A driveway, a walk or a ramp from a door outwards: the floor height from which water falls away, grades, breaks,
+ * the step at the door, and a drain along the door instead.
+ *
+ * Equation: needed = greatest of (height + fall x distance) over the ground, and the rebate; change of grade =
+ * difference of two falls.
+ * Taken for granted: the ground is straight between its points; a new approach is straight from the floor's edge
+ * to where it ties in; the floor is level at the door; 95 % of the rain runs off.
+ *
+ * - `profile_distance_m` (m): distance from the door; at least 0 m, at most 1000 m.
+ * - `profile_elevation_m` (m): height of the ground; at least -10000 m, at most 10000 m.
+ * - `profile_rows`: the ground outside: how many rows, each a measured place of the ground outside, from the door
+ *   outwards, the first at the door; at least 1.
+ * - `finish`: the new top surface, whose lowest place along the door counts; may be null.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `floor` (m): height of the floor at the door; or a finish with the places of the door; at least -10000 m, at
+ *     most 10000 m; may be left out.
+ *   - `finish`: the new top surface, whose lowest place along the door counts; may be left out.
+ *   - `door`: places along the door; may be left out.
+ *   - `x` of `door` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+ *   - `y` of `door` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+ *   - `traffic`: what goes over it; 0 vehicle, 1 wheelchair, 2 foot; where left out vehicle, because most
+ *     approaches are driven on.
+ *   - `fall` (%): fall away from the door that is wanted; 2 %, the rule for hard surfaces by buildings, where not
+ *     given; at least 0 %, at most 100 %; may be left out.
+ *   - `over` (m): over which distance from the door; more than 0 m, at most 1000 m; where left out 10 ft, because
+ *     the rule for ground by buildings.
+ *   - `tie_in` (m): how far from the door a new approach meets the ground; more than 0 m, at most 1000 m; may be
+ *     left out.
+ *   - `thickness` (mm): how thick the new approach is; at least 0 mm, at most 1000 mm; may be left out.
+ *   - `rebate` (mm): how far the outside lies below the floor at the door; at least 0 mm, at most 1000 mm; may be
+ *     left out.
+ *   - `wheelbase` (mm): from axle to axle; more than 0 mm, at most 15000 mm; may be left out.
+ *   - `clearance` (mm): room under the vehicle between its axles; at least 0 mm, at most 1000 mm; may be left out.
+ *   - `overhang` (mm): from the front axle to the bumper; more than 0 mm, at most 15000 mm; may be left out.
+ *   - `bumper` (mm): room under the bumper; at least 0 mm, at most 1000 mm; may be left out.
+ *   - `door_width` (m): how wide the door is, for a drain along it; more than 0 m, at most 1000 m; may be left
+ *     out.
+ *   - `rain` (mm/h): how fast rain comes down on hard ground, for that drain; at least 0 mm/h, at most 1000 mm/h;
+ *     may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_APPROACH_JUDGED: whether every limit is kept; 0 pass, 1 fail, 2 confirm locally.
+ *   - OVS_APPROACH_NEEDED (m): the floor height from which water falls away as wanted.
+ *   - OVS_APPROACH_GOVERNING (m): how far from the door the place is that decides it.
+ *   - OVS_APPROACH_SPARE (mm): how far the floor is above that; negative below.
+ *   - OVS_APPROACH_AWAY: what that does to the water; 0 falls away, 1 floor too low.
+ *   - OVS_APPROACH_STEP (mm): the step at the door, from the outside up to the floor.
+ *   - OVS_APPROACH_STEP_LIMIT (mm): the most that it may be.
+ *   - OVS_APPROACH_STEP_JUDGED: whether it is; 0 pass, 1 fail, 2 confirm locally.
+ *   - OVS_APPROACH_DIG (mm): how deep old ground has to come out under the new approach; none without tie-in and
+ *     thickness.
+ *   - OVS_APPROACH_TRENCH_FLOOR (m): the height that the floor may have with a drain along the door.
+ *   - OVS_APPROACH_TRENCH_REACH (m): how far out the ground falls to the door.
+ *   - OVS_APPROACH_TRENCH_AREA (m2): the ground that drains to the door; none without its width.
+ *   - OVS_APPROACH_TRENCH_FLOW (L/s): the rain that comes from it; none without rain.
+ *   - OVS_APPROACH_STRETCHES: the ground as it will be.
+ *   - OVS_APPROACH_BREAKS: where its grade changes.
+ *   - OVS_APPROACH_RULES: every rule at every place.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_NULL_POINTER,
+ * OVS_APPROACH_SHORT, OVS_APPROACH_START, OVS_APPROACH_UNSORTED, OVS_TIE_IN_BEYOND, OVS_DOOR_UNKNOWN.
+ * Basis: plane and solid geometry: derived.
+ * Basis: at least 2 % away from a building: International Residential Code (2015-2021), R401.3, impervious
+ * surfaces within 10 ft, as quoted elsewhere.
+ * Basis: the least fall that was given: the project's specification.
+ * Basis: a change of grade of at most 3 % with at least 11 ft between breaks suits most vehicles: TxDOT Roadway
+ * Design Manual, driveway guidelines (any), section 4, profiles, private residential.
+ * Basis: a change of grade of 5 % is normal: Maryland COMAR 11.04.05.05 (any), driveway grades.
+ * Basis: a change of grade of at most 8 %: Maryland COMAR 11.04.05.05 (any), driveway grades.
+ * Basis: a driveway of at most 15 %: County highway access rule in the records of the City of Ramsey, Minnesota
+ * (any), driveway grades, other than commercial.
+ * Basis: a walk of at most 1:20: ADA Standards for Accessible Design (2010), 403.3, walking surfaces, from memory:
+ * confirm.
+ * Basis: a ramp of at most 1:12: ADA Standards for Accessible Design (2010), 405.2, ramps, from memory: confirm.
+ * Basis: a step of at most 1/4 in upright, 1/2 in where it is bevelled 1:2: ADA Standards for Accessible Design
+ * (2010), 303, changes in level, from memory: confirm.
+ * Basis: the outside lies 1/2 to 1 in below the floor at the line where a door seals; more is a bump for wheels:
+ * common practice, no source.
+ * Basis: a step of at most 7-3/4 in: International Residential Code (2015-2021), R311.7.5.1, risers.
+ * Basis: runoff = coefficient x rain intensity x area: Hydrology textbooks, rational method (Kuichling 1889)
+ * (any), Q = C i A; C of concrete 0.8 to 0.95, from memory: confirm.
+ * Since 0.1.0.
+ * Example, as JSON: {"floor":"100.1 ft","profile":{"distance":["0 ft","5 ft","20 ft","30 ft"],"elevation":["100 ft","99.95 ft","99.6 ft","99.1 ft"]},"tie_in":"20 ft","thickness":"4 in","rebate":"1 in","wheelbase":"110 in","clearance":"6 in","door_width":"9 ft","rain":"3 in/h"}
+ */
+ovs_answer *ovs_approach_si(const double *profile_distance_m,
+                            const double *profile_elevation_m,
+                            int profile_rows,
+                            const ovs_finish *finish,
+                            const char *options_json,
+                            int options_len,
+                            int *status,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * Why ovs_approach_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_approach_us_why(const double *profile_distance_ft,
+                        const double *profile_elevation_ft,
+                        int profile_rows,
+                        const ovs_finish *finish,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
+
+/**
+ * Why ovs_approach_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_approach_si_why(const double *profile_distance_m,
+                        const double *profile_elevation_m,
+                        int profile_rows,
+                        const ovs_finish *finish,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
+
+/**
+ * What a crest takes of the room under a vehicle, midway between its axles.
+ *
+ * Equation: taken = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2).
+ * Taken for granted: wheels as points, a wheelbase apart, the crest midway; one side of it level for the exact
+ * form.
+ *
+ * - `wheelbase_in` (in): from axle to axle; more than 0 in, at most 590.551181102 in.
+ * - `change_percent` (%): change of grade; at least 0 %, at most 100 %.
+ * - `taken_in` (in), out: room taken, slopes for angles.
+ * - `exact_in` (in), out: room taken, exactly.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example: ovs_crest_clearance_us(110, 10, ...) gives taken_in = 2.75, exact_in = 2.74316.
+ */
+int ovs_crest_clearance_us(double wheelbase_in,
+                           double change_percent,
+                           double *taken_in,
+                           double *exact_in,
+                           int *notes,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * What a crest takes of the room under a vehicle, midway between its axles.
+ *
+ * Equation: taken = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2).
+ * Taken for granted: wheels as points, a wheelbase apart, the crest midway; one side of it level for the exact
+ * form.
+ *
+ * - `wheelbase_mm` (mm): from axle to axle; more than 0 mm, at most 15000 mm.
+ * - `change_percent` (%): change of grade; at least 0 %, at most 100 %.
+ * - `taken_mm` (mm), out: room taken, slopes for angles.
+ * - `exact_mm` (mm), out: room taken, exactly.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example: ovs_crest_clearance_si(2794, 10, ...) gives taken_mm = 69.85, exact_mm = 69.6762.
+ */
+int ovs_crest_clearance_si(double wheelbase_mm,
+                           double change_percent,
+                           double *taken_mm,
+                           double *exact_mm,
+                           int *notes,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * ovs_crest_clearance_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_crest_clearance_us_array(const double *wheelbase_in,
+                                 const double *change_percent,
+                                 double *taken_in,
+                                 double *exact_in,
+                                 int *notes,
+                                 int n,
+                                 int *bad_index,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * ovs_crest_clearance_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_crest_clearance_si_array(const double *wheelbase_mm,
+                                 const double *change_percent,
+                                 double *taken_mm,
+                                 double *exact_mm,
+                                 int *notes,
+                                 int n,
+                                 int *bad_index,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * Why ovs_crest_clearance_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_crest_clearance_us_why(double wheelbase_in,
+                               double change_percent,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_crest_clearance_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_crest_clearance_si_why(double wheelbase_mm,
+                               double change_percent,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * The greatest change of grade of a sag that a bumper clears.
+ *
+ * Equation: change = bumper / overhang.
+ * Taken for granted: the vehicle stands level with its front axle at the sag; wheels as points.
+ *
+ * - `overhang_in` (in): from the front axle to the bumper; more than 0 in, at most 590.551181102 in.
+ * - `bumper_in` (in): room under the bumper; at least 0 in, at most 39.3700787402 in.
+ * - `change_percent` (%), out: the greatest change of grade.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example: ovs_sag_break_us(36, 9, ...) gives change_percent = 25.
+ */
+int ovs_sag_break_us(double overhang_in,
+                     double bumper_in,
+                     double *change_percent,
+                     int *notes,
+                     char *msg,
+                     int msg_len);
+
+/**
+ * The greatest change of grade of a sag that a bumper clears.
+ *
+ * Equation: change = bumper / overhang.
+ * Taken for granted: the vehicle stands level with its front axle at the sag; wheels as points.
+ *
+ * - `overhang_mm` (mm): from the front axle to the bumper; more than 0 mm, at most 15000 mm.
+ * - `bumper_mm` (mm): room under the bumper; at least 0 mm, at most 1000 mm.
+ * - `change_percent` (%), out: the greatest change of grade.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example: ovs_sag_break_si(914.4, 228.6, ...) gives change_percent = 25.
+ */
+int ovs_sag_break_si(double overhang_mm,
+                     double bumper_mm,
+                     double *change_percent,
+                     int *notes,
+                     char *msg,
+                     int msg_len);
+
+/**
+ * ovs_sag_break_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_sag_break_us_array(const double *overhang_in,
+                           const double *bumper_in,
+                           double *change_percent,
+                           int *notes,
+                           int n,
+                           int *bad_index,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * ovs_sag_break_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_sag_break_si_array(const double *overhang_mm,
+                           const double *bumper_mm,
+                           double *change_percent,
+                           int *notes,
+                           int n,
+                           int *bad_index,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * Why ovs_sag_break_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_sag_break_us_why(double overhang_in, double bumper_in, char *text, int text_len, int *needed);
+
+/**
+ * Why ovs_sag_break_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_sag_break_si_why(double overhang_mm, double bumper_mm, char *text, int text_len, int *needed);
 
 /**
  * The volume of a slab, a ramp or a step from its length, width and mean depth.

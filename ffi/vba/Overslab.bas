@@ -86,6 +86,16 @@ Public Declare PtrSafe Function dll_two_layers_us Lib "overslab-0.dll" Alias "ov
 Public Declare PtrSafe Function dll_two_layers_si Lib "overslab-0.dll" Alias "ovs_two_layers_si" (ByVal bond As Long, ByVal overlay_mm As Double, ByVal overlay_modulus_mpa As Double, ByVal old_slab_mm As Double, ByVal old_modulus_mpa As Double, ByRef equivalent_mm As Double, ByRef overlay_share_ratio As Double, ByRef overlay_top_ratio As Double, ByRef overlay_bottom_ratio As Double, ByRef old_top_ratio As Double, ByRef old_bottom_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_added_weight_us Lib "overslab-0.dll" Alias "ovs_added_weight_us" (ByVal thickness_in As Double, ByVal density_lb_per_ft3 As Double, ByVal support As Long, ByRef weight_psf As Double, ByRef next_value As Long, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_added_weight_si Lib "overslab-0.dll" Alias "ovs_added_weight_si" (ByVal thickness_mm As Double, ByVal density_kg_per_m3 As Double, ByVal support As Long, ByRef weight_kpa As Double, ByRef next_value As Long, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_puddle_fall_us Lib "overslab-0.dll" Alias "ovs_puddle_fall_us" (ByVal wave_height_in As Double, ByVal wave_length_ft As Double, ByRef fall_in_per_ft As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_puddle_fall_si Lib "overslab-0.dll" Alias "ovs_puddle_fall_si" (ByVal wave_height_mm As Double, ByVal wave_length_m As Double, ByRef fall_percent As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_puddle_depth_us Lib "overslab-0.dll" Alias "ovs_puddle_depth_us" (ByVal wave_height_in As Double, ByVal wave_length_ft As Double, ByVal fall_in_per_ft As Double, ByRef depth_in As Double, ByRef greatest_wave_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_puddle_depth_si Lib "overslab-0.dll" Alias "ovs_puddle_depth_si" (ByVal wave_height_mm As Double, ByVal wave_length_m As Double, ByVal fall_percent As Double, ByRef depth_mm As Double, ByRef greatest_wave_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_runoff_us Lib "overslab-0.dll" Alias "ovs_runoff_us" (ByVal area_ft2 As Double, ByVal rain_in_per_h As Double, ByVal coefficient_percent As Double, ByRef flow_gal_per_min As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_runoff_si Lib "overslab-0.dll" Alias "ovs_runoff_si" (ByVal area_m2 As Double, ByVal rain_mm_per_h As Double, ByVal coefficient_percent As Double, ByRef flow_l_per_s As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_crest_clearance_us Lib "overslab-0.dll" Alias "ovs_crest_clearance_us" (ByVal wheelbase_in As Double, ByVal change_percent As Double, ByRef taken_in As Double, ByRef exact_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_crest_clearance_si Lib "overslab-0.dll" Alias "ovs_crest_clearance_si" (ByVal wheelbase_mm As Double, ByVal change_percent As Double, ByRef taken_mm As Double, ByRef exact_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_sag_break_us Lib "overslab-0.dll" Alias "ovs_sag_break_us" (ByVal overhang_in As Double, ByVal bumper_in As Double, ByRef change_percent As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_sag_break_si Lib "overslab-0.dll" Alias "ovs_sag_break_si" (ByVal overhang_mm As Double, ByVal bumper_mm As Double, ByRef change_percent As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_block_us Lib "overslab-0.dll" Alias "ovs_block_us" (ByVal length_ft As Double, ByVal width_ft As Double, ByVal depth_in As Double, ByRef volume_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_block_si Lib "overslab-0.dll" Alias "ovs_block_si" (ByVal length_m As Double, ByVal width_m As Double, ByVal depth_mm As Double, ByRef volume_m3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_prismoid_us Lib "overslab-0.dll" Alias "ovs_prismoid_us" (ByVal length_ft As Double, ByVal first_ft2 As Double, ByVal middle_ft2 As Double, ByVal last_ft2 As Double, ByRef volume_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
@@ -167,6 +177,16 @@ Public Declare Function dll_two_layers_us Lib "overslab-0.dll" Alias "ovs_two_la
 Public Declare Function dll_two_layers_si Lib "overslab-0.dll" Alias "ovs_two_layers_si" (ByVal bond As Long, ByVal overlay_mm As Double, ByVal overlay_modulus_mpa As Double, ByVal old_slab_mm As Double, ByVal old_modulus_mpa As Double, ByRef equivalent_mm As Double, ByRef overlay_share_ratio As Double, ByRef overlay_top_ratio As Double, ByRef overlay_bottom_ratio As Double, ByRef old_top_ratio As Double, ByRef old_bottom_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_added_weight_us Lib "overslab-0.dll" Alias "ovs_added_weight_us" (ByVal thickness_in As Double, ByVal density_lb_per_ft3 As Double, ByVal support As Long, ByRef weight_psf As Double, ByRef next_value As Long, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_added_weight_si Lib "overslab-0.dll" Alias "ovs_added_weight_si" (ByVal thickness_mm As Double, ByVal density_kg_per_m3 As Double, ByVal support As Long, ByRef weight_kpa As Double, ByRef next_value As Long, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_puddle_fall_us Lib "overslab-0.dll" Alias "ovs_puddle_fall_us" (ByVal wave_height_in As Double, ByVal wave_length_ft As Double, ByRef fall_in_per_ft As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_puddle_fall_si Lib "overslab-0.dll" Alias "ovs_puddle_fall_si" (ByVal wave_height_mm As Double, ByVal wave_length_m As Double, ByRef fall_percent As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_puddle_depth_us Lib "overslab-0.dll" Alias "ovs_puddle_depth_us" (ByVal wave_height_in As Double, ByVal wave_length_ft As Double, ByVal fall_in_per_ft As Double, ByRef depth_in As Double, ByRef greatest_wave_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_puddle_depth_si Lib "overslab-0.dll" Alias "ovs_puddle_depth_si" (ByVal wave_height_mm As Double, ByVal wave_length_m As Double, ByVal fall_percent As Double, ByRef depth_mm As Double, ByRef greatest_wave_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_runoff_us Lib "overslab-0.dll" Alias "ovs_runoff_us" (ByVal area_ft2 As Double, ByVal rain_in_per_h As Double, ByVal coefficient_percent As Double, ByRef flow_gal_per_min As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_runoff_si Lib "overslab-0.dll" Alias "ovs_runoff_si" (ByVal area_m2 As Double, ByVal rain_mm_per_h As Double, ByVal coefficient_percent As Double, ByRef flow_l_per_s As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_crest_clearance_us Lib "overslab-0.dll" Alias "ovs_crest_clearance_us" (ByVal wheelbase_in As Double, ByVal change_percent As Double, ByRef taken_in As Double, ByRef exact_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_crest_clearance_si Lib "overslab-0.dll" Alias "ovs_crest_clearance_si" (ByVal wheelbase_mm As Double, ByVal change_percent As Double, ByRef taken_mm As Double, ByRef exact_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_sag_break_us Lib "overslab-0.dll" Alias "ovs_sag_break_us" (ByVal overhang_in As Double, ByVal bumper_in As Double, ByRef change_percent As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_sag_break_si Lib "overslab-0.dll" Alias "ovs_sag_break_si" (ByVal overhang_mm As Double, ByVal bumper_mm As Double, ByRef change_percent As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_block_us Lib "overslab-0.dll" Alias "ovs_block_us" (ByVal length_ft As Double, ByVal width_ft As Double, ByVal depth_in As Double, ByRef volume_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_block_si Lib "overslab-0.dll" Alias "ovs_block_si" (ByVal length_m As Double, ByVal width_m As Double, ByVal depth_mm As Double, ByRef volume_m3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_prismoid_us Lib "overslab-0.dll" Alias "ovs_prismoid_us" (ByVal length_ft As Double, ByVal first_ft2 As Double, ByVal middle_ft2 As Double, ByVal last_ft2 As Double, ByRef volume_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
@@ -4578,6 +4598,340 @@ End Function
 
 Public Function OVS_ADDED_WEIGHT_SI_GET(ByVal result As Variant, ByVal thickness_mm As Variant, ByVal density_kg_per_m3 As Variant, ByVal support As Variant) As Variant
     OVS_ADDED_WEIGHT_SI_GET = Called("added_weight", "si", "get", result, Array(thickness_mm, density_kg_per_m3, support))
+End Function
+
+' How a finish drains: each facet against the least fall, what drains where, the ways of water, what drains badly.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
+' drains: drains in the floor; a range with the columns x_ft, y_ft, [name]; may be left out
+' surface: how the surface is finished and used, which sets the least fall; trowelled, broomed, washed or outdoors; left out: trowelled, because the least of the minimums
+' least_fall_in_per_ft: the least fall, in place of that of the surface (in/ft); at least 0 in/ft, at most 12 in/ft; may be left out
+' wave_height_in: height of a wave that strike-off may leave, crest to trough (in); at least 0 in, at most 12 in; left out: 3/16 in, because what hand screeding can leave over 4 ft
+' wave_length_ft: length of that wave, crest to crest (ft); more than 0 ft, at most 100 ft; left out: 4 ft, because what hand screeding can leave 3/16 in over
+' starts: places from which water is followed; a range with the columns x_ft, y_ft; may be left out
+' rain_in_per_h: how fast rain comes down (in/h); at least 0 in/h, at most 39.3700787402 in/h; may be left out
+' coefficient_percent: the share of the rain that runs off (%); at least 0 %, at most 100 %; left out: 95 %, because the most that textbooks give for concrete, on the safe side
+' Gives judged (whether every facet falls enough, the right way, to an outlet), least_in_per_ft (the least fall that is wanted), least_found_in_per_ft (the least fall of any facet), drained_ft2 (area whose water leaves), held_ft2 (area whose water finds no outlet), puddles (whether the stated wave can hold water), puddle_in (the deepest that it holds on any facet), facets (the facets), catchments (what drains to each end), catchment_corners (the corners of the polygons of the catchments), faults (the parts that drain badly), fault_corners (the corners of their polygons), paths (ways of water), path_places (the places on them).
+Public Function OVS_DRAINAGE_US(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal surface As Variant, Optional ByVal least_fall_in_per_ft As Variant, Optional ByVal wave_height_in As Variant, Optional ByVal wave_length_ft As Variant, Optional ByVal starts As Variant, Optional ByVal rain_in_per_h As Variant, Optional ByVal coefficient_percent As Variant) As Variant
+    OVS_DRAINAGE_US = Called("drainage", "us", "value", "", Array(survey, finish, edges, drains, surface, least_fall_in_per_ft, wave_height_in, wave_length_ft, starts, rain_in_per_h, coefficient_percent))
+End Function
+
+Public Function OVS_DRAINAGE_US_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal surface As Variant, Optional ByVal least_fall_in_per_ft As Variant, Optional ByVal wave_height_in As Variant, Optional ByVal wave_length_ft As Variant, Optional ByVal starts As Variant, Optional ByVal rain_in_per_h As Variant, Optional ByVal coefficient_percent As Variant) As Variant
+    OVS_DRAINAGE_US_WHY = Called("drainage", "us", "why", "", Array(survey, finish, edges, drains, surface, least_fall_in_per_ft, wave_height_in, wave_length_ft, starts, rain_in_per_h, coefficient_percent))
+End Function
+
+Public Function OVS_DRAINAGE_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal surface As Variant, Optional ByVal least_fall_in_per_ft As Variant, Optional ByVal wave_height_in As Variant, Optional ByVal wave_length_ft As Variant, Optional ByVal starts As Variant, Optional ByVal rain_in_per_h As Variant, Optional ByVal coefficient_percent As Variant) As Variant
+    OVS_DRAINAGE_US_GET = Called("drainage", "us", "get", result, Array(survey, finish, edges, drains, surface, least_fall_in_per_ft, wave_height_in, wave_length_ft, starts, rain_in_per_h, coefficient_percent))
+End Function
+
+' How a finish drains: each facet against the least fall, what drains where, the ways of water, what drains badly.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
+' drains: drains in the floor; a range with the columns x_m, y_m, [name]; may be left out
+' surface: how the surface is finished and used, which sets the least fall; trowelled, broomed, washed or outdoors; left out: trowelled, because the least of the minimums
+' least_fall_percent: the least fall, in place of that of the surface (%); at least 0 %, at most 100 %; may be left out
+' wave_height_mm: height of a wave that strike-off may leave, crest to trough (mm); at least 0 mm, at most 304.8 mm; left out: 3/16 in, because what hand screeding can leave over 4 ft
+' wave_length_m: length of that wave, crest to crest (m); more than 0 m, at most 30.48 m; left out: 4 ft, because what hand screeding can leave 3/16 in over
+' starts: places from which water is followed; a range with the columns x_m, y_m; may be left out
+' rain_mm_per_h: how fast rain comes down (mm/h); at least 0 mm/h, at most 1000 mm/h; may be left out
+' coefficient_percent: the share of the rain that runs off (%); at least 0 %, at most 100 %; left out: 95 %, because the most that textbooks give for concrete, on the safe side
+' Gives judged (whether every facet falls enough, the right way, to an outlet), least_percent (the least fall that is wanted), least_found_percent (the least fall of any facet), drained_m2 (area whose water leaves), held_m2 (area whose water finds no outlet), puddles (whether the stated wave can hold water), puddle_mm (the deepest that it holds on any facet), facets (the facets), catchments (what drains to each end), catchment_corners (the corners of the polygons of the catchments), faults (the parts that drain badly), fault_corners (the corners of their polygons), paths (ways of water), path_places (the places on them).
+Public Function OVS_DRAINAGE_SI(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal surface As Variant, Optional ByVal least_fall_percent As Variant, Optional ByVal wave_height_mm As Variant, Optional ByVal wave_length_m As Variant, Optional ByVal starts As Variant, Optional ByVal rain_mm_per_h As Variant, Optional ByVal coefficient_percent As Variant) As Variant
+    OVS_DRAINAGE_SI = Called("drainage", "si", "value", "", Array(survey, finish, edges, drains, surface, least_fall_percent, wave_height_mm, wave_length_m, starts, rain_mm_per_h, coefficient_percent))
+End Function
+
+Public Function OVS_DRAINAGE_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal surface As Variant, Optional ByVal least_fall_percent As Variant, Optional ByVal wave_height_mm As Variant, Optional ByVal wave_length_m As Variant, Optional ByVal starts As Variant, Optional ByVal rain_mm_per_h As Variant, Optional ByVal coefficient_percent As Variant) As Variant
+    OVS_DRAINAGE_SI_WHY = Called("drainage", "si", "why", "", Array(survey, finish, edges, drains, surface, least_fall_percent, wave_height_mm, wave_length_m, starts, rain_mm_per_h, coefficient_percent))
+End Function
+
+Public Function OVS_DRAINAGE_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, Optional ByVal edges As Variant, Optional ByVal drains As Variant, Optional ByVal surface As Variant, Optional ByVal least_fall_percent As Variant, Optional ByVal wave_height_mm As Variant, Optional ByVal wave_length_m As Variant, Optional ByVal starts As Variant, Optional ByVal rain_mm_per_h As Variant, Optional ByVal coefficient_percent As Variant) As Variant
+    OVS_DRAINAGE_SI_GET = Called("drainage", "si", "get", result, Array(survey, finish, edges, drains, surface, least_fall_percent, wave_height_mm, wave_length_m, starts, rain_mm_per_h, coefficient_percent))
+End Function
+
+' The least fall at which a wave of the surface holds no water.
+' wave_height_in: height of the wave, crest to trough (in); at least 0 in, at most 12 in
+' wave_length_ft: length of the wave, crest to crest (ft); more than 0 ft, at most 100 ft
+' Gives fall_in_per_ft (the least fall that drains it).
+Public Function OVS_PUDDLE_FALL_US(ByVal wave_height_in As Variant, ByVal wave_length_ft As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(wave_height_in, wave_length_ft), "dd", x) Then
+        status = dll_puddle_fall_us(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_PUDDLE_FALL_US = y1 Else OVS_PUDDLE_FALL_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_PUDDLE_FALL_US = Called("puddle_fall", "us", "value", "", Array(wave_height_in, wave_length_ft))
+End Function
+
+Public Function OVS_PUDDLE_FALL_US_WHY(ByVal wave_height_in As Variant, ByVal wave_length_ft As Variant) As Variant
+    OVS_PUDDLE_FALL_US_WHY = Called("puddle_fall", "us", "why", "", Array(wave_height_in, wave_length_ft))
+End Function
+
+Public Function OVS_PUDDLE_FALL_US_GET(ByVal result As Variant, ByVal wave_height_in As Variant, ByVal wave_length_ft As Variant) As Variant
+    OVS_PUDDLE_FALL_US_GET = Called("puddle_fall", "us", "get", result, Array(wave_height_in, wave_length_ft))
+End Function
+
+' The least fall at which a wave of the surface holds no water.
+' wave_height_mm: height of the wave, crest to trough (mm); at least 0 mm, at most 304.8 mm
+' wave_length_m: length of the wave, crest to crest (m); more than 0 m, at most 30.48 m
+' Gives fall_percent (the least fall that drains it).
+Public Function OVS_PUDDLE_FALL_SI(ByVal wave_height_mm As Variant, ByVal wave_length_m As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(wave_height_mm, wave_length_m), "dd", x) Then
+        status = dll_puddle_fall_si(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_PUDDLE_FALL_SI = y1 Else OVS_PUDDLE_FALL_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_PUDDLE_FALL_SI = Called("puddle_fall", "si", "value", "", Array(wave_height_mm, wave_length_m))
+End Function
+
+Public Function OVS_PUDDLE_FALL_SI_WHY(ByVal wave_height_mm As Variant, ByVal wave_length_m As Variant) As Variant
+    OVS_PUDDLE_FALL_SI_WHY = Called("puddle_fall", "si", "why", "", Array(wave_height_mm, wave_length_m))
+End Function
+
+Public Function OVS_PUDDLE_FALL_SI_GET(ByVal result As Variant, ByVal wave_height_mm As Variant, ByVal wave_length_m As Variant) As Variant
+    OVS_PUDDLE_FALL_SI_GET = Called("puddle_fall", "si", "get", result, Array(wave_height_mm, wave_length_m))
+End Function
+
+' How deep a wave of the surface holds water on a fall, and the greatest wave that drains there.
+' wave_height_in: height of the wave, crest to trough (in); at least 0 in, at most 12 in
+' wave_length_ft: length of the wave, crest to crest (ft); more than 0 ft, at most 100 ft
+' fall_in_per_ft: fall of the surface (in/ft); at least 0 in/ft, at most 12 in/ft
+' Gives depth_in (greatest depth of the water), greatest_wave_in (the greatest wave of that length that drains).
+Public Function OVS_PUDDLE_DEPTH_US(ByVal wave_height_in As Variant, ByVal wave_length_ft As Variant, ByVal fall_in_per_ft As Variant) As Variant
+    Dim x(0 To 2) As Double, y1 As Double, y2 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(wave_height_in, wave_length_ft, fall_in_per_ft), "ddd", x) Then
+        status = dll_puddle_depth_us(x(0), x(1), x(2), y1, y2, notes, msg, 0)
+        If status = 0 Then OVS_PUDDLE_DEPTH_US = SideBySide(Array(y1, y2)) Else OVS_PUDDLE_DEPTH_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_PUDDLE_DEPTH_US = Called("puddle_depth", "us", "value", "", Array(wave_height_in, wave_length_ft, fall_in_per_ft))
+End Function
+
+Public Function OVS_PUDDLE_DEPTH_US_WHY(ByVal wave_height_in As Variant, ByVal wave_length_ft As Variant, ByVal fall_in_per_ft As Variant) As Variant
+    OVS_PUDDLE_DEPTH_US_WHY = Called("puddle_depth", "us", "why", "", Array(wave_height_in, wave_length_ft, fall_in_per_ft))
+End Function
+
+Public Function OVS_PUDDLE_DEPTH_US_GET(ByVal result As Variant, ByVal wave_height_in As Variant, ByVal wave_length_ft As Variant, ByVal fall_in_per_ft As Variant) As Variant
+    OVS_PUDDLE_DEPTH_US_GET = Called("puddle_depth", "us", "get", result, Array(wave_height_in, wave_length_ft, fall_in_per_ft))
+End Function
+
+' How deep a wave of the surface holds water on a fall, and the greatest wave that drains there.
+' wave_height_mm: height of the wave, crest to trough (mm); at least 0 mm, at most 304.8 mm
+' wave_length_m: length of the wave, crest to crest (m); more than 0 m, at most 30.48 m
+' fall_percent: fall of the surface (%); at least 0 %, at most 100 %
+' Gives depth_mm (greatest depth of the water), greatest_wave_mm (the greatest wave of that length that drains).
+Public Function OVS_PUDDLE_DEPTH_SI(ByVal wave_height_mm As Variant, ByVal wave_length_m As Variant, ByVal fall_percent As Variant) As Variant
+    Dim x(0 To 2) As Double, y1 As Double, y2 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(wave_height_mm, wave_length_m, fall_percent), "ddd", x) Then
+        status = dll_puddle_depth_si(x(0), x(1), x(2), y1, y2, notes, msg, 0)
+        If status = 0 Then OVS_PUDDLE_DEPTH_SI = SideBySide(Array(y1, y2)) Else OVS_PUDDLE_DEPTH_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_PUDDLE_DEPTH_SI = Called("puddle_depth", "si", "value", "", Array(wave_height_mm, wave_length_m, fall_percent))
+End Function
+
+Public Function OVS_PUDDLE_DEPTH_SI_WHY(ByVal wave_height_mm As Variant, ByVal wave_length_m As Variant, ByVal fall_percent As Variant) As Variant
+    OVS_PUDDLE_DEPTH_SI_WHY = Called("puddle_depth", "si", "why", "", Array(wave_height_mm, wave_length_m, fall_percent))
+End Function
+
+Public Function OVS_PUDDLE_DEPTH_SI_GET(ByVal result As Variant, ByVal wave_height_mm As Variant, ByVal wave_length_m As Variant, ByVal fall_percent As Variant) As Variant
+    OVS_PUDDLE_DEPTH_SI_GET = Called("puddle_depth", "si", "get", result, Array(wave_height_mm, wave_length_m, fall_percent))
+End Function
+
+' The rain that runs off an area, in a volume for each time.
+' area_ft2: area that rain falls on (ft2); at least 0 ft2, at most 1076391041.67 ft2
+' rain_in_per_h: how fast rain comes down (in/h); at least 0 in/h, at most 39.3700787402 in/h
+' coefficient_percent: the share that runs off (%); at least 0 %, at most 100 %
+' Gives flow_gal_per_min (water that runs off).
+Public Function OVS_RUNOFF_US(ByVal area_ft2 As Variant, ByVal rain_in_per_h As Variant, ByVal coefficient_percent As Variant) As Variant
+    Dim x(0 To 2) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(area_ft2, rain_in_per_h, coefficient_percent), "ddd", x) Then
+        status = dll_runoff_us(x(0), x(1), x(2), y1, notes, msg, 0)
+        If status = 0 Then OVS_RUNOFF_US = y1 Else OVS_RUNOFF_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_RUNOFF_US = Called("runoff", "us", "value", "", Array(area_ft2, rain_in_per_h, coefficient_percent))
+End Function
+
+Public Function OVS_RUNOFF_US_WHY(ByVal area_ft2 As Variant, ByVal rain_in_per_h As Variant, ByVal coefficient_percent As Variant) As Variant
+    OVS_RUNOFF_US_WHY = Called("runoff", "us", "why", "", Array(area_ft2, rain_in_per_h, coefficient_percent))
+End Function
+
+Public Function OVS_RUNOFF_US_GET(ByVal result As Variant, ByVal area_ft2 As Variant, ByVal rain_in_per_h As Variant, ByVal coefficient_percent As Variant) As Variant
+    OVS_RUNOFF_US_GET = Called("runoff", "us", "get", result, Array(area_ft2, rain_in_per_h, coefficient_percent))
+End Function
+
+' The rain that runs off an area, in a volume for each time.
+' area_m2: area that rain falls on (m2); at least 0 m2, at most 100000000 m2
+' rain_mm_per_h: how fast rain comes down (mm/h); at least 0 mm/h, at most 1000 mm/h
+' coefficient_percent: the share that runs off (%); at least 0 %, at most 100 %
+' Gives flow_l_per_s (water that runs off).
+Public Function OVS_RUNOFF_SI(ByVal area_m2 As Variant, ByVal rain_mm_per_h As Variant, ByVal coefficient_percent As Variant) As Variant
+    Dim x(0 To 2) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(area_m2, rain_mm_per_h, coefficient_percent), "ddd", x) Then
+        status = dll_runoff_si(x(0), x(1), x(2), y1, notes, msg, 0)
+        If status = 0 Then OVS_RUNOFF_SI = y1 Else OVS_RUNOFF_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_RUNOFF_SI = Called("runoff", "si", "value", "", Array(area_m2, rain_mm_per_h, coefficient_percent))
+End Function
+
+Public Function OVS_RUNOFF_SI_WHY(ByVal area_m2 As Variant, ByVal rain_mm_per_h As Variant, ByVal coefficient_percent As Variant) As Variant
+    OVS_RUNOFF_SI_WHY = Called("runoff", "si", "why", "", Array(area_m2, rain_mm_per_h, coefficient_percent))
+End Function
+
+Public Function OVS_RUNOFF_SI_GET(ByVal result As Variant, ByVal area_m2 As Variant, ByVal rain_mm_per_h As Variant, ByVal coefficient_percent As Variant) As Variant
+    OVS_RUNOFF_SI_GET = Called("runoff", "si", "get", result, Array(area_m2, rain_mm_per_h, coefficient_percent))
+End Function
+
+' A driveway, a walk or a ramp from a door outwards: the floor height from which water falls away, grades, breaks, the step at the door, and a drain along the door instead.
+' floor_ft: height of the floor at the door; or a finish with the places of the door (ft); at least -32808.3989501 ft, at most 32808.3989501 ft; may be left out
+' finish: the new top surface, whose lowest place along the door counts; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives; may be left out
+' door: places along the door; a range with the columns x_ft, y_ft; may be left out
+' profile: the ground outside; a range with the columns distance_ft, elevation_ft
+' traffic: what goes over it; vehicle, wheelchair or foot; left out: vehicle, because most approaches are driven on
+' fall_percent: fall away from the door that is wanted; 2 %, the rule for hard surfaces by buildings, where not given (%); at least 0 %, at most 100 %; may be left out
+' over_ft: over which distance from the door (ft); more than 0 ft, at most 3280.83989501 ft; left out: 10 ft, because the rule for ground by buildings
+' tie_in_ft: how far from the door a new approach meets the ground (ft); more than 0 ft, at most 3280.83989501 ft; may be left out
+' thickness_in: how thick the new approach is (in); at least 0 in, at most 39.3700787402 in; may be left out
+' rebate_in: how far the outside lies below the floor at the door (in); at least 0 in, at most 39.3700787402 in; may be left out
+' wheelbase_in: from axle to axle (in); more than 0 in, at most 590.551181102 in; may be left out
+' clearance_in: room under the vehicle between its axles (in); at least 0 in, at most 39.3700787402 in; may be left out
+' overhang_in: from the front axle to the bumper (in); more than 0 in, at most 590.551181102 in; may be left out
+' bumper_in: room under the bumper (in); at least 0 in, at most 39.3700787402 in; may be left out
+' door_width_ft: how wide the door is, for a drain along it (ft); more than 0 ft, at most 3280.83989501 ft; may be left out
+' rain_in_per_h: how fast rain comes down on hard ground, for that drain (in/h); at least 0 in/h, at most 39.3700787402 in/h; may be left out
+' Gives judged (whether every limit is kept), needed_ft (the floor height from which water falls away as wanted), governing_ft (how far from the door the place is that decides it), spare_in (how far the floor is above that; negative below), away (what that does to the water), step_in (the step at the door, from the outside up to the floor), step_limit_in (the most that it may be), step_judged (whether it is), dig_in (how deep old ground has to come out under the new approach; none without tie-in and thickness), trench_floor_ft (the height that the floor may have with a drain along the door), trench_reach_ft (how far out the ground falls to the door), trench_area_ft2 (the ground that drains to the door; none without its width), trench_flow_gal_per_min (the rain that comes from it; none without rain), stretches (the ground as it will be), breaks (where its grade changes), rules (every rule at every place).
+Public Function OVS_APPROACH_US(Optional ByVal floor_ft As Variant, Optional ByVal finish As Variant, Optional ByVal door As Variant, Optional ByVal profile As Variant, Optional ByVal traffic As Variant, Optional ByVal fall_percent As Variant, Optional ByVal over_ft As Variant, Optional ByVal tie_in_ft As Variant, Optional ByVal thickness_in As Variant, Optional ByVal rebate_in As Variant, Optional ByVal wheelbase_in As Variant, Optional ByVal clearance_in As Variant, Optional ByVal overhang_in As Variant, Optional ByVal bumper_in As Variant, Optional ByVal door_width_ft As Variant, Optional ByVal rain_in_per_h As Variant) As Variant
+    OVS_APPROACH_US = Called("approach", "us", "value", "", Array(floor_ft, finish, door, profile, traffic, fall_percent, over_ft, tie_in_ft, thickness_in, rebate_in, wheelbase_in, clearance_in, overhang_in, bumper_in, door_width_ft, rain_in_per_h))
+End Function
+
+Public Function OVS_APPROACH_US_WHY(Optional ByVal floor_ft As Variant, Optional ByVal finish As Variant, Optional ByVal door As Variant, Optional ByVal profile As Variant, Optional ByVal traffic As Variant, Optional ByVal fall_percent As Variant, Optional ByVal over_ft As Variant, Optional ByVal tie_in_ft As Variant, Optional ByVal thickness_in As Variant, Optional ByVal rebate_in As Variant, Optional ByVal wheelbase_in As Variant, Optional ByVal clearance_in As Variant, Optional ByVal overhang_in As Variant, Optional ByVal bumper_in As Variant, Optional ByVal door_width_ft As Variant, Optional ByVal rain_in_per_h As Variant) As Variant
+    OVS_APPROACH_US_WHY = Called("approach", "us", "why", "", Array(floor_ft, finish, door, profile, traffic, fall_percent, over_ft, tie_in_ft, thickness_in, rebate_in, wheelbase_in, clearance_in, overhang_in, bumper_in, door_width_ft, rain_in_per_h))
+End Function
+
+Public Function OVS_APPROACH_US_GET(ByVal result As Variant, Optional ByVal floor_ft As Variant, Optional ByVal finish As Variant, Optional ByVal door As Variant, Optional ByVal profile As Variant, Optional ByVal traffic As Variant, Optional ByVal fall_percent As Variant, Optional ByVal over_ft As Variant, Optional ByVal tie_in_ft As Variant, Optional ByVal thickness_in As Variant, Optional ByVal rebate_in As Variant, Optional ByVal wheelbase_in As Variant, Optional ByVal clearance_in As Variant, Optional ByVal overhang_in As Variant, Optional ByVal bumper_in As Variant, Optional ByVal door_width_ft As Variant, Optional ByVal rain_in_per_h As Variant) As Variant
+    OVS_APPROACH_US_GET = Called("approach", "us", "get", result, Array(floor_ft, finish, door, profile, traffic, fall_percent, over_ft, tie_in_ft, thickness_in, rebate_in, wheelbase_in, clearance_in, overhang_in, bumper_in, door_width_ft, rain_in_per_h))
+End Function
+
+' A driveway, a walk or a ramp from a door outwards: the floor height from which water falls away, grades, breaks, the step at the door, and a drain along the door instead.
+' floor_m: height of the floor at the door; or a finish with the places of the door (m); at least -10000 m, at most 10000 m; may be left out
+' finish: the new top surface, whose lowest place along the door counts; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives; may be left out
+' door: places along the door; a range with the columns x_m, y_m; may be left out
+' profile: the ground outside; a range with the columns distance_m, elevation_m
+' traffic: what goes over it; vehicle, wheelchair or foot; left out: vehicle, because most approaches are driven on
+' fall_percent: fall away from the door that is wanted; 2 %, the rule for hard surfaces by buildings, where not given (%); at least 0 %, at most 100 %; may be left out
+' over_m: over which distance from the door (m); more than 0 m, at most 1000 m; left out: 10 ft, because the rule for ground by buildings
+' tie_in_m: how far from the door a new approach meets the ground (m); more than 0 m, at most 1000 m; may be left out
+' thickness_mm: how thick the new approach is (mm); at least 0 mm, at most 1000 mm; may be left out
+' rebate_mm: how far the outside lies below the floor at the door (mm); at least 0 mm, at most 1000 mm; may be left out
+' wheelbase_mm: from axle to axle (mm); more than 0 mm, at most 15000 mm; may be left out
+' clearance_mm: room under the vehicle between its axles (mm); at least 0 mm, at most 1000 mm; may be left out
+' overhang_mm: from the front axle to the bumper (mm); more than 0 mm, at most 15000 mm; may be left out
+' bumper_mm: room under the bumper (mm); at least 0 mm, at most 1000 mm; may be left out
+' door_width_m: how wide the door is, for a drain along it (m); more than 0 m, at most 1000 m; may be left out
+' rain_mm_per_h: how fast rain comes down on hard ground, for that drain (mm/h); at least 0 mm/h, at most 1000 mm/h; may be left out
+' Gives judged (whether every limit is kept), needed_m (the floor height from which water falls away as wanted), governing_m (how far from the door the place is that decides it), spare_mm (how far the floor is above that; negative below), away (what that does to the water), step_mm (the step at the door, from the outside up to the floor), step_limit_mm (the most that it may be), step_judged (whether it is), dig_mm (how deep old ground has to come out under the new approach; none without tie-in and thickness), trench_floor_m (the height that the floor may have with a drain along the door), trench_reach_m (how far out the ground falls to the door), trench_area_m2 (the ground that drains to the door; none without its width), trench_flow_l_per_s (the rain that comes from it; none without rain), stretches (the ground as it will be), breaks (where its grade changes), rules (every rule at every place).
+Public Function OVS_APPROACH_SI(Optional ByVal floor_m As Variant, Optional ByVal finish As Variant, Optional ByVal door As Variant, Optional ByVal profile As Variant, Optional ByVal traffic As Variant, Optional ByVal fall_percent As Variant, Optional ByVal over_m As Variant, Optional ByVal tie_in_m As Variant, Optional ByVal thickness_mm As Variant, Optional ByVal rebate_mm As Variant, Optional ByVal wheelbase_mm As Variant, Optional ByVal clearance_mm As Variant, Optional ByVal overhang_mm As Variant, Optional ByVal bumper_mm As Variant, Optional ByVal door_width_m As Variant, Optional ByVal rain_mm_per_h As Variant) As Variant
+    OVS_APPROACH_SI = Called("approach", "si", "value", "", Array(floor_m, finish, door, profile, traffic, fall_percent, over_m, tie_in_m, thickness_mm, rebate_mm, wheelbase_mm, clearance_mm, overhang_mm, bumper_mm, door_width_m, rain_mm_per_h))
+End Function
+
+Public Function OVS_APPROACH_SI_WHY(Optional ByVal floor_m As Variant, Optional ByVal finish As Variant, Optional ByVal door As Variant, Optional ByVal profile As Variant, Optional ByVal traffic As Variant, Optional ByVal fall_percent As Variant, Optional ByVal over_m As Variant, Optional ByVal tie_in_m As Variant, Optional ByVal thickness_mm As Variant, Optional ByVal rebate_mm As Variant, Optional ByVal wheelbase_mm As Variant, Optional ByVal clearance_mm As Variant, Optional ByVal overhang_mm As Variant, Optional ByVal bumper_mm As Variant, Optional ByVal door_width_m As Variant, Optional ByVal rain_mm_per_h As Variant) As Variant
+    OVS_APPROACH_SI_WHY = Called("approach", "si", "why", "", Array(floor_m, finish, door, profile, traffic, fall_percent, over_m, tie_in_m, thickness_mm, rebate_mm, wheelbase_mm, clearance_mm, overhang_mm, bumper_mm, door_width_m, rain_mm_per_h))
+End Function
+
+Public Function OVS_APPROACH_SI_GET(ByVal result As Variant, Optional ByVal floor_m As Variant, Optional ByVal finish As Variant, Optional ByVal door As Variant, Optional ByVal profile As Variant, Optional ByVal traffic As Variant, Optional ByVal fall_percent As Variant, Optional ByVal over_m As Variant, Optional ByVal tie_in_m As Variant, Optional ByVal thickness_mm As Variant, Optional ByVal rebate_mm As Variant, Optional ByVal wheelbase_mm As Variant, Optional ByVal clearance_mm As Variant, Optional ByVal overhang_mm As Variant, Optional ByVal bumper_mm As Variant, Optional ByVal door_width_m As Variant, Optional ByVal rain_mm_per_h As Variant) As Variant
+    OVS_APPROACH_SI_GET = Called("approach", "si", "get", result, Array(floor_m, finish, door, profile, traffic, fall_percent, over_m, tie_in_m, thickness_mm, rebate_mm, wheelbase_mm, clearance_mm, overhang_mm, bumper_mm, door_width_m, rain_mm_per_h))
+End Function
+
+' What a crest takes of the room under a vehicle, midway between its axles.
+' wheelbase_in: from axle to axle (in); more than 0 in, at most 590.551181102 in
+' change_percent: change of grade (%); at least 0 %, at most 100 %
+' Gives taken_in (room taken, slopes for angles), exact_in (room taken, exactly).
+Public Function OVS_CREST_CLEARANCE_US(ByVal wheelbase_in As Variant, ByVal change_percent As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, y2 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(wheelbase_in, change_percent), "dd", x) Then
+        status = dll_crest_clearance_us(x(0), x(1), y1, y2, notes, msg, 0)
+        If status = 0 Then OVS_CREST_CLEARANCE_US = SideBySide(Array(y1, y2)) Else OVS_CREST_CLEARANCE_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_CREST_CLEARANCE_US = Called("crest_clearance", "us", "value", "", Array(wheelbase_in, change_percent))
+End Function
+
+Public Function OVS_CREST_CLEARANCE_US_WHY(ByVal wheelbase_in As Variant, ByVal change_percent As Variant) As Variant
+    OVS_CREST_CLEARANCE_US_WHY = Called("crest_clearance", "us", "why", "", Array(wheelbase_in, change_percent))
+End Function
+
+Public Function OVS_CREST_CLEARANCE_US_GET(ByVal result As Variant, ByVal wheelbase_in As Variant, ByVal change_percent As Variant) As Variant
+    OVS_CREST_CLEARANCE_US_GET = Called("crest_clearance", "us", "get", result, Array(wheelbase_in, change_percent))
+End Function
+
+' What a crest takes of the room under a vehicle, midway between its axles.
+' wheelbase_mm: from axle to axle (mm); more than 0 mm, at most 15000 mm
+' change_percent: change of grade (%); at least 0 %, at most 100 %
+' Gives taken_mm (room taken, slopes for angles), exact_mm (room taken, exactly).
+Public Function OVS_CREST_CLEARANCE_SI(ByVal wheelbase_mm As Variant, ByVal change_percent As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, y2 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(wheelbase_mm, change_percent), "dd", x) Then
+        status = dll_crest_clearance_si(x(0), x(1), y1, y2, notes, msg, 0)
+        If status = 0 Then OVS_CREST_CLEARANCE_SI = SideBySide(Array(y1, y2)) Else OVS_CREST_CLEARANCE_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_CREST_CLEARANCE_SI = Called("crest_clearance", "si", "value", "", Array(wheelbase_mm, change_percent))
+End Function
+
+Public Function OVS_CREST_CLEARANCE_SI_WHY(ByVal wheelbase_mm As Variant, ByVal change_percent As Variant) As Variant
+    OVS_CREST_CLEARANCE_SI_WHY = Called("crest_clearance", "si", "why", "", Array(wheelbase_mm, change_percent))
+End Function
+
+Public Function OVS_CREST_CLEARANCE_SI_GET(ByVal result As Variant, ByVal wheelbase_mm As Variant, ByVal change_percent As Variant) As Variant
+    OVS_CREST_CLEARANCE_SI_GET = Called("crest_clearance", "si", "get", result, Array(wheelbase_mm, change_percent))
+End Function
+
+' The greatest change of grade of a sag that a bumper clears.
+' overhang_in: from the front axle to the bumper (in); more than 0 in, at most 590.551181102 in
+' bumper_in: room under the bumper (in); at least 0 in, at most 39.3700787402 in
+' Gives change_percent (the greatest change of grade).
+Public Function OVS_SAG_BREAK_US(ByVal overhang_in As Variant, ByVal bumper_in As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(overhang_in, bumper_in), "dd", x) Then
+        status = dll_sag_break_us(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_SAG_BREAK_US = y1 Else OVS_SAG_BREAK_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_SAG_BREAK_US = Called("sag_break", "us", "value", "", Array(overhang_in, bumper_in))
+End Function
+
+Public Function OVS_SAG_BREAK_US_WHY(ByVal overhang_in As Variant, ByVal bumper_in As Variant) As Variant
+    OVS_SAG_BREAK_US_WHY = Called("sag_break", "us", "why", "", Array(overhang_in, bumper_in))
+End Function
+
+Public Function OVS_SAG_BREAK_US_GET(ByVal result As Variant, ByVal overhang_in As Variant, ByVal bumper_in As Variant) As Variant
+    OVS_SAG_BREAK_US_GET = Called("sag_break", "us", "get", result, Array(overhang_in, bumper_in))
+End Function
+
+' The greatest change of grade of a sag that a bumper clears.
+' overhang_mm: from the front axle to the bumper (mm); more than 0 mm, at most 15000 mm
+' bumper_mm: room under the bumper (mm); at least 0 mm, at most 1000 mm
+' Gives change_percent (the greatest change of grade).
+Public Function OVS_SAG_BREAK_SI(ByVal overhang_mm As Variant, ByVal bumper_mm As Variant) As Variant
+    Dim x(0 To 1) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(overhang_mm, bumper_mm), "dd", x) Then
+        status = dll_sag_break_si(x(0), x(1), y1, notes, msg, 0)
+        If status = 0 Then OVS_SAG_BREAK_SI = y1 Else OVS_SAG_BREAK_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_SAG_BREAK_SI = Called("sag_break", "si", "value", "", Array(overhang_mm, bumper_mm))
+End Function
+
+Public Function OVS_SAG_BREAK_SI_WHY(ByVal overhang_mm As Variant, ByVal bumper_mm As Variant) As Variant
+    OVS_SAG_BREAK_SI_WHY = Called("sag_break", "si", "why", "", Array(overhang_mm, bumper_mm))
+End Function
+
+Public Function OVS_SAG_BREAK_SI_GET(ByVal result As Variant, ByVal overhang_mm As Variant, ByVal bumper_mm As Variant) As Variant
+    OVS_SAG_BREAK_SI_GET = Called("sag_break", "si", "get", result, Array(overhang_mm, bumper_mm))
 End Function
 
 ' The volume of a slab, a ramp or a step from its length, width and mean depth.

@@ -5,7 +5,7 @@ Made from the table of operations; do not edit.
 """
 
 from overslab import failures, results, typing
-from overslab import survey, condition, grade, marks, overlay, order, asbuilt, job
+from overslab import survey, condition, grade, marks, overlay, clearance, order, asbuilt, job
 from overslab._overslab import OPERATIONS, __version__
 from overslab.failures import OverslabError, QuantityError, FormError, SurveyError, GradeError, MarksError, ConditionError, OverlayError, ClearanceError, AsBuiltError, BorderError
 from overslab.survey import Outline, Survey, Points, Tin
@@ -24,6 +24,7 @@ __all__ = [
     "grade",
     "marks",
     "overlay",
+    "clearance",
     "order",
     "asbuilt",
     "job",

@@ -120,6 +120,7 @@ class GradeError(OverslabError, ValueError):
     185 DRAIN_NOWHERE: the demands can be kept with the drain at no place where it may be.
     186 DRAIN_NOT_FOUND: the search ended before it found a place where the demands can be kept.
     187 ZONE_UNKNOWN: no zone has this name.
+    200 FLOW_LOST: the way of water over the finish was lost to rounding.
     """
 
 
@@ -154,6 +155,11 @@ class OverlayError(OverslabError, ValueError):
 class ClearanceError(OverslabError, ValueError):
     """A door, a step, a fitting or an approach cannot be judged as given.
 
+    220 APPROACH_SHORT: the ground outside a door is known at fewer than two places.
+    221 APPROACH_START: the ground outside is not known at the door itself.
+    222 APPROACH_UNSORTED: the places outside a door do not run outwards from it.
+    223 TIE_IN_BEYOND: a new approach meets the ground where that is not known.
+    224 DOOR_UNKNOWN: nothing says how high the floor is at the door.
     """
 
 

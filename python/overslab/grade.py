@@ -64,6 +64,17 @@ from overslab._overslab import (
     Section,
     drain_place,
     DrainPlace,
+    drainage,
+    Drainage,
+    puddle_fall,
+    PuddleFall,
+    PuddleFallArray,
+    puddle_depth,
+    PuddleDepth,
+    PuddleDepthArray,
+    runoff,
+    Runoff,
+    RunoffArray,
 )
 
 __all__ = [
@@ -130,4 +141,15 @@ __all__ = [
     "Section",
     "drain_place",
     "DrainPlace",
+    "drainage",
+    "Drainage",
+    "puddle_fall",
+    "PuddleFall",
+    "PuddleFallArray",
+    "puddle_depth",
+    "PuddleDepth",
+    "PuddleDepthArray",
+    "runoff",
+    "Runoff",
+    "RunoffArray",
 ]

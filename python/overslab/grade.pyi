@@ -75,6 +75,17 @@ __all__ = [
     "Section",
     "drain_place",
     "DrainPlace",
+    "drainage",
+    "Drainage",
+    "puddle_fall",
+    "PuddleFall",
+    "PuddleFallArray",
+    "puddle_depth",
+    "PuddleDepth",
+    "PuddleDepthArray",
+    "runoff",
+    "Runoff",
+    "RunoffArray",
 ]
 
 @final
@@ -4092,3 +4103,483 @@ class DrainPlace(AnswerResult):
     @property
     def cost_money(self) -> float | None:
         r"""what that costs; none without a price [money]."""
+
+def drainage(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    *,
+    edges: Table | None = None,
+    drains: Table | None = None,
+    surface: Literal["trowelled", "broomed", "washed", "outdoors"] | None = None,
+    least_fall: Quantity | None = None,
+    wave_height: Quantity | None = None,
+    wave_length: Quantity | None = None,
+    starts: Table | None = None,
+    rain: Quantity | None = None,
+    coefficient: Quantity | None = None,
+    units: Units | None = None,
+) -> Drainage:
+    r"""How a finish drains: each facet against the least fall, what drains where, the ways of water, what drains badly.
+
+    Rule: water runs straight down each facet, along a valley where both sides lean to it and along the
+        foot of a wall; flow = coefficient x rain x area.
+    Takes for granted: facets are plane; water from a corner or a ridge takes the steepest way, of
+        several as steep that over the first facet; exactly the least fall is enough.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the new top surface; a Finish
+        edges: edges that are walled, open or drained; a table of at least 0 rows, each an edge and what
+            it does to water, with the columns; may be left out
+            edge: name of the edge, or of a hole; a text
+            state: open: water runs off over it; walled: it is held; drained: a drain along it takes it;
+                one of "open", "walled", "drained"
+        drains: drains in the floor; a table of at least 0 rows, each a place of a drain; rows of one
+            name are a drain along the line through them, with the columns; may be left out
+            x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m)
+            y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+                (at least -100000 m, at most 100000 m)
+            name: name of the drain; a text; may be left out
+        surface: how the surface is finished and used, which sets the least fall; one of "trowelled",
+            "broomed", "washed", "outdoors"; where it is not given trowelled is taken: the least of the
+            minimums
+        least_fall: the least fall, in place of that of the surface [in/ft | %]; at least 0 in/ft, at
+            most 12 in/ft (at least 0 %, at most 100 %); may be left out
+        wave_height: height of a wave that strike-off may leave, crest to trough [in | mm]; at least 0
+            in, at most 12 in (at least 0 mm, at most 304.8 mm); where it is not given 3/16 in is taken:
+            what hand screeding can leave over 4 ft
+        wave_length: length of that wave, crest to crest [ft | m]; more than 0 ft, at most 100 ft (more
+            than 0 m, at most 30.48 m); where it is not given 4 ft is taken: what hand screeding can
+            leave 3/16 in over
+        starts: places from which water is followed; a table of at least 0 rows, each a place from which
+            water is followed, with the columns; may be left out
+            x: distance from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at
+                least -100000 m, at most 100000 m)
+            y: distance from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+                (at least -100000 m, at most 100000 m)
+        rain: how fast rain comes down [in/h | mm/h]; at least 0 in/h, at most 39.3700787402 in/h (at
+            least 0 mm/h, at most 1000 mm/h); may be left out
+        coefficient: the share of the rain that runs off [%]; at least 0 %, at most 100 %; where it is
+            not given 95 % is taken: the most that textbooks give for concrete, on the safe side
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Drainage, with the attributes
+            judged: whether every facet falls enough, the right way, to an outlet: pass, fail, confirm
+                locally
+            least_in_per_ft, least_percent: the least fall that is wanted [in/ft | %]
+            least_found_in_per_ft, least_found_percent: the least fall of any facet [in/ft | %]
+            drained_ft2, drained_m2: area whose water leaves [ft2 | m2]
+            held_ft2, held_m2: area whose water finds no outlet [ft2 | m2]
+            puddles: whether the stated wave can hold water: drains, can stay
+            puddle_in, puddle_mm: the deepest that it holds on any facet [in | mm]
+            facets: the facets, a table of facets
+            catchments: what drains to each end, a table of catchments
+            catchment_corners: the corners of the polygons of the catchments, a table of
+                catchment_corners
+            faults: the parts that drain badly, a table of faults
+            fault_corners: the corners of their polygons, a table of fault_corners
+            paths: ways of water, a table of paths
+            path_places: the places on them, a table of path_places
+        and notes, basis and taken.
+
+    Raises:
+        GradeError: no edge of the outline has this name (EDGE_UNKNOWN); a line or a place of the finish
+            lies outside the work (OFF_WORK)
+        SurveyError: a drain lies outside the outline (DRAIN_OUTSIDE)
+        FormError: the word is not one of the choices (WORD_UNKNOWN)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+            quantity (UNIT_WRONG)
+
+    Basis:
+        plane and solid geometry: derived
+        at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums
+            (several), finished floors, from memory: confirm
+        at least 1/4 in per ft on broomed floors: Flatwork guidance on drainage minimums (several),
+            broom finish, from memory: confirm
+        at least 1/4 in per ft where a floor is washed down: common practice, no source
+        at least 2 % away from a building: International Residential Code (2015-2021), R401.3,
+            impervious surfaces within 10 ft, as quoted elsewhere
+        the least fall that was given: the project's specification
+        hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source
+        runoff = coefficient x rain intensity x area: Hydrology textbooks, rational method (Kuichling
+            1889) (any), Q = C i A; C of concrete 0.8 to 0.95, from memory: confirm
+
+    Example:
+        >>> from overslab.grade import drainage
+        >>> answer = drainage(
+        ...     survey={
+        ...         "outline": {
+        ...             "sides": [
+        ...                 {"name": "front", "length": "20 ft"},
+        ...                 {"name": "right", "length": "32 ft"},
+        ...                 {"name": "back", "length": "20 ft"},
+        ...                 {"name": "left", "length": "32 ft"},
+        ...             ],
+        ...         },
+        ...         "grid": {
+        ...             "columns": ["1 ft", "10 ft", "19 ft"],
+        ...             "rows": ["1 ft", "16 ft", "31 ft"],
+        ...             "elevations": [
+        ...                 "99.20 ft",
+        ...                 "99.22 ft",
+        ...                 "99.18 ft",
+        ...                 "99.25 ft",
+        ...                 "99.26 ft",
+        ...                 "99.24 ft",
+        ...                 "99.35 ft",
+        ...                 "99.33 ft",
+        ...                 "99.36 ft",
+        ...             ],
+        ...         },
+        ...     },
+        ...     finish={
+        ...         "points": [
+        ...             {"x": "0 ft", "y": "0 ft", "elevation": "99.9 ft"},
+        ...             {"x": "20 ft", "y": "0 ft", "elevation": "99.8 ft"},
+        ...             {"x": "0 ft", "y": "24 ft", "elevation": "100.2 ft"},
+        ...         ],
+        ...     },
+        ...     edges={"edge": ["front"], "state": ["drained"]},
+        ...     surface="broomed",
+        ...     rain="3 in/h",
+        ... )
+        >>> answer.judged
+        'confirm locally'
+
+    Since 0.1.0.
+    """
+
+@final
+class Drainage(AnswerResult):
+    r"""What `drainage` gives."""
+
+    @property
+    def judged(self) -> Literal["pass", "fail", "confirm locally"]:
+        r"""whether every facet falls enough, the right way, to an outlet."""
+
+    @property
+    def least_in_per_ft(self) -> float:
+        r"""the least fall that is wanted [in/ft]."""
+
+    @property
+    def least_percent(self) -> float:
+        r"""the least fall that is wanted [%]."""
+
+    @property
+    def least_found_in_per_ft(self) -> float:
+        r"""the least fall of any facet [in/ft]."""
+
+    @property
+    def least_found_percent(self) -> float:
+        r"""the least fall of any facet [%]."""
+
+    @property
+    def drained_ft2(self) -> float:
+        r"""area whose water leaves [ft2]."""
+
+    @property
+    def drained_m2(self) -> float:
+        r"""area whose water leaves [m2]."""
+
+    @property
+    def held_ft2(self) -> float:
+        r"""area whose water finds no outlet [ft2]."""
+
+    @property
+    def held_m2(self) -> float:
+        r"""area whose water finds no outlet [m2]."""
+
+    @property
+    def puddles(self) -> Literal["drains", "can stay"]:
+        r"""whether the stated wave can hold water."""
+
+    @property
+    def puddle_in(self) -> float:
+        r"""the deepest that it holds on any facet [in]."""
+
+    @property
+    def puddle_mm(self) -> float:
+        r"""the deepest that it holds on any facet [mm]."""
+
+    @property
+    def facets(self) -> dict[str, Column]:
+        r"""the facets."""
+
+    @property
+    def catchments(self) -> dict[str, Column]:
+        r"""what drains to each end."""
+
+    @property
+    def catchment_corners(self) -> dict[str, Column]:
+        r"""the corners of the polygons of the catchments."""
+
+    @property
+    def faults(self) -> dict[str, Column]:
+        r"""the parts that drain badly."""
+
+    @property
+    def fault_corners(self) -> dict[str, Column]:
+        r"""the corners of their polygons."""
+
+    @property
+    def paths(self) -> dict[str, Column]:
+        r"""ways of water."""
+
+    @property
+    def path_places(self) -> dict[str, Column]:
+        r"""the places on them."""
+
+@overload
+def puddle_fall(  # type: ignore[overload-overlap]
+    wave_height: Quantity,
+    wave_length: Quantity,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> PuddleFall:
+    r"""The least fall at which a wave of the surface holds no water.
+
+    Rule: fall = pi wave_height / wave_length, the steepest rise of the wave.
+    Takes for granted: the wave is a sine, its height taken from crest to trough, its length from crest
+        to crest, along the fall.
+
+    Args:
+        wave_height: height of the wave, crest to trough [in | mm]; at least 0 in, at most 12 in (at
+            least 0 mm, at most 304.8 mm)
+        wave_length: length of the wave, crest to crest [ft | m]; more than 0 ft, at most 100 ft (more
+            than 0 m, at most 30.48 m)
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+        errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+
+    Returns:
+        PuddleFall, with the attributes
+            fall_in_per_ft, fall_percent: the least fall that drains it [in/ft | %]
+        and notes; for arrays PuddleFallArray, with arrays of that shape, and note_codes, bad, reasons.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        plane and solid geometry: derived
+        hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source
+
+    Example:
+        >>> from overslab.grade import puddle_fall
+        >>> answer = puddle_fall(wave_height="3/16 in", wave_length="4 ft")
+        >>> round(answer.fall_in_per_ft, 4)
+        0.1473
+
+    Since 0.1.0.
+    """
+
+@overload
+def puddle_fall(
+    wave_height: Quantity | Quantities,
+    wave_length: Quantity | Quantities,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> PuddleFallArray: ...
+
+@final
+class PuddleFall(ScalarResult):
+    r"""What `puddle_fall` gives."""
+
+    @property
+    def fall_in_per_ft(self) -> float:
+        r"""the least fall that drains it [in/ft]."""
+
+    @property
+    def fall_percent(self) -> float:
+        r"""the least fall that drains it [%]."""
+
+@final
+class PuddleFallArray(ArrayResult):
+    r"""What `puddle_fall` gives for arrays."""
+
+    @property
+    def fall_in_per_ft(self) -> npt.NDArray[np.float64]:
+        r"""the least fall that drains it [in/ft]."""
+
+    @property
+    def fall_percent(self) -> npt.NDArray[np.float64]:
+        r"""the least fall that drains it [%]."""
+
+@overload
+def puddle_depth(  # type: ignore[overload-overlap]
+    wave_height: Quantity,
+    wave_length: Quantity,
+    fall: Quantity,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> PuddleDepth:
+    r"""How deep a wave of the surface holds water on a fall, and the greatest wave that drains there.
+
+    Rule: depth = d (sin t - t cos t), cos t = fall L / (pi d), none where that is 1 or more; greatest d
+        = fall L / pi.
+    Takes for granted: the wave is a sine of height d from crest to trough and length L from crest to
+        crest, along the fall; water stands to the rim.
+
+    Args:
+        wave_height: height of the wave, crest to trough [in | mm]; at least 0 in, at most 12 in (at
+            least 0 mm, at most 304.8 mm)
+        wave_length: length of the wave, crest to crest [ft | m]; more than 0 ft, at most 100 ft (more
+            than 0 m, at most 30.48 m)
+        fall: fall of the surface [in/ft | %]; at least 0 in/ft, at most 12 in/ft (at least 0 %, at most
+            100 %)
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+        errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+
+    Returns:
+        PuddleDepth, with the attributes
+            depth_in, depth_mm: greatest depth of the water [in | mm]
+            greatest_wave_in, greatest_wave_mm: the greatest wave of that length that drains [in | mm]
+        and notes; for arrays PuddleDepthArray, with arrays of that shape, and note_codes, bad, reasons.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        plane and solid geometry: derived
+        hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source
+
+    Example:
+        >>> from overslab.grade import puddle_depth
+        >>> answer = puddle_depth(wave_height="1/4 in", wave_length="4 ft", fall="1/8 in/ft")
+        >>> round(answer.depth_in, 5)
+        0.05263
+
+    Since 0.1.0.
+    """
+
+@overload
+def puddle_depth(
+    wave_height: Quantity | Quantities,
+    wave_length: Quantity | Quantities,
+    fall: Quantity | Quantities,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> PuddleDepthArray: ...
+
+@final
+class PuddleDepth(ScalarResult):
+    r"""What `puddle_depth` gives."""
+
+    @property
+    def depth_in(self) -> float:
+        r"""greatest depth of the water [in]."""
+
+    @property
+    def depth_mm(self) -> float:
+        r"""greatest depth of the water [mm]."""
+
+    @property
+    def greatest_wave_in(self) -> float:
+        r"""the greatest wave of that length that drains [in]."""
+
+    @property
+    def greatest_wave_mm(self) -> float:
+        r"""the greatest wave of that length that drains [mm]."""
+
+@final
+class PuddleDepthArray(ArrayResult):
+    r"""What `puddle_depth` gives for arrays."""
+
+    @property
+    def depth_in(self) -> npt.NDArray[np.float64]:
+        r"""greatest depth of the water [in]."""
+
+    @property
+    def depth_mm(self) -> npt.NDArray[np.float64]:
+        r"""greatest depth of the water [mm]."""
+
+    @property
+    def greatest_wave_in(self) -> npt.NDArray[np.float64]:
+        r"""the greatest wave of that length that drains [in]."""
+
+    @property
+    def greatest_wave_mm(self) -> npt.NDArray[np.float64]:
+        r"""the greatest wave of that length that drains [mm]."""
+
+@overload
+def runoff(  # type: ignore[overload-overlap]
+    area: Quantity,
+    rain: Quantity,
+    coefficient: Quantity,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> Runoff:
+    r"""The rain that runs off an area, in a volume for each time.
+
+    Rule: flow = coefficient x rain x area (rational method).
+    Takes for granted: rain falls as fast all over and long enough that all of the area runs.
+
+    Args:
+        area: area that rain falls on [ft2 | m2]; at least 0 ft2, at most 1076391041.67 ft2 (at least 0
+            m2, at most 100000000 m2)
+        rain: how fast rain comes down [in/h | mm/h]; at least 0 in/h, at most 39.3700787402 in/h (at
+            least 0 mm/h, at most 1000 mm/h)
+        coefficient: the share that runs off [%]; at least 0 %, at most 100 %
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+        errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+
+    Returns:
+        Runoff, with the attributes
+            flow_gal_per_min, flow_l_per_s: water that runs off [gal/min | L/s]
+        and notes; for arrays RunoffArray, with arrays of that shape, and note_codes, bad, reasons.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE); the unit belongs to another
+            quantity (UNIT_WRONG)
+
+    Basis:
+        runoff = coefficient x rain intensity x area: Hydrology textbooks, rational method (Kuichling
+            1889) (any), Q = C i A; C of concrete 0.8 to 0.95, from memory: confirm
+
+    Example:
+        >>> from overslab.grade import runoff
+        >>> answer = runoff(area="500 ft2", rain="4 in/h", coefficient="90 %")
+        >>> round(answer.flow_gal_per_min, 4)
+        18.7013
+
+    Since 0.1.0.
+    """
+
+@overload
+def runoff(
+    area: Quantity | Quantities,
+    rain: Quantity | Quantities,
+    coefficient: Quantity | Quantities,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> RunoffArray: ...
+
+@final
+class Runoff(ScalarResult):
+    r"""What `runoff` gives."""
+
+    @property
+    def flow_gal_per_min(self) -> float:
+        r"""water that runs off [gal/min]."""
+
+    @property
+    def flow_l_per_s(self) -> float:
+        r"""water that runs off [L/s]."""
+
+@final
+class RunoffArray(ArrayResult):
+    r"""What `runoff` gives for arrays."""
+
+    @property
+    def flow_gal_per_min(self) -> npt.NDArray[np.float64]:
+        r"""water that runs off [gal/min]."""
+
+    @property
+    def flow_l_per_s(self) -> npt.NDArray[np.float64]:
+        r"""water that runs off [L/s]."""

@@ -5,13 +5,14 @@ use overslab::failure::{Code, Family};
 use std::collections::HashSet;
 
 /// Codes that no input of the file can make.
-const ELSEWHERE: [(Code, &str); 4] = [
+const ELSEWHERE: [(Code, &str); 5] = [
     (Code::ZeroRefused, "only a sheet cannot tell an empty cell from a zero: see operation::sheet"),
     (Code::ProofFailed, "only a wrong solver makes it: see grade::solve's tests of the proof"),
     (
         Code::DrainNotFound,
         "only a search with a lower cap than the rows have: see grade::solve's tests of drain places",
     ),
+    (Code::FlowLost, "only facets narrower than any that are taken lose water: see grade::drainage"),
     (Code::FormatNotBuilt, "every reader is built in where this runs: see survey::read"),
 ];
 

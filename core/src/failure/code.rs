@@ -201,6 +201,12 @@ codes! {
     PointOffWall = 190, "POINT_OFF_WALL", Marks, "a place that must have a mark is on no edge";
     RailOutside = 191, "RAIL_OUTSIDE", Marks, "a screed rail leaves the work";
     PadsTooFar = 192, "PADS_TOO_FAR", Marks, "wet pads are farther apart than the screed reaches";
+    FlowLost = 200, "FLOW_LOST", Grade, "the way of water over the finish was lost to rounding";
+    ApproachShort = 220, "APPROACH_SHORT", Clearance, "the ground outside a door is known at fewer than two places";
+    ApproachStart = 221, "APPROACH_START", Clearance, "the ground outside is not known at the door itself";
+    ApproachUnsorted = 222, "APPROACH_UNSORTED", Clearance, "the places outside a door do not run outwards from it";
+    TieInBeyond = 223, "TIE_IN_BEYOND", Clearance, "a new approach meets the ground where that is not known";
+    DoorUnknown = 224, "DOOR_UNKNOWN", Clearance, "nothing says how high the floor is at the door";
     ProfileSpacing = 230, "PROFILE_SPACING", AsBuilt, "profile readings stand neither 12 in nor 300 mm apart";
     ProfileShort = 231, "PROFILE_SHORT", AsBuilt, "a profile has too few readings";
     ProfileOrder = 232, "PROFILE_ORDER", AsBuilt, "the readings of a profile are not in order along its line";

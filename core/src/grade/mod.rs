@@ -1,5 +1,6 @@
 //! Where the new surface goes.
 
+pub mod drainage;
 pub mod fall;
 pub mod finish;
 pub mod operations;

@@ -47,18 +47,19 @@ pub use finish::{
     AreaDrainInput, FacetsInput, FinishDemand, FinishPointInput, LineInput, StripInput, TrenchInput,
 };
 pub use input::{
-    AboutInput, AllowanceInput, AsBuiltInput, DemandInput, ElevationsInput, ExtraInput, Job, LimitInput,
-    LimitPlaceInput, OrderInput, PricesInput, ProfileInput, PuddleInput, SCHEMA_VERSION, SectionInput,
-    SolveInput, ThinZonesInput, ZoneInput,
+    AboutInput, AllowanceInput, ApproachInput, ApproachPlaceInput, AsBuiltInput, DemandInput, DrainageInput,
+    ElevationsInput, ExtraInput, Job, LimitInput, LimitPlaceInput, OrderInput, PricesInput, ProfileInput,
+    PuddleInput, SCHEMA_VERSION, SectionInput, SolveInput, ThinZonesInput, VehicleInput, ZoneInput,
 };
 pub use report::{
-    Amount, AsBuiltReport, AskReport, BuiltFloorReport, ChangeReport, CheckReport, CleanUpReport,
-    ConcreteUsed, ConflictReport, ConflictSetReport, CostReport, DemandReport, EdgeHeights, FacetReport,
-    FallGot, FallReport, FinishReport, FitReport, FlatSectionReport, FlatnessReport, GoverningReport,
-    LevelReport, LookAgain, Measure, MissedMark, OldFloor, OldSlabReport, OrderLine, OrderReport,
-    PlaceHeight, PlaceReport, PondReport, PriceReport, ProfileReport, ProofReport, ReasonReport, Report,
-    RoundingReport, SaidBasis, SaidNote, SectionReport, SolvedReport, StageReport, StandingWater,
-    StationReport, StopReport, SuspectReport, TakenReport, ThicknessReport, ThinZoneReport, ThinZonesReport,
-    WayReport, ZoneChoiceReport, ZoneReport,
+    Amount, ApproachReport, AsBuiltReport, AskReport, BreakReport, BuiltFloorReport, CatchmentReport,
+    ChangeReport, CheckReport, CleanUpReport, ConcreteUsed, ConflictReport, ConflictSetReport, CostReport,
+    DemandReport, DrainageReport, EdgeHeights, FacetReport, FallGot, FallReport, FaultReport, FinishReport,
+    FitReport, FlatSectionReport, FlatnessReport, GoverningReport, LevelReport, LookAgain, Measure,
+    MissedMark, OldFloor, OldSlabReport, OrderLine, OrderReport, PlaceHeight, PlaceReport, PondReport,
+    PriceReport, ProfileReport, ProofReport, ReasonReport, Report, RoundingReport, RuleReport, SaidBasis,
+    SaidNote, SectionReport, SolvedReport, StageReport, StandingWater, StationReport, StopReport,
+    StretchReport, SuspectReport, TakenReport, ThicknessReport, ThinZoneReport, ThinZonesReport, WayReport,
+    ZoneChoiceReport, ZoneReport,
 };
 pub use schema::{job_schema, report_schema};

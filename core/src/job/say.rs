@@ -2,8 +2,8 @@
 
 use super::report::{Amount, Measure, PlaceReport};
 use crate::quantity::{
-    Area, Elevation, Length, Money, Slope, Typed, Volume, area, elevation, feet_and_inches, inches, length,
-    number_in, slope, volume,
+    Area, Elevation, Flow, Length, Money, RainIntensity, Slope, Typed, Volume, area, elevation,
+    feet_and_inches, flow, inches, length, number_in, rain_intensity, slope, volume,
 };
 use crate::survey::old_slab::SlabPlace;
 
@@ -72,6 +72,25 @@ pub(super) fn body(value: Volume) -> Measure {
 pub(super) fn water(value: Volume) -> Measure {
     let text = number_in(value, &volume::unit::cubic_foot, 1);
     Measure::new(value, &volume::unit::cubic_foot, &volume::unit::liter, text)
+}
+
+/// A flow of water: `12 gal/min`.
+pub(super) fn flow(value: Flow) -> Measure {
+    let number = (flow::unit::gallon_per_minute.from_base)(value.base());
+    let text = number_in(value, &flow::unit::gallon_per_minute, if number < 9.95 { 1 } else { 0 });
+    Measure::new(value, &flow::unit::gallon_per_minute, &flow::unit::liter_per_second, text)
+}
+
+/// Rain: `2 in an hour`.
+pub(super) fn rain(value: RainIntensity) -> Measure {
+    let depth = Length::from_base(value.base() * 3600.0);
+    let text = format!("{} an hour", inches(depth, 8));
+    Measure::new(
+        value,
+        &rain_intensity::unit::inch_per_hour,
+        &rain_intensity::unit::millimeter_per_hour,
+        text,
+    )
 }
 
 /// An amount: whole from a hundred on, with its cents below.

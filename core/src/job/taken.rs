@@ -2,7 +2,10 @@
 
 use super::input::Job;
 use super::report::TakenReport;
-use crate::assumption::{Assumption, FALL_STEP, MARGIN, MARK_TOLERANCE, PLANT_STEP, ROUNDING, TRUCK, WASTE};
+use crate::assumption::{
+    AWAY_OVER, Assumption, FALL_STEP, MARGIN, MARK_TOLERANCE, PLANT_STEP, ROUNDING, RUNOFF, TRUCK, WASTE,
+    WAVE_HEIGHT, WAVE_LENGTH,
+};
 use crate::quantity::{Length, Typed, Volume, inches, number_in, volume};
 use crate::survey::Survey;
 use crate::survey::old_slab::{Facts, Instrument, Texture};
@@ -41,6 +44,14 @@ pub(super) fn taken(
     if job.finish.solve.is_some() && job.finish.round_fall().1 {
         list.push(assumed("rounding of falls", &FALL_STEP, rounding.base()));
     }
+    list.extend(water(job));
+    if job.approaches.iter().any(|of| of.over.is_none()) {
+        list.push(assumed("how far out ground falls away", &AWAY_OVER, 0.0));
+    }
+    if job.approaches.iter().any(|of| of.traffic.is_none()) {
+        let why = "most approaches are driven on";
+        list.push(weighed("what goes over an approach", "vehicle".to_owned(), why, 0.0));
+    }
     list.extend(words(survey, facts));
     if job.order.step.is_none() {
         list.push(assumed("the plant's step", &PLANT_STEP, PLANT_STEP.value().base() / 2.0));
@@ -78,6 +89,26 @@ fn edges(facts: &Facts) -> Option<Weighed> {
     let value = format!("{percent:.0} % of the floor, by the slope of the whole slab");
     let why = format!("nobody holds a rod in the corner: if {} off", inches(Length::from_base(EDGE_OFF), 8));
     (percent >= 0.5).then(|| weighed("the edges past the shots", value, why, beyond * EDGE_OFF))
+}
+
+/// What was taken of the water: it moves no concrete.
+fn water(job: &Job) -> Vec<Weighed> {
+    let Some(drainage) = &job.drainage else { return Vec::new() };
+    let mut list = Vec::new();
+    if drainage.surface.is_none() && drainage.least_fall.is_none() {
+        let why = "the least of the minimums";
+        list.push(weighed("surface", "trowelled".to_owned(), why, 0.0));
+    }
+    if drainage.wave_height.is_none() {
+        list.push(assumed("wave height", &WAVE_HEIGHT, 0.0));
+    }
+    if drainage.wave_length.is_none() {
+        list.push(assumed("wave length", &WAVE_LENGTH, 0.0));
+    }
+    if drainage.rain.is_some() && drainage.runs_off.is_none() {
+        list.push(assumed("rain that runs off", &RUNOFF, 0.0));
+    }
+    list
 }
 
 fn with_weight(mut taken: TakenReport, weight: f64) -> TakenReport {

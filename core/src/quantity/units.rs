@@ -21,6 +21,8 @@ pub mod kind {
     pub trait AirKind: uom::Kind {}
     /// Mass of water over mass of cementitious material.
     pub trait WaterCementKind: uom::Kind {}
+    /// How fast rain comes down, as a depth of water in a time.
+    pub trait RainKind: uom::Kind {}
     /// Mass of an ingredient in a volume of concrete.
     pub trait DosageKind: uom::Kind {}
 }
@@ -142,6 +144,20 @@ declare_quantities! {
     @kilometer_per_hour = 1.0 / 3.6; "km/h", "km_per_h", ["kph"];
     @mile_per_hour = 0.447_04; "mph", "mph", ["mi/h"];
 
+    /// How fast rain comes down: the depth of water it would leave in a time.
+    rain_intensity::RainIntensity, "rain intensity", <P1 Z0 N1 Z0 Z0>, kind crate::quantity::units::kind::RainKind;
+    sign NotNegative;
+    @meter_per_second = 1.0; "m/s", "m_per_s", [];
+    @inch_per_hour = crate::quantity::units::INCH / 3600.0; "in/h", "in_per_h", ["in/hr", "in per h", "inches per hour"];
+    @millimeter_per_hour = 0.001 / 3600.0; "mm/h", "mm_per_h", ["mm/hr", "mm per h"];
+
+    /// A volume of water in a time.
+    flow::Flow, "flow", <P3 Z0 N1 Z0 Z0>;
+    sign NotNegative;
+    @cubic_meter_per_second = 1.0; "m3/s", "m3_per_s", [];
+    @liter_per_second = 0.001; "L/s", "l_per_s", ["l/s"];
+    @gallon_per_minute = 0.003_785_411_784 / 60.0; "gal/min", "gal_per_min", ["gpm", "gallons per minute"];
+
     /// A temperature on its scale.
     temperature::Temperature, "temperature", <Z0 Z0 Z0 P1 Z0>, kind crate::quantity::units::kind::Level;
     sign NotNegative;
@@ -249,6 +265,8 @@ uom::system! {
         mod dosage::Dosage,
         mod time::Time,
         mod velocity::Velocity,
+        mod rain_intensity::RainIntensity,
+        mod flow::Flow,
         mod temperature::Temperature,
         mod temperature_difference::TemperatureDifference,
         mod ratio::Ratio,

@@ -277,6 +277,24 @@ pub const OVS_RAIL_OUTSIDE: c_int = 191;
 /// Status: wet pads are farther apart than the screed reaches.
 pub const OVS_PADS_TOO_FAR: c_int = 192;
 
+/// Status: the way of water over the finish was lost to rounding.
+pub const OVS_FLOW_LOST: c_int = 200;
+
+/// Status: the ground outside a door is known at fewer than two places.
+pub const OVS_APPROACH_SHORT: c_int = 220;
+
+/// Status: the ground outside is not known at the door itself.
+pub const OVS_APPROACH_START: c_int = 221;
+
+/// Status: the places outside a door do not run outwards from it.
+pub const OVS_APPROACH_UNSORTED: c_int = 222;
+
+/// Status: a new approach meets the ground where that is not known.
+pub const OVS_TIE_IN_BEYOND: c_int = 223;
+
+/// Status: nothing says how high the floor is at the door.
+pub const OVS_DOOR_UNKNOWN: c_int = 224;
+
 /// Status: profile readings stand neither 12 in nor 300 mm apart.
 pub const OVS_PROFILE_SPACING: c_int = 230;
 
@@ -459,6 +477,24 @@ pub const OVS_NOTE_MARKS_WITHOUT_LEVEL: c_int = 73;
 
 /// Note: the benchmark does not read as it should: do not pour.
 pub const OVS_NOTE_BENCHMARK_OFF: c_int = 74;
+
+/// Note: some of the water of the finish finds no outlet.
+pub const OVS_NOTE_WATER_HELD: c_int = 75;
+
+/// Note: part of the finish falls less than it should.
+pub const OVS_NOTE_FALL_TOO_LITTLE: c_int = 76;
+
+/// Note: part of the finish falls away from what it is said to fall to.
+pub const OVS_NOTE_WRONG_WAY: c_int = 77;
+
+/// Note: a wave of the surface can hold water at this fall.
+pub const OVS_NOTE_PUDDLES_LEFT: c_int = 78;
+
+/// Note: the ground outside is not known as far out as it should fall away.
+pub const OVS_NOTE_PROFILE_ENDS_SHORT: c_int = 85;
+
+/// Note: the floor is too low for water to fall away from the door as wanted.
+pub const OVS_NOTE_FLOOR_TOO_LOW: c_int = 86;
 
 /// Note: a profile without any deviation has no finite number of flatness or levelness.
 pub const OVS_NOTE_PERFECT_LINE: c_int = 90;

@@ -1388,6 +1388,288 @@ pub const OVS_DRAIN_PLACE_ENDED_CLOSE: c_int = 0;
 /// The word `cap`.
 pub const OVS_DRAIN_PLACE_ENDED_CAP: c_int = 1;
 
+/// The result `judged`: whether every facet falls enough, the right way, to an outlet.
+pub const OVS_DRAINAGE_JUDGED: c_int = 0;
+
+/// The result `least` (in/ft or %): the least fall that is wanted.
+pub const OVS_DRAINAGE_LEAST: c_int = 1;
+
+/// The result `least_found` (in/ft or %): the least fall of any facet.
+pub const OVS_DRAINAGE_LEAST_FOUND: c_int = 2;
+
+/// The result `drained` (ft2 or m2): area whose water leaves.
+pub const OVS_DRAINAGE_DRAINED: c_int = 3;
+
+/// The result `held` (ft2 or m2): area whose water finds no outlet.
+pub const OVS_DRAINAGE_HELD: c_int = 4;
+
+/// The result `puddles`: whether the stated wave can hold water.
+pub const OVS_DRAINAGE_PUDDLES: c_int = 5;
+
+/// The result `puddle` (in or mm): the deepest that it holds on any facet.
+pub const OVS_DRAINAGE_PUDDLE: c_int = 6;
+
+/// The result `facets`: the facets.
+pub const OVS_DRAINAGE_FACETS: c_int = 7;
+
+/// The column `facet` of `facets`: its number.
+pub const OVS_DRAINAGE_FACETS_FACET: c_int = 0;
+
+/// The column `name` of `facets`: what it is called; none for one plane.
+pub const OVS_DRAINAGE_FACETS_NAME: c_int = 1;
+
+/// The column `area` of `facets` (ft2 or m2): its area within the work.
+pub const OVS_DRAINAGE_FACETS_AREA: c_int = 2;
+
+/// The column `fall` of `facets` (in/ft or %): its steepest fall.
+pub const OVS_DRAINAGE_FACETS_FALL: c_int = 3;
+
+/// The column `down_x` of `facets` (1): downhill as a unit vector, to the right; none where level.
+pub const OVS_DRAINAGE_FACETS_DOWN_X: c_int = 4;
+
+/// The column `down_y` of `facets` (1): the same, to the back.
+pub const OVS_DRAINAGE_FACETS_DOWN_Y: c_int = 5;
+
+/// The column `toward` of `facets`: the edges it falls towards.
+pub const OVS_DRAINAGE_FACETS_TOWARD: c_int = 6;
+
+/// The column `ends` of `facets`: where most of its water ends.
+pub const OVS_DRAINAGE_FACETS_ENDS: c_int = 7;
+
+/// The column `course` of `facets`: where its water goes.
+pub const OVS_DRAINAGE_FACETS_COURSE: c_int = 8;
+
+/// The column `judged` of `facets`: whether it falls enough, the right way, to an outlet.
+pub const OVS_DRAINAGE_FACETS_JUDGED: c_int = 9;
+
+/// The column `puddle` of `facets` (in or mm): how deep the stated wave can hold water on it.
+pub const OVS_DRAINAGE_FACETS_PUDDLE: c_int = 10;
+
+/// The result `catchments`: what drains to each end.
+pub const OVS_DRAINAGE_CATCHMENTS: c_int = 8;
+
+/// The column `catchment` of `catchments`: its number.
+pub const OVS_DRAINAGE_CATCHMENTS_CATCHMENT: c_int = 0;
+
+/// The column `end` of `catchments`: what becomes of its water.
+pub const OVS_DRAINAGE_CATCHMENTS_END: c_int = 1;
+
+/// The column `name` of `catchments`: the edge, the drain, the wall or the level ground.
+pub const OVS_DRAINAGE_CATCHMENTS_NAME: c_int = 2;
+
+/// The column `area` of `catchments` (ft2 or m2): its area.
+pub const OVS_DRAINAGE_CATCHMENTS_AREA: c_int = 3;
+
+/// The column `longest` of `catchments` (ft or m): the longest way of water in it, in plan.
+pub const OVS_DRAINAGE_CATCHMENTS_LONGEST: c_int = 4;
+
+/// The column `farthest_x` of `catchments` (ft or m): where that starts, from the left.
+pub const OVS_DRAINAGE_CATCHMENTS_FARTHEST_X: c_int = 5;
+
+/// The column `farthest_y` of `catchments` (ft or m): where that starts, from the front.
+pub const OVS_DRAINAGE_CATCHMENTS_FARTHEST_Y: c_int = 6;
+
+/// The column `flow` of `catchments` (gal/min or L/s): the rain that comes there; none where no rain was given.
+pub const OVS_DRAINAGE_CATCHMENTS_FLOW: c_int = 7;
+
+/// The result `catchment_corners`: the corners of the polygons of the catchments.
+pub const OVS_DRAINAGE_CATCHMENT_CORNERS: c_int = 9;
+
+/// The column `catchment` of `catchment_corners`: the number of the catchment.
+pub const OVS_DRAINAGE_CATCHMENT_CORNERS_CATCHMENT: c_int = 0;
+
+/// The column `part` of `catchment_corners`: the number of the connected part, over all catchments.
+pub const OVS_DRAINAGE_CATCHMENT_CORNERS_PART: c_int = 1;
+
+/// The column `ring` of `catchment_corners`: 1 is the outer ring, counter-clockwise; others are holes, clockwise.
+pub const OVS_DRAINAGE_CATCHMENT_CORNERS_RING: c_int = 2;
+
+/// The column `x` of `catchment_corners` (ft or m): from the left.
+pub const OVS_DRAINAGE_CATCHMENT_CORNERS_X: c_int = 3;
+
+/// The column `y` of `catchment_corners` (ft or m): from the front.
+pub const OVS_DRAINAGE_CATCHMENT_CORNERS_Y: c_int = 4;
+
+/// The result `faults`: the parts that drain badly.
+pub const OVS_DRAINAGE_FAULTS: c_int = 10;
+
+/// The column `part` of `faults`: its number.
+pub const OVS_DRAINAGE_FAULTS_PART: c_int = 0;
+
+/// The column `facet` of `faults`: the number of its facet.
+pub const OVS_DRAINAGE_FAULTS_FACET: c_int = 1;
+
+/// The column `fault` of `faults`: what is wrong.
+pub const OVS_DRAINAGE_FAULTS_FAULT: c_int = 2;
+
+/// The column `area` of `faults` (ft2 or m2): its area.
+pub const OVS_DRAINAGE_FAULTS_AREA: c_int = 3;
+
+/// The result `fault_corners`: the corners of their polygons.
+pub const OVS_DRAINAGE_FAULT_CORNERS: c_int = 11;
+
+/// The column `part` of `fault_corners`: the number of the part.
+pub const OVS_DRAINAGE_FAULT_CORNERS_PART: c_int = 0;
+
+/// The column `ring` of `fault_corners`: 1 is the outer ring, counter-clockwise; others are holes, clockwise.
+pub const OVS_DRAINAGE_FAULT_CORNERS_RING: c_int = 1;
+
+/// The column `x` of `fault_corners` (ft or m): from the left.
+pub const OVS_DRAINAGE_FAULT_CORNERS_X: c_int = 2;
+
+/// The column `y` of `fault_corners` (ft or m): from the front.
+pub const OVS_DRAINAGE_FAULT_CORNERS_Y: c_int = 3;
+
+/// The result `paths`: ways of water.
+pub const OVS_DRAINAGE_PATHS: c_int = 12;
+
+/// The column `path` of `paths`: its number.
+pub const OVS_DRAINAGE_PATHS_PATH: c_int = 0;
+
+/// The column `start` of `paths`: what it starts from.
+pub const OVS_DRAINAGE_PATHS_START: c_int = 1;
+
+/// The column `length` of `paths` (ft or m): how long it is in plan.
+pub const OVS_DRAINAGE_PATHS_LENGTH: c_int = 2;
+
+/// The column `drop` of `paths` (in or mm): how far it falls.
+pub const OVS_DRAINAGE_PATHS_DROP: c_int = 3;
+
+/// The column `mean_fall` of `paths` (in/ft or %): its drop over its length; none where it has none.
+pub const OVS_DRAINAGE_PATHS_MEAN_FALL: c_int = 4;
+
+/// The column `end` of `paths`: what becomes of the water.
+pub const OVS_DRAINAGE_PATHS_END: c_int = 5;
+
+/// The column `name` of `paths`: the edge, the drain, the wall or the level ground.
+pub const OVS_DRAINAGE_PATHS_NAME: c_int = 6;
+
+/// The result `path_places`: the places on them.
+pub const OVS_DRAINAGE_PATH_PLACES: c_int = 13;
+
+/// The column `path` of `path_places`: the number of the way.
+pub const OVS_DRAINAGE_PATH_PLACES_PATH: c_int = 0;
+
+/// The column `x` of `path_places` (ft or m): from the left.
+pub const OVS_DRAINAGE_PATH_PLACES_X: c_int = 1;
+
+/// The column `y` of `path_places` (ft or m): from the front.
+pub const OVS_DRAINAGE_PATH_PLACES_Y: c_int = 2;
+
+/// The column `elevation` of `path_places` (ft or m): how high the finish is there.
+pub const OVS_DRAINAGE_PATH_PLACES_ELEVATION: c_int = 3;
+
+/// How many results there are.
+pub const OVS_DRAINAGE_RESULTS: c_int = 14;
+
+/// The word `open`.
+pub const OVS_DRAINAGE_EDGES_STATE_OPEN: c_int = 0;
+
+/// The word `walled`.
+pub const OVS_DRAINAGE_EDGES_STATE_WALLED: c_int = 1;
+
+/// The word `drained`.
+pub const OVS_DRAINAGE_EDGES_STATE_DRAINED: c_int = 2;
+
+/// The word `trowelled`.
+pub const OVS_DRAINAGE_SURFACE_TROWELLED: c_int = 0;
+
+/// The word `broomed`.
+pub const OVS_DRAINAGE_SURFACE_BROOMED: c_int = 1;
+
+/// The word `washed`.
+pub const OVS_DRAINAGE_SURFACE_WASHED: c_int = 2;
+
+/// The word `outdoors`.
+pub const OVS_DRAINAGE_SURFACE_OUTDOORS: c_int = 3;
+
+/// The word `pass`.
+pub const OVS_DRAINAGE_JUDGED_PASS: c_int = 0;
+
+/// The word `fail`.
+pub const OVS_DRAINAGE_JUDGED_FAIL: c_int = 1;
+
+/// The word `confirm locally`.
+pub const OVS_DRAINAGE_JUDGED_CONFIRM_LOCALLY: c_int = 2;
+
+/// The word `drains`.
+pub const OVS_DRAINAGE_PUDDLES_DRAINS: c_int = 0;
+
+/// The word `can stay`.
+pub const OVS_DRAINAGE_PUDDLES_CAN_STAY: c_int = 1;
+
+/// The word `to an outlet`.
+pub const OVS_DRAINAGE_FACETS_COURSE_TO_AN_OUTLET: c_int = 0;
+
+/// The word `wrong way`.
+pub const OVS_DRAINAGE_FACETS_COURSE_WRONG_WAY: c_int = 1;
+
+/// The word `held`.
+pub const OVS_DRAINAGE_FACETS_COURSE_HELD: c_int = 2;
+
+/// The word `level`.
+pub const OVS_DRAINAGE_FACETS_COURSE_LEVEL: c_int = 3;
+
+/// The word `pass`.
+pub const OVS_DRAINAGE_FACETS_JUDGED_PASS: c_int = 0;
+
+/// The word `fail`.
+pub const OVS_DRAINAGE_FACETS_JUDGED_FAIL: c_int = 1;
+
+/// The word `confirm locally`.
+pub const OVS_DRAINAGE_FACETS_JUDGED_CONFIRM_LOCALLY: c_int = 2;
+
+/// The word `edge`.
+pub const OVS_DRAINAGE_CATCHMENTS_END_EDGE: c_int = 0;
+
+/// The word `drain`.
+pub const OVS_DRAINAGE_CATCHMENTS_END_DRAIN: c_int = 1;
+
+/// The word `wall`.
+pub const OVS_DRAINAGE_CATCHMENTS_END_WALL: c_int = 2;
+
+/// The word `low spot`.
+pub const OVS_DRAINAGE_CATCHMENTS_END_LOW_SPOT: c_int = 3;
+
+/// The word `level`.
+pub const OVS_DRAINAGE_CATCHMENTS_END_LEVEL: c_int = 4;
+
+/// The word `too little`.
+pub const OVS_DRAINAGE_FAULTS_FAULT_TOO_LITTLE: c_int = 0;
+
+/// The word `wrong way`.
+pub const OVS_DRAINAGE_FAULTS_FAULT_WRONG_WAY: c_int = 1;
+
+/// The word `held`.
+pub const OVS_DRAINAGE_FAULTS_FAULT_HELD: c_int = 2;
+
+/// The word `level`.
+pub const OVS_DRAINAGE_FAULTS_FAULT_LEVEL: c_int = 3;
+
+/// The word `given`.
+pub const OVS_DRAINAGE_PATHS_START_GIVEN: c_int = 0;
+
+/// The word `corner`.
+pub const OVS_DRAINAGE_PATHS_START_CORNER: c_int = 1;
+
+/// The word `farthest`.
+pub const OVS_DRAINAGE_PATHS_START_FARTHEST: c_int = 2;
+
+/// The word `edge`.
+pub const OVS_DRAINAGE_PATHS_END_EDGE: c_int = 0;
+
+/// The word `drain`.
+pub const OVS_DRAINAGE_PATHS_END_DRAIN: c_int = 1;
+
+/// The word `wall`.
+pub const OVS_DRAINAGE_PATHS_END_WALL: c_int = 2;
+
+/// The word `low spot`.
+pub const OVS_DRAINAGE_PATHS_END_LOW_SPOT: c_int = 3;
+
+/// The word `level`.
+pub const OVS_DRAINAGE_PATHS_END_LEVEL: c_int = 4;
+
 static FALL: &Operation = row(OPERATIONS, "fall");
 
 /// The fall of a surface that loses a height over a run.
@@ -7029,4 +7311,656 @@ pub unsafe extern "C" fn ovs_drain_place_si_why(
     ];
     let request = Request::new(DRAIN_PLACE, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static DRAINAGE: &Operation = row(OPERATIONS, "drainage");
+
+/// How a finish drains: each facet against the least fall, what drains where, the ways of water, what drains badly.
+///
+/// Equation: water runs straight down each facet, along a valley where both sides lean to it and along the foot of
+/// a wall; flow = coefficient x rain x area.
+/// Taken for granted: facets are plane; water from a corner or a ridge takes the steepest way, of several as steep
+/// that over the first facet; exactly the least fall is enough.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `edges`: edges that are walled, open or drained; may be left out.
+///   - `edge` of `edges`: name of the edge, or of a hole; required.
+///   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+///     open, 1 walled, 2 drained; required.
+///   - `drains`: drains in the floor; may be left out.
+///   - `x` of `drains` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft;
+///     required.
+///   - `y` of `drains` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+///     required.
+///   - `name` of `drains`: name of the drain; may be left out.
+///   - `surface`: how the surface is finished and used, which sets the least fall; 0 trowelled, 1 broomed, 2
+///     washed, 3 outdoors; where left out trowelled, because the least of the minimums.
+///   - `least_fall` (in/ft): the least fall, in place of that of the surface; at least 0 in/ft, at most 12 in/ft;
+///     may be left out.
+///   - `wave_height` (in): height of a wave that strike-off may leave, crest to trough; at least 0 in, at most 12
+///     in; where left out 3/16 in, because what hand screeding can leave over 4 ft.
+///   - `wave_length` (ft): length of that wave, crest to crest; more than 0 ft, at most 100 ft; where left out 4
+///     ft, because what hand screeding can leave 3/16 in over.
+///   - `starts`: places from which water is followed; may be left out.
+///   - `x` of `starts` (ft): distance from the left; at least -328083.989501 ft, at most 328083.989501 ft;
+///     required.
+///   - `y` of `starts` (ft): distance from the front; at least -328083.989501 ft, at most 328083.989501 ft;
+///     required.
+///   - `rain` (in/h): how fast rain comes down; at least 0 in/h, at most 39.3700787402 in/h; may be left out.
+///   - `coefficient` (%): the share of the rain that runs off; at least 0 %, at most 100 %; where left out 95 %,
+///     because the most that textbooks give for concrete, on the safe side.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_DRAINAGE_JUDGED: whether every facet falls enough, the right way, to an outlet; 0 pass, 1 fail, 2
+///     confirm locally.
+///   - OVS_DRAINAGE_LEAST (in/ft): the least fall that is wanted.
+///   - OVS_DRAINAGE_LEAST_FOUND (in/ft): the least fall of any facet.
+///   - OVS_DRAINAGE_DRAINED (ft2): area whose water leaves.
+///   - OVS_DRAINAGE_HELD (ft2): area whose water finds no outlet.
+///   - OVS_DRAINAGE_PUDDLES: whether the stated wave can hold water; 0 drains, 1 can stay.
+///   - OVS_DRAINAGE_PUDDLE (in): the deepest that it holds on any facet.
+///   - OVS_DRAINAGE_FACETS: the facets.
+///   - OVS_DRAINAGE_CATCHMENTS: what drains to each end.
+///   - OVS_DRAINAGE_CATCHMENT_CORNERS: the corners of the polygons of the catchments.
+///   - OVS_DRAINAGE_FAULTS: the parts that drain badly.
+///   - OVS_DRAINAGE_FAULT_CORNERS: the corners of their polygons.
+///   - OVS_DRAINAGE_PATHS: ways of water.
+///   - OVS_DRAINAGE_PATH_PLACES: the places on them.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EDGE_UNKNOWN,
+/// OVS_NULL_POINTER, OVS_OFF_WORK, OVS_DRAIN_OUTSIDE.
+/// Basis: plane and solid geometry: derived.
+/// Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+/// finished floors, from memory: confirm.
+/// Basis: at least 1/4 in per ft on broomed floors: Flatwork guidance on drainage minimums (several), broom finish,
+/// from memory: confirm.
+/// Basis: at least 1/4 in per ft where a floor is washed down: common practice, no source.
+/// Basis: at least 2 % away from a building: International Residential Code (2015-2021), R401.3, impervious
+/// surfaces within 10 ft, as quoted elsewhere.
+/// Basis: the least fall that was given: the project's specification.
+/// Basis: hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source.
+/// Basis: runoff = coefficient x rain intensity x area: Hydrology textbooks, rational method (Kuichling 1889)
+/// (any), Q = C i A; C of concrete 0.8 to 0.95, from memory: confirm.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.9 ft"},{"x":"20 ft","y":"0 ft","elevation":"99.8 ft"},{"x":"0 ft","y":"24 ft","elevation":"100.2 ft"}]},"edges":{"edge":["front"],"state":["drained"]},"surface":"broomed","rain":"3 in/h"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drainage_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(DRAINAGE, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// How a finish drains: each facet against the least fall, what drains where, the ways of water, what drains badly.
+///
+/// Equation: water runs straight down each facet, along a valley where both sides lean to it and along the foot of
+/// a wall; flow = coefficient x rain x area.
+/// Taken for granted: facets are plane; water from a corner or a ridge takes the steepest way, of several as steep
+/// that over the first facet; exactly the least fall is enough.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `edges`: edges that are walled, open or drained; may be left out.
+///   - `edge` of `edges`: name of the edge, or of a hole; required.
+///   - `state` of `edges`: open: water runs off over it; walled: it is held; drained: a drain along it takes it; 0
+///     open, 1 walled, 2 drained; required.
+///   - `drains`: drains in the floor; may be left out.
+///   - `x` of `drains` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+///   - `y` of `drains` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+///   - `name` of `drains`: name of the drain; may be left out.
+///   - `surface`: how the surface is finished and used, which sets the least fall; 0 trowelled, 1 broomed, 2
+///     washed, 3 outdoors; where left out trowelled, because the least of the minimums.
+///   - `least_fall` (%): the least fall, in place of that of the surface; at least 0 %, at most 100 %; may be left
+///     out.
+///   - `wave_height` (mm): height of a wave that strike-off may leave, crest to trough; at least 0 mm, at most
+///     304.8 mm; where left out 3/16 in, because what hand screeding can leave over 4 ft.
+///   - `wave_length` (m): length of that wave, crest to crest; more than 0 m, at most 30.48 m; where left out 4 ft,
+///     because what hand screeding can leave 3/16 in over.
+///   - `starts`: places from which water is followed; may be left out.
+///   - `x` of `starts` (m): distance from the left; at least -100000 m, at most 100000 m; required.
+///   - `y` of `starts` (m): distance from the front; at least -100000 m, at most 100000 m; required.
+///   - `rain` (mm/h): how fast rain comes down; at least 0 mm/h, at most 1000 mm/h; may be left out.
+///   - `coefficient` (%): the share of the rain that runs off; at least 0 %, at most 100 %; where left out 95 %,
+///     because the most that textbooks give for concrete, on the safe side.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_DRAINAGE_JUDGED: whether every facet falls enough, the right way, to an outlet; 0 pass, 1 fail, 2
+///     confirm locally.
+///   - OVS_DRAINAGE_LEAST (%): the least fall that is wanted.
+///   - OVS_DRAINAGE_LEAST_FOUND (%): the least fall of any facet.
+///   - OVS_DRAINAGE_DRAINED (m2): area whose water leaves.
+///   - OVS_DRAINAGE_HELD (m2): area whose water finds no outlet.
+///   - OVS_DRAINAGE_PUDDLES: whether the stated wave can hold water; 0 drains, 1 can stay.
+///   - OVS_DRAINAGE_PUDDLE (mm): the deepest that it holds on any facet.
+///   - OVS_DRAINAGE_FACETS: the facets.
+///   - OVS_DRAINAGE_CATCHMENTS: what drains to each end.
+///   - OVS_DRAINAGE_CATCHMENT_CORNERS: the corners of the polygons of the catchments.
+///   - OVS_DRAINAGE_FAULTS: the parts that drain badly.
+///   - OVS_DRAINAGE_FAULT_CORNERS: the corners of their polygons.
+///   - OVS_DRAINAGE_PATHS: ways of water.
+///   - OVS_DRAINAGE_PATH_PLACES: the places on them.
+///
+/// Refuses with OVS_UNIT_WRONG, OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EDGE_UNKNOWN,
+/// OVS_NULL_POINTER, OVS_OFF_WORK, OVS_DRAIN_OUTSIDE.
+/// Basis: plane and solid geometry: derived.
+/// Basis: at least 1/8 in per ft on well-finished floors: Flatwork guidance on drainage minimums (several),
+/// finished floors, from memory: confirm.
+/// Basis: at least 1/4 in per ft on broomed floors: Flatwork guidance on drainage minimums (several), broom finish,
+/// from memory: confirm.
+/// Basis: at least 1/4 in per ft where a floor is washed down: common practice, no source.
+/// Basis: at least 2 % away from a building: International Residential Code (2015-2021), R401.3, impervious
+/// surfaces within 10 ft, as quoted elsewhere.
+/// Basis: the least fall that was given: the project's specification.
+/// Basis: hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source.
+/// Basis: runoff = coefficient x rain intensity x area: Hydrology textbooks, rational method (Kuichling 1889)
+/// (any), Q = C i A; C of concrete 0.8 to 0.95, from memory: confirm.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"sides":[{"name":"front","length":"20 ft"},{"name":"right","length":"32 ft"},{"name":"back","length":"20 ft"},{"name":"left","length":"32 ft"}]},"grid":{"columns":["1 ft","10 ft","19 ft"],"rows":["1 ft","16 ft","31 ft"],"elevations":["99.20 ft","99.22 ft","99.18 ft","99.25 ft","99.26 ft","99.24 ft","99.35 ft","99.33 ft","99.36 ft"]}},"finish":{"points":[{"x":"0 ft","y":"0 ft","elevation":"99.9 ft"},{"x":"20 ft","y":"0 ft","elevation":"99.8 ft"},{"x":"0 ft","y":"24 ft","elevation":"100.2 ft"}]},"edges":{"edge":["front"],"state":["drained"]},"surface":"broomed","rain":"3 in/h"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drainage_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(DRAINAGE, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_drainage_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drainage_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(DRAINAGE, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_drainage_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drainage_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+    ];
+    let request = Request::new(DRAINAGE, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static PUDDLE_FALL: &Operation = row(OPERATIONS, "puddle_fall");
+
+/// The least fall at which a wave of the surface holds no water.
+///
+/// Equation: fall = pi wave_height / wave_length, the steepest rise of the wave.
+/// Taken for granted: the wave is a sine, its height taken from crest to trough, its length from crest to crest,
+/// along the fall.
+///
+/// - `wave_height_in` (in): height of the wave, crest to trough; at least 0 in, at most 12 in.
+/// - `wave_length_ft` (ft): length of the wave, crest to crest; more than 0 ft, at most 100 ft.
+/// - `fall_in_per_ft` (in/ft), out: the least fall that drains it.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: plane and solid geometry: derived.
+/// Basis: hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source.
+/// Since 0.1.0.
+/// Example: ovs_puddle_fall_us(0.1875, 4, ...) gives fall_in_per_ft = 0.147262.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_puddle_fall_us(
+    wave_height_in: f64,
+    wave_length_ft: f64,
+    fall_in_per_ft: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(fall_in_per_ft)];
+    unsafe { scalar::one(PUDDLE_FALL, System::Us, [wave_height_in, wave_length_ft], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// The least fall at which a wave of the surface holds no water.
+///
+/// Equation: fall = pi wave_height / wave_length, the steepest rise of the wave.
+/// Taken for granted: the wave is a sine, its height taken from crest to trough, its length from crest to crest,
+/// along the fall.
+///
+/// - `wave_height_mm` (mm): height of the wave, crest to trough; at least 0 mm, at most 304.8 mm.
+/// - `wave_length_m` (m): length of the wave, crest to crest; more than 0 m, at most 30.48 m.
+/// - `fall_percent` (%), out: the least fall that drains it.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: plane and solid geometry: derived.
+/// Basis: hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source.
+/// Since 0.1.0.
+/// Example: ovs_puddle_fall_si(4.7625, 1.2192, ...) gives fall_percent = 1.22718.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_puddle_fall_si(
+    wave_height_mm: f64,
+    wave_length_m: f64,
+    fall_percent: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(fall_percent)];
+    unsafe { scalar::one(PUDDLE_FALL, System::Si, [wave_height_mm, wave_length_m], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// ovs_puddle_fall_us for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_puddle_fall_us_array(
+    wave_height_in: *const f64,
+    wave_length_ft: *const f64,
+    fall_in_per_ft: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(wave_height_in), Input::Numbers(wave_length_ft)], results: [Output::Numbers(fall_in_per_ft)], notes, n, bad_index };
+    unsafe { scalar::array(PUDDLE_FALL, System::Us, arrays, Message::new(msg, msg_len)) }
+}
+
+/// ovs_puddle_fall_si for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_puddle_fall_si_array(
+    wave_height_mm: *const f64,
+    wave_length_m: *const f64,
+    fall_percent: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(wave_height_mm), Input::Numbers(wave_length_m)], results: [Output::Numbers(fall_percent)], notes, n, bad_index };
+    unsafe { scalar::array(PUDDLE_FALL, System::Si, arrays, Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_puddle_fall_us refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_puddle_fall_us_why(
+    wave_height_in: f64,
+    wave_length_ft: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(PUDDLE_FALL, System::Us, [wave_height_in, wave_length_ft], text) }
+}
+
+/// Why ovs_puddle_fall_si refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_puddle_fall_si_why(
+    wave_height_mm: f64,
+    wave_length_m: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(PUDDLE_FALL, System::Si, [wave_height_mm, wave_length_m], text) }
+}
+
+static PUDDLE_DEPTH: &Operation = row(OPERATIONS, "puddle_depth");
+
+/// How deep a wave of the surface holds water on a fall, and the greatest wave that drains there.
+///
+/// Equation: depth = d (sin t - t cos t), cos t = fall L / (pi d), none where that is 1 or more; greatest d = fall
+/// L / pi.
+/// Taken for granted: the wave is a sine of height d from crest to trough and length L from crest to crest, along
+/// the fall; water stands to the rim.
+///
+/// - `wave_height_in` (in): height of the wave, crest to trough; at least 0 in, at most 12 in.
+/// - `wave_length_ft` (ft): length of the wave, crest to crest; more than 0 ft, at most 100 ft.
+/// - `fall_in_per_ft` (in/ft): fall of the surface; at least 0 in/ft, at most 12 in/ft.
+/// - `depth_in` (in), out: greatest depth of the water.
+/// - `greatest_wave_in` (in), out: the greatest wave of that length that drains.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: plane and solid geometry: derived.
+/// Basis: hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source.
+/// Since 0.1.0.
+/// Example: ovs_puddle_depth_us(0.25, 4, 0.125, ...) gives depth_in = 0.0526284, greatest_wave_in = 0.159155.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_puddle_depth_us(
+    wave_height_in: f64,
+    wave_length_ft: f64,
+    fall_in_per_ft: f64,
+    depth_in: *mut f64,
+    greatest_wave_in: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(depth_in), Output::Numbers(greatest_wave_in)];
+    unsafe { scalar::one(PUDDLE_DEPTH, System::Us, [wave_height_in, wave_length_ft, fall_in_per_ft], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// How deep a wave of the surface holds water on a fall, and the greatest wave that drains there.
+///
+/// Equation: depth = d (sin t - t cos t), cos t = fall L / (pi d), none where that is 1 or more; greatest d = fall
+/// L / pi.
+/// Taken for granted: the wave is a sine of height d from crest to trough and length L from crest to crest, along
+/// the fall; water stands to the rim.
+///
+/// - `wave_height_mm` (mm): height of the wave, crest to trough; at least 0 mm, at most 304.8 mm.
+/// - `wave_length_m` (m): length of the wave, crest to crest; more than 0 m, at most 30.48 m.
+/// - `fall_percent` (%): fall of the surface; at least 0 %, at most 100 %.
+/// - `depth_mm` (mm), out: greatest depth of the water.
+/// - `greatest_wave_mm` (mm), out: the greatest wave of that length that drains.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: plane and solid geometry: derived.
+/// Basis: hand screeding can leave waves of 3/16 in over 4 ft: common practice, no source.
+/// Since 0.1.0.
+/// Example: ovs_puddle_depth_si(6.35, 1.2192, 1.04167, ...) gives depth_mm = 1.33676, greatest_wave_mm = 4.04254.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_puddle_depth_si(
+    wave_height_mm: f64,
+    wave_length_m: f64,
+    fall_percent: f64,
+    depth_mm: *mut f64,
+    greatest_wave_mm: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(depth_mm), Output::Numbers(greatest_wave_mm)];
+    unsafe { scalar::one(PUDDLE_DEPTH, System::Si, [wave_height_mm, wave_length_m, fall_percent], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// ovs_puddle_depth_us for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_puddle_depth_us_array(
+    wave_height_in: *const f64,
+    wave_length_ft: *const f64,
+    fall_in_per_ft: *const f64,
+    depth_in: *mut f64,
+    greatest_wave_in: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(wave_height_in), Input::Numbers(wave_length_ft), Input::Numbers(fall_in_per_ft)], results: [Output::Numbers(depth_in), Output::Numbers(greatest_wave_in)], notes, n, bad_index };
+    unsafe { scalar::array(PUDDLE_DEPTH, System::Us, arrays, Message::new(msg, msg_len)) }
+}
+
+/// ovs_puddle_depth_si for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_puddle_depth_si_array(
+    wave_height_mm: *const f64,
+    wave_length_m: *const f64,
+    fall_percent: *const f64,
+    depth_mm: *mut f64,
+    greatest_wave_mm: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(wave_height_mm), Input::Numbers(wave_length_m), Input::Numbers(fall_percent)], results: [Output::Numbers(depth_mm), Output::Numbers(greatest_wave_mm)], notes, n, bad_index };
+    unsafe { scalar::array(PUDDLE_DEPTH, System::Si, arrays, Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_puddle_depth_us refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_puddle_depth_us_why(
+    wave_height_in: f64,
+    wave_length_ft: f64,
+    fall_in_per_ft: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(PUDDLE_DEPTH, System::Us, [wave_height_in, wave_length_ft, fall_in_per_ft], text) }
+}
+
+/// Why ovs_puddle_depth_si refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_puddle_depth_si_why(
+    wave_height_mm: f64,
+    wave_length_m: f64,
+    fall_percent: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(PUDDLE_DEPTH, System::Si, [wave_height_mm, wave_length_m, fall_percent], text) }
+}
+
+static RUNOFF: &Operation = row(OPERATIONS, "runoff");
+
+/// The rain that runs off an area, in a volume for each time.
+///
+/// Equation: flow = coefficient x rain x area (rational method).
+/// Taken for granted: rain falls as fast all over and long enough that all of the area runs.
+///
+/// - `area_ft2` (ft2): area that rain falls on; at least 0 ft2, at most 1076391041.67 ft2.
+/// - `rain_in_per_h` (in/h): how fast rain comes down; at least 0 in/h, at most 39.3700787402 in/h.
+/// - `coefficient_percent` (%): the share that runs off; at least 0 %, at most 100 %.
+/// - `flow_gal_per_min` (gal/min), out: water that runs off.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE.
+/// Basis: runoff = coefficient x rain intensity x area: Hydrology textbooks, rational method (Kuichling 1889)
+/// (any), Q = C i A; C of concrete 0.8 to 0.95, from memory: confirm.
+/// Since 0.1.0.
+/// Example: ovs_runoff_us(500, 4, 90, ...) gives flow_gal_per_min = 18.7013.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_runoff_us(
+    area_ft2: f64,
+    rain_in_per_h: f64,
+    coefficient_percent: f64,
+    flow_gal_per_min: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(flow_gal_per_min)];
+    unsafe { scalar::one(RUNOFF, System::Us, [area_ft2, rain_in_per_h, coefficient_percent], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// The rain that runs off an area, in a volume for each time.
+///
+/// Equation: flow = coefficient x rain x area (rational method).
+/// Taken for granted: rain falls as fast all over and long enough that all of the area runs.
+///
+/// - `area_m2` (m2): area that rain falls on; at least 0 m2, at most 100000000 m2.
+/// - `rain_mm_per_h` (mm/h): how fast rain comes down; at least 0 mm/h, at most 1000 mm/h.
+/// - `coefficient_percent` (%): the share that runs off; at least 0 %, at most 100 %.
+/// - `flow_l_per_s` (L/s), out: water that runs off.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE.
+/// Basis: runoff = coefficient x rain intensity x area: Hydrology textbooks, rational method (Kuichling 1889)
+/// (any), Q = C i A; C of concrete 0.8 to 0.95, from memory: confirm.
+/// Since 0.1.0.
+/// Example: ovs_runoff_si(46.4515, 101.6, 90, ...) gives flow_l_per_s = 1.17987.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_runoff_si(
+    area_m2: f64,
+    rain_mm_per_h: f64,
+    coefficient_percent: f64,
+    flow_l_per_s: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(flow_l_per_s)];
+    unsafe { scalar::one(RUNOFF, System::Si, [area_m2, rain_mm_per_h, coefficient_percent], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// ovs_runoff_us for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_runoff_us_array(
+    area_ft2: *const f64,
+    rain_in_per_h: *const f64,
+    coefficient_percent: *const f64,
+    flow_gal_per_min: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(area_ft2), Input::Numbers(rain_in_per_h), Input::Numbers(coefficient_percent)], results: [Output::Numbers(flow_gal_per_min)], notes, n, bad_index };
+    unsafe { scalar::array(RUNOFF, System::Us, arrays, Message::new(msg, msg_len)) }
+}
+
+/// ovs_runoff_si for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_runoff_si_array(
+    area_m2: *const f64,
+    rain_mm_per_h: *const f64,
+    coefficient_percent: *const f64,
+    flow_l_per_s: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(area_m2), Input::Numbers(rain_mm_per_h), Input::Numbers(coefficient_percent)], results: [Output::Numbers(flow_l_per_s)], notes, n, bad_index };
+    unsafe { scalar::array(RUNOFF, System::Si, arrays, Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_runoff_us refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_runoff_us_why(
+    area_ft2: f64,
+    rain_in_per_h: f64,
+    coefficient_percent: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(RUNOFF, System::Us, [area_ft2, rain_in_per_h, coefficient_percent], text) }
+}
+
+/// Why ovs_runoff_si refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_runoff_si_why(
+    area_m2: f64,
+    rain_mm_per_h: f64,
+    coefficient_percent: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(RUNOFF, System::Si, [area_m2, rain_mm_per_h, coefficient_percent], text) }
 }

@@ -21,6 +21,8 @@ pub mod marks;
 #[rustfmt::skip]
 pub mod overlay;
 #[rustfmt::skip]
+pub mod clearance;
+#[rustfmt::skip]
 pub mod order;
 #[rustfmt::skip]
 pub mod asbuilt;

@@ -5,6 +5,7 @@ pub(crate) mod condition;
 pub(crate) mod grade;
 pub(crate) mod marks;
 pub(crate) mod overlay;
+pub(crate) mod clearance;
 pub(crate) mod order;
 pub(crate) mod asbuilt;
 pub(crate) mod job;
@@ -20,6 +21,7 @@ pub(crate) static SCALARS: &[&[&crate::scalars::ScalarRow]] = &[
     grade::SCALARS,
     marks::SCALARS,
     overlay::SCALARS,
+    clearance::SCALARS,
     order::SCALARS,
     asbuilt::SCALARS,
     job::SCALARS,
@@ -34,6 +36,7 @@ pub(crate) static ANSWERS: &[&[&crate::answers::RecordRow]] = &[
     grade::ANSWERS,
     marks::ANSWERS,
     overlay::ANSWERS,
+    clearance::ANSWERS,
     order::ANSWERS,
     asbuilt::ANSWERS,
     job::ANSWERS,
@@ -48,6 +51,7 @@ pub(crate) static RECORDS: &[&[crate::records::RecordClass]] = &[
     grade::RECORDS,
     marks::RECORDS,
     overlay::RECORDS,
+    clearance::RECORDS,
     order::RECORDS,
     asbuilt::RECORDS,
     job::RECORDS,
@@ -62,6 +66,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     grade::register(module)?;
     marks::register(module)?;
     overlay::register(module)?;
+    clearance::register(module)?;
     order::register(module)?;
     asbuilt::register(module)?;
     job::register(module)?;

@@ -1,1 +1,7 @@
 //! The rows.
+
+mod approach;
+mod breaks;
+
+pub use approach::APPROACH;
+pub use breaks::{CREST_CLEARANCE, SAG_BREAK};

@@ -37,7 +37,7 @@ mod rounding;
 mod say;
 mod shape;
 #[cfg(test)]
-mod tests;
+pub(in crate::grade) mod tests;
 
 pub use at_least::{AtLeast, Governing, LEAST, STEP, with_margin};
 pub use by_corners::{FacetByCorners, FinishCorner};

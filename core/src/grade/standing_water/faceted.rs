@@ -6,12 +6,20 @@ use crate::geometry::{Plane, Point, Region};
 
 /// The triangles of facets, each a plane over its region (or over everything), cut by the outline.
 pub(super) fn network(outline: &Region, facets: &[(Option<&Region>, Plane)]) -> Network {
+    with_facets(outline, facets).0
+}
+
+/// The triangles, and the facet of each of those they were made from.
+pub(in crate::grade) fn with_facets(
+    outline: &Region,
+    facets: &[(Option<&Region>, Plane)],
+) -> (Network, Vec<u32>) {
     let (low, high) = outline.bounds();
     let hair = 32.0 * f64::EPSILON * (high.x - low.x).max(high.y - low.y);
-    let (mut corners, mut triangles) = (Vec::new(), Vec::new());
+    let (mut corners, mut triangles, mut owners) = (Vec::new(), Vec::new(), Vec::new());
     let (mut kept, mut next) = (Vec::new(), Vec::new());
     for part in outline.parts().iter() {
-        for (region, plane) in facets {
+        for (owner, (region, plane)) in (0_u32..).zip(facets) {
             let whole = region.is_none().then_some(part);
             let facet_parts = region.iter().flat_map(|region| region.parts().iter());
             for facet in whole.into_iter().chain(facet_parts) {
@@ -25,10 +33,11 @@ pub(super) fn network(outline: &Region, facets: &[(Option<&Region>, Plane)]) -> 
                     [at.x, at.y, plane.height_at(at)]
                 }));
                 triangles.extend((2..kept.len() as u32).map(|at| [first, first + at - 1, first + at]));
+                owners.resize(triangles.len(), owner);
             }
         }
     }
-    Network::joined(&corners, &triangles).network
+    (Network::joined(&corners, &triangles).network, owners)
 }
 
 fn local(at: Point, origin: Point) -> Vertex {

@@ -1,6 +1,6 @@
 //! Where water stands on the finish, and which ponds of the old slab it cures.
 
-mod faceted;
+pub(in crate::grade) mod faceted;
 mod overlap;
 #[cfg(test)]
 mod tests;
@@ -94,9 +94,13 @@ impl Cure {
 pub fn of_finish(survey: &Survey, finish: &Finish, edges: &Edges, shallowest: Length) -> Result<Ponds> {
     let outline = survey.outline();
     finish.refuse_holes(outline.region())?;
+    let network = faceted::network(outline.region(), &planes(finish));
+    Ponds::of_network(network, outline, edges, shallowest)
+}
+
+/// The planes of a finish, each over its region, or over everything.
+pub(in crate::grade) fn planes(finish: &Finish) -> Vec<(Option<&Region>, Plane)> {
     let everywhere = finish.plane().map(|plane| (None, *plane));
     let facets = finish.facets().iter().map(|facet| (Some(facet.region()), *facet.plane()));
-    let facets: Vec<(Option<&Region>, Plane)> = everywhere.into_iter().chain(facets).collect();
-    let network = faceted::network(outline.region(), &facets);
-    Ponds::of_network(network, outline, edges, shallowest)
+    everywhere.into_iter().chain(facets).collect()
 }

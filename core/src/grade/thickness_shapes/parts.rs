@@ -95,15 +95,15 @@ fn by_size(a: &Part, b: &Part) -> std::cmp::Ordering {
 }
 
 /// Which things are joined, directly or through others.
-struct Groups(Vec<u32>);
+pub(super) struct Groups(Vec<u32>);
 
 impl Groups {
-    fn new(count: usize) -> Self {
+    pub(super) fn new(count: usize) -> Self {
         Self((0..count as u32).collect())
     }
 
     /// The one that stands for the group of a thing.
-    fn of(&mut self, thing: u32) -> u32 {
+    pub(super) fn of(&mut self, thing: u32) -> u32 {
         let mut at = thing;
         while self.0[at as usize] != at {
             let above = self.0[self.0[at as usize] as usize];
@@ -113,7 +113,7 @@ impl Groups {
         at
     }
 
-    fn join(&mut self, a: u32, b: u32) {
+    pub(super) fn join(&mut self, a: u32, b: u32) {
         let (a, b) = (self.of(a), self.of(b));
         // The lower stands for both: the outcome does not depend on the order.
         self.0[a.max(b) as usize] = a.min(b);

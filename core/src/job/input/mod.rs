@@ -1,6 +1,8 @@
 //! The job description, as TOML or JSON holds it.
 
+mod approach;
 mod as_built;
+mod drainage;
 mod elevations;
 mod limits;
 mod order;
@@ -9,7 +11,9 @@ mod prices;
 mod solve;
 mod thin_zones;
 
+pub use approach::{ApproachInput, ApproachPlaceInput, VehicleInput};
 pub use as_built::{AsBuiltInput, ProfileInput, PuddleInput};
+pub use drainage::DrainageInput;
 pub use elevations::ElevationsInput;
 pub use limits::{LimitInput, LimitPlaceInput};
 pub use order::{AllowanceInput, ExtraInput, OrderInput};
@@ -58,6 +62,9 @@ pub struct Job {
     /// Where water may leave: edges that are walled, open or drained, and drains.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub water: Option<EdgesInput>,
+    /// How the floor should drain, and what water comes.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub drainage: Option<DrainageInput>,
     /// Parts of the floor with figures of their own.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub zones: Vec<ZoneInput>,
@@ -67,6 +74,9 @@ pub struct Job {
     /// Heights that the finish must keep to: doors, sills.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub limits: Vec<LimitInput>,
+    /// The ground outside doors: driveways, walks, ramps.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub approaches: Vec<ApproachInput>,
     /// Zones thinner than an unbonded overlay may be.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub thin_zones: Option<ThinZonesInput>,

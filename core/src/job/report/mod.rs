@@ -1,7 +1,9 @@
 //! The report of a job, for a program: every number with its unit in both systems and as it is printed.
 
+mod approach;
 mod as_built;
 mod conflict;
+mod drainage;
 mod finish;
 mod look_again;
 mod measure;
@@ -16,11 +18,13 @@ mod thickness;
 mod thin_zones;
 mod water;
 
+pub use approach::{ApproachReport, BreakReport, RuleReport, StretchReport};
 pub use as_built::{
     AsBuiltReport, BuiltFloorReport, CheckReport, ConcreteUsed, FallGot, FlatSectionReport, FlatnessReport,
     MissedMark, ProfileReport,
 };
 pub use conflict::{ChangeReport, ConflictReport, ConflictSetReport};
+pub use drainage::{CatchmentReport, DrainageReport, FaultReport};
 pub use finish::{
     EdgeHeights, FacetReport, FallReport, FinishReport, FitReport, PlaceHeight, RoundingReport,
 };
@@ -68,6 +72,10 @@ pub struct Report {
     pub sections: Vec<SectionReport>,
     /// Where water stands.
     pub standing_water: StandingWater,
+    /// How the new floor drains, where the job asks.
+    pub drainage: Option<DrainageReport>,
+    /// The ground outside doors.
+    pub approaches: Vec<ApproachReport>,
     /// Doors, sills and other heights to keep to.
     pub fits: Vec<FitReport>,
     /// What the finish takes and proves, where it is solved for.

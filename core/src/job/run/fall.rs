@@ -1,8 +1,8 @@
 //! The fall of a finish against what is published and what is done.
 
+use crate::basis::BasisId;
 use crate::failure::Result;
 use crate::geometry::{Plane, Point};
-use crate::grade::fall::GUIDANCE;
 use crate::grade::finish::{Facing, Finish};
 use crate::job::input::Job;
 use crate::job::report::FallReport;
@@ -24,15 +24,16 @@ impl Job {
             Some(run) => run * fall.base(),
             None => relief(survey, finish),
         };
-        let meets = fall.base() >= GUIDANCE * (1.0 - 1.0e-9);
+        let (least, basis) = self.least_fall();
+        let meets = fall.base() >= least.base() * (1.0 - 1.0e-9);
         Ok(FallReport {
             fall: say::fall(fall),
             steepest: (steepest.base() > fall.base() * (1.0 + 1.0e-6)).then(|| say::fall(steepest)),
             drop: say::thickness(Length::from_base(drop)),
             run: run.map(|run| say::distance(Length::from_base(run))),
-            guidance: say::fall(Slope::from_base(GUIDANCE)),
+            guidance: say::fall(least),
             meets_guidance: meets,
-            text: fall_words(fall, meets),
+            text: fall_words(fall, least, basis, meets),
         })
     }
 
@@ -89,10 +90,27 @@ fn ends(numbers: impl Iterator<Item = f64>) -> (f64, f64) {
         .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), number| (low.min(number), high.max(number)))
 }
 
-fn fall_words(fall: Slope, meets: bool) -> String {
+/// What the least fall is, in words.
+fn guidance(least: Slope, basis: BasisId) -> String {
+    let said = say::fall(least).text;
+    let said = said.split(',').next().unwrap_or_default();
+    match basis {
+        BasisId::FallFinishedFloor => {
+            format!("{said}, guidance for a well-finished floor, from memory: confirm locally")
+        }
+        BasisId::FallBroomed => format!("{said}, guidance for a broomed floor, from memory: confirm locally"),
+        BasisId::FallWashed => {
+            format!("{said}, common practice where a floor is washed, no source: confirm locally")
+        }
+        BasisId::FallOutdoors => "2 %, the rule for hard ground beside a building".to_owned(),
+        _ => format!("{said}, as asked"),
+    }
+}
+
+fn fall_words(fall: Slope, least: Slope, basis: BasisId, meets: bool) -> String {
     let said = say::fall(fall).text;
-    let guidance = "1/8 in per ft, guidance for a well-finished floor, from memory: confirm locally";
-    let just = (fall.base() - GUIDANCE).abs() <= GUIDANCE * 1.0e-6;
+    let guidance = guidance(least, basis);
+    let just = (fall.base() - least.base()).abs() <= least.base() * 1.0e-6;
     match (meets, just) {
         (true, true) => format!("{said}, just meets {guidance}"),
         (true, false) => format!("{said}, over {guidance}"),

@@ -1,9 +1,11 @@
 //! From the job to its report: one file per part of the report.
 
+mod approach;
 mod as_built;
 #[cfg(test)]
 mod as_built_tests;
 mod conflict;
+mod drainage;
 mod fall;
 mod finish;
 mod fits;
@@ -34,6 +36,7 @@ use crate::caution::Caution;
 use crate::condition::Take;
 use crate::failure::{Failure, Result};
 use crate::grade::thickness::Thickness;
+use crate::judged::Judged;
 use crate::note::{Note, NoteCode};
 use crate::operation::terms::as_written;
 use crate::order::list::Order;
@@ -70,6 +73,7 @@ impl Job {
 
     fn parts(&self, survey: &Survey) -> Result<Report> {
         self.no_idle_limits()?;
+        self.no_idle_approaches()?;
         self.no_idle_prices()?;
         let heights = Heights::of(survey);
         let Some(solution) = self.solution(survey, heights)? else {
@@ -92,6 +96,9 @@ impl Job {
         let mut fits = self.fits(survey, &made.finish, heights)?;
         fits.extend(solution.into_iter().flat_map(|solution| solution.broken(self)));
         let (standing_water, water_notes) = self.standing_water(survey, &made.finish)?;
+        let (drainage, drainage_notes) = self.drainage_report(survey, &made.finish)?;
+        let approach::Approaches { reports: approaches, notes: approach_notes, bases: approach_bases } =
+            self.approach_reports(&made.finish, heights)?;
         let (zones, zone_notes) = self.zone_reports(survey, &made.finish, depth)?;
         let (sections, section_notes) = self.section_reports(survey, &made.finish, heights)?;
         let (thin_zones, thin_notes) = self.thin_zones_report(survey, &made.finish, &fits)?;
@@ -105,6 +112,7 @@ impl Job {
         notes.extend(thickness.notes());
         notes.extend(water_notes.into_iter().chain(zone_notes).chain(section_notes).chain(thin_notes));
         notes.extend(built_notes);
+        notes.extend(drainage_notes.into_iter().chain(approach_notes));
         notes.extend(self.own_notes(&fall, made, &order));
         Ok(Report {
             schema_version: super::input::SCHEMA_VERSION,
@@ -119,6 +127,8 @@ impl Job {
             zones,
             sections,
             standing_water,
+            drainage,
+            approaches,
             fits,
             solved: solution.map(|solution| self.solved_report(survey, solution, heights)).transpose()?,
             thin_zones,
@@ -132,7 +142,7 @@ impl Job {
                 .collect(),
             notes: notes.iter().map(SaidNote::from).collect(),
             basis: self
-                .bases(&built_bases)
+                .bases(approach_bases, &built_bases)
                 .into_iter()
                 .chain(old_slab.iter().flat_map(OldSlab::bases))
                 .collect(),
@@ -157,10 +167,12 @@ impl Job {
         if !fall.meets_guidance {
             notes.push(Note::new(NoteCode::BelowGuidance, fall.text.clone()));
         }
-        notes.push(Note::new(
-            NoteCode::ConfirmLocally,
-            "the guidance on falls is from memory: confirm locally",
-        ));
+        if Judged::by(self.least_fall().1, false) == Judged::ConfirmLocally {
+            notes.push(Note::new(
+                NoteCode::ConfirmLocally,
+                "the guidance on falls is from memory: confirm locally",
+            ));
+        }
         if let Some(governing) =
             made.governing.as_ref().filter(|governing| governing.rounded_by.base() >= TOLD)
         {
@@ -176,13 +188,18 @@ impl Job {
         notes
     }
 
-    fn bases(&self, built: &[(String, BasisId)]) -> Vec<SaidBasis> {
+    fn bases(&self, approaches: Vec<BasisId>, built: &[(String, BasisId)]) -> Vec<SaidBasis> {
         let mut about = vec![
             ("heights", BasisId::Levelling),
             ("thickness and volume", BasisId::Geometry),
-            ("fall", BasisId::FallFinishedFloor),
+            ("fall", self.least_fall().1),
             ("fall as often given", BasisId::FallInPractice),
         ];
+        if let Some(drainage) = &self.drainage {
+            about.push(("waves", BasisId::WaveAsScreeded));
+            about.extend(drainage.rain.is_some().then_some(("runoff", BasisId::RationalMethod)));
+        }
+        about.extend(approaches.into_iter().map(|basis| ("approach", basis)));
         if self.finish.has_least() {
             about.push(("margin", BasisId::ThicknessMargin));
         }

@@ -4,6 +4,8 @@ use crate::failure::Code;
 use crate::job::Job;
 use crate::survey::Survey;
 
+mod outside;
+
 const RODS: &str = include_str!("../../../../examples/boat_store.toml");
 
 /// The boat store without its outline and level.

@@ -7,7 +7,7 @@ use crate::grade::finish::with_margin;
 use crate::grade::solve::{Demand, Heights as At, Line, Said, Wants};
 use crate::job::finish::{Plan, Way};
 use crate::job::heights::Heights;
-use crate::job::input::{DemandInput, Job, LimitInput, LimitPlaceInput, SolveInput};
+use crate::job::input::{ApproachInput, DemandInput, Job, LimitInput, LimitPlaceInput, SolveInput};
 use crate::job::limits::Bound;
 use crate::job::run::places::zone;
 use crate::job::say;
@@ -31,6 +31,10 @@ impl Job {
             let path = format!("limits[{index}]");
             let listed = limit.placed(survey).and_then(|()| limit.listed(&path, heights));
             list.push(listed.map_err(|failure| failure.under(&path))?);
+        }
+        for (index, approach) in self.approaches.iter().enumerate().filter(|(_, of)| of.demanded) {
+            let path = format!("approaches[{index}]");
+            list.push(approach.listed(&path, heights).map_err(|failure| failure.under(&path))?);
         }
         for (index, demand) in solve.demands.iter().enumerate() {
             let path = format!("finish.solve.demands[{index}]");
@@ -166,6 +170,19 @@ impl LimitInput {
             .with("x", format!("{path}.at"))
             .with("name", format!("{path}.name"))
             .with("weight", format!("{path}.weight"));
+        Ok(Listed { demand, origin })
+    }
+}
+
+impl ApproachInput {
+    /// The floor at the door is high enough for the water outside to fall away.
+    fn listed(&self, path: &str, heights: Heights) -> Result<Listed> {
+        let at = At { along: Line::Places(places(&self.at)), elevation: self.needed(heights)? };
+        let demand = Demand::new(format!("{}: water away", self.name), Wants::AtLeast(at));
+        let origin = Origin::at(path)
+            .with("x", format!("{path}.at"))
+            .with("name", format!("{path}.name"))
+            .with("elevation", format!("{path}.profile"));
         Ok(Listed { demand, origin })
     }
 }

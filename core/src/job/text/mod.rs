@@ -1,7 +1,9 @@
 //! The report as plain text for the site: one label and one idea to a line, fractions in eighths.
 
+mod approach;
 mod as_built;
 mod conflict;
+mod drainage;
 mod look_again;
 mod old_slab;
 mod order;
@@ -42,6 +44,7 @@ impl Report {
         places::zones(&mut page, self);
         water::standing(&mut page, self);
         surface::fits(&mut page, self);
+        approach::approaches(&mut page, self);
         solved::demands(&mut page, self);
         solved::concrete(&mut page, self);
         thin_zones::thin_zones(&mut page, self);

@@ -46,6 +46,7 @@ pub(super) fn standing(page: &mut Page, report: &Report) {
             lines.extend(water.new_floor.iter().take(TOLD).map(|pond| pond_line(pond, false)));
         }
     }
+    lines.extend(super::drainage::lines(report));
     page.list("WATER", lines.into_iter());
 }
 

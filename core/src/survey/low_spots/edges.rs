@@ -50,13 +50,13 @@ pub struct Edges {
 }
 
 /// Every run with its name and what it does to water, and what was taken.
-pub(super) struct Resolved {
+pub(crate) struct Resolved {
     /// In the order of the outline's runs.
-    pub(super) states: Vec<EdgeState>,
+    pub(crate) states: Vec<EdgeState>,
     /// The names of the edges taken as open and as walled.
-    pub(super) taken: Taken,
+    pub(crate) taken: Taken,
     /// The drains by name, every place within the region.
-    pub(super) drains: Vec<(String, Vec<Point>)>,
+    pub(crate) drains: Vec<(String, Vec<Point>)>,
 }
 
 /// The edges that nothing was stated of.
@@ -70,7 +70,7 @@ pub struct Taken {
 
 impl Edges {
     /// Looks up the names and the places.
-    pub(super) fn resolve(&self, outline: &Outline) -> Result<Resolved> {
+    pub(crate) fn resolve(&self, outline: &Outline) -> Result<Resolved> {
         let runs = outline.runs();
         let mut states: Vec<Option<EdgeState>> = vec![None; runs.len()];
         for (index, stated) in self.stated.iter().enumerate() {

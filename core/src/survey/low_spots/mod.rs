@@ -13,6 +13,8 @@ mod tests;
 
 pub use edges::{Drain, DrainInput, EdgeState, EdgeStateInput, EdgeStated, Edges, EdgesInput, Taken};
 
+pub(crate) use edges::Resolved;
+pub(crate) use outlets::drain as place_drain;
 pub(crate) use pond::Water;
 pub(crate) use record::{DRAINS, EDGES, GivenEdges, PONDS, pond_columns, ponds_table};
 

@@ -50,7 +50,8 @@ impl Outlets {
     }
 }
 
-fn drain(network: &mut Network, places: &[Point]) -> Vec<u32> {
+/// Puts a drain into a network; gives the corners on it.
+pub(crate) fn drain(network: &mut Network, places: &[Point]) -> Vec<u32> {
     match places {
         [place] => network.insert(*place),
         _ => places.windows(2).flat_map(|pair| network.insert_line(pair[0], pair[1])).collect(),

@@ -5,4 +5,4 @@ mod given;
 mod laws;
 mod patterns;
 mod refused;
-mod support;
+pub(in crate::grade) mod support;

@@ -1,0 +1,2 @@
+mod hand;
+mod laws;

@@ -1,0 +1,23 @@
+"""The operations of `clearance`: made from the table of operations; do not edit."""
+
+from overslab._overslab import (
+    approach,
+    Approach,
+    crest_clearance,
+    CrestClearance,
+    CrestClearanceArray,
+    sag_break,
+    SagBreak,
+    SagBreakArray,
+)
+
+__all__ = [
+    "approach",
+    "Approach",
+    "crest_clearance",
+    "CrestClearance",
+    "CrestClearanceArray",
+    "sag_break",
+    "SagBreak",
+    "SagBreakArray",
+]
