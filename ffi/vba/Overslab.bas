@@ -3796,7 +3796,7 @@ End Function
 
 ' Stress and deflection under a load far from every edge, by Westergaard's equations of 1926.
 ' load_lbf: load of one wheel or post (lbf); more than 0 lbf, at most 2248089.431 lbf
-' radius_in: contact radius, at most the radius of relative stiffness (in); at least 0.0393700787402 in, at most 196.850393701 in
+' radius_in: radius of the contact (in); at least 0.0393700787402 in, at most 196.850393701 in
 ' thickness_in: thickness of the slab (in); more than 0 in, at most 78.7401574803 in
 ' modulus_psi: modulus of elasticity of the concrete (psi); at least 14503.773773 psi, at most 14503773.773 psi
 ' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
@@ -3822,7 +3822,7 @@ End Function
 
 ' Stress and deflection under a load far from every edge, by Westergaard's equations of 1926.
 ' load_kn: load of one wheel or post (kN); more than 0 kN, at most 10000 kN
-' radius_mm: contact radius, at most the radius of relative stiffness (mm); at least 1 mm, at most 5000 mm
+' radius_mm: radius of the contact (mm); at least 1 mm, at most 5000 mm
 ' thickness_mm: thickness of the slab (mm); more than 0 mm, at most 2000 mm
 ' modulus_mpa: modulus of elasticity of the concrete (MPa); at least 100 MPa, at most 100000 MPa
 ' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
@@ -3848,7 +3848,7 @@ End Function
 
 ' Stress and deflection under a load at a free edge far from corners, by Westergaard's equations of 1948 for a circle or a semicircle.
 ' load_lbf: load of one wheel or post (lbf); more than 0 lbf, at most 2248089.431 lbf
-' radius_in: contact radius, at most the radius of relative stiffness (in); at least 0.0393700787402 in, at most 196.850393701 in
+' radius_in: radius of the contact (in); at least 0.0393700787402 in, at most 196.850393701 in
 ' thickness_in: thickness of the slab (in); more than 0 in, at most 78.7401574803 in
 ' modulus_psi: modulus of elasticity of the concrete (psi); at least 14503.773773 psi, at most 14503773.773 psi
 ' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
@@ -3869,7 +3869,7 @@ End Function
 
 ' Stress and deflection under a load at a free edge far from corners, by Westergaard's equations of 1948 for a circle or a semicircle.
 ' load_kn: load of one wheel or post (kN); more than 0 kN, at most 10000 kN
-' radius_mm: contact radius, at most the radius of relative stiffness (mm); at least 1 mm, at most 5000 mm
+' radius_mm: radius of the contact (mm); at least 1 mm, at most 5000 mm
 ' thickness_mm: thickness of the slab (mm); more than 0 mm, at most 2000 mm
 ' modulus_mpa: modulus of elasticity of the concrete (MPa); at least 100 MPa, at most 100000 MPa
 ' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
@@ -3890,7 +3890,7 @@ End Function
 
 ' Stress under a load at a free edge far from corners, by Westergaard's equation of 1926; the forms of 1948 give a quarter to a half more.
 ' load_lbf: load of one wheel or post (lbf); more than 0 lbf, at most 2248089.431 lbf
-' radius_in: contact radius, at most the radius of relative stiffness (in); at least 0.0393700787402 in, at most 196.850393701 in
+' radius_in: radius of the contact (in); at least 0.0393700787402 in, at most 196.850393701 in
 ' thickness_in: thickness of the slab (in); more than 0 in, at most 78.7401574803 in
 ' modulus_psi: modulus of elasticity of the concrete (psi); at least 14503.773773 psi, at most 14503773.773 psi
 ' subgrade_pci: subgrade reaction k (pci); at least 5 pci, at most 2000 pci
@@ -3915,7 +3915,7 @@ End Function
 
 ' Stress under a load at a free edge far from corners, by Westergaard's equation of 1926; the forms of 1948 give a quarter to a half more.
 ' load_kn: load of one wheel or post (kN); more than 0 kN, at most 10000 kN
-' radius_mm: contact radius, at most the radius of relative stiffness (mm); at least 1 mm, at most 5000 mm
+' radius_mm: radius of the contact (mm); at least 1 mm, at most 5000 mm
 ' thickness_mm: thickness of the slab (mm); more than 0 mm, at most 2000 mm
 ' modulus_mpa: modulus of elasticity of the concrete (MPa); at least 100 MPa, at most 100000 MPa
 ' subgrade_mpa_per_m: subgrade reaction k (MPa/m); at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m
@@ -3940,7 +3940,7 @@ End Function
 
 ' Stress and deflection under a load in a corner, by Westergaard or by Ioannides.
 ' load_lbf: load of one wheel or post (lbf); more than 0 lbf, at most 2248089.431 lbf
-' radius_in: contact radius, at most the radius of relative stiffness (in); at least 0.0393700787402 in, at most 196.850393701 in
+' radius_in: radius of the contact (in); at least 0.0393700787402 in, at most 196.850393701 in
 ' thickness_in: thickness of the slab (in); more than 0 in, at most 78.7401574803 in
 ' modulus_psi: modulus of elasticity of the concrete (psi); at least 14503.773773 psi, at most 14503773.773 psi
 ' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
@@ -3961,7 +3961,7 @@ End Function
 
 ' Stress and deflection under a load in a corner, by Westergaard or by Ioannides.
 ' load_kn: load of one wheel or post (kN); more than 0 kN, at most 10000 kN
-' radius_mm: contact radius, at most the radius of relative stiffness (mm); at least 1 mm, at most 5000 mm
+' radius_mm: radius of the contact (mm); at least 1 mm, at most 5000 mm
 ' thickness_mm: thickness of the slab (mm); more than 0 mm, at most 2000 mm
 ' modulus_mpa: modulus of elasticity of the concrete (MPa); at least 100 MPa, at most 100000 MPa
 ' poisson_ratio: Poisson's ratio of the concrete, often 0.15 (1); at least 0 1, at most 0.5 1
@@ -4099,7 +4099,7 @@ End Function
 ' poisson_ratio: Poisson's ratio of the concrete (1); at least 0 1, at most 0.5 1; left out: 0.15 ratio, because usual for concrete
 ' subgrade_pci: subgrade reaction k under all concrete (pci); at least 5 pci, at most 2000 pci; left out: 100 pci, because medium by heel and bar
 ' edge_form: contact at an edge; circle or semicircle; left out: circle, because a wheel that touches the edge from inside
-' corner_form: formula in a corner; Westergaard 1926 or Ioannides 1985; left out: Ioannides 1985, because the later one, held against finite elements
+' corner_form: formula in a corner; Westergaard 1926 or Ioannides 1985; left out: Westergaard 1926, because its stress is the nearest to a plate by finite elements
 ' transfer_percent: share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm) (%); at least 0 %, at most 50 %; left out: 0 %, because a free edge
 ' length_ft: length of the slab between joints, to see whether it is large enough (ft); at least 0.328083989501 ft, at most 656.167979003 ft; may be left out
 ' width_ft: its width, likewise (ft); at least 0.328083989501 ft, at most 656.167979003 ft; may be left out
@@ -4126,7 +4126,7 @@ End Function
 ' poisson_ratio: Poisson's ratio of the concrete (1); at least 0 1, at most 0.5 1; left out: 0.15 ratio, because usual for concrete
 ' subgrade_mpa_per_m: subgrade reaction k under all concrete (MPa/m); at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m; left out: 100 pci, because medium by heel and bar
 ' edge_form: contact at an edge; circle or semicircle; left out: circle, because a wheel that touches the edge from inside
-' corner_form: formula in a corner; Westergaard 1926 or Ioannides 1985; left out: Ioannides 1985, because the later one, held against finite elements
+' corner_form: formula in a corner; Westergaard 1926 or Ioannides 1985; left out: Westergaard 1926, because its stress is the nearest to a plate by finite elements
 ' transfer_percent: share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm) (%); at least 0 %, at most 50 %; left out: 0 %, because a free edge
 ' length_m: length of the slab between joints, to see whether it is large enough (m); at least 0.1 m, at most 200 m; may be left out
 ' width_m: its width, likewise (m); at least 0.1 m, at most 200 m; may be left out
@@ -4302,7 +4302,7 @@ End Function
 ' poisson_ratio: Poisson's ratio of the concrete (1); at least 0 1, at most 0.5 1; left out: 0.15 ratio, because usual for concrete
 ' subgrade_pci: subgrade reaction k (pci); at least 5 pci, at most 2000 pci; left out: 100 pci, because medium by heel and bar
 ' edge_form: contact at an edge; circle or semicircle; left out: circle, because a wheel that touches the edge from inside
-' corner_form: formula in a corner; Westergaard 1926 or Ioannides 1985; left out: Ioannides 1985, because the later one, held against finite elements
+' corner_form: formula in a corner; Westergaard 1926 or Ioannides 1985; left out: Westergaard 1926, because its stress is the nearest to a plate by finite elements
 ' transfer_percent: share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm) (%); at least 0 %, at most 50 %; left out: 0 %, because a free edge
 ' least_in: the search begins here (in); at least 1 in, at most 48 in; left out: 2 in, because no slab on ground is thinner
 ' greatest_in: and ends here (in); more than 0 in, at most 78.7401574803 in; left out: 24 in, because thicker is no floor any more
@@ -4327,7 +4327,7 @@ End Function
 ' poisson_ratio: Poisson's ratio of the concrete (1); at least 0 1, at most 0.5 1; left out: 0.15 ratio, because usual for concrete
 ' subgrade_mpa_per_m: subgrade reaction k (MPa/m); at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m; left out: 100 pci, because medium by heel and bar
 ' edge_form: contact at an edge; circle or semicircle; left out: circle, because a wheel that touches the edge from inside
-' corner_form: formula in a corner; Westergaard 1926 or Ioannides 1985; left out: Ioannides 1985, because the later one, held against finite elements
+' corner_form: formula in a corner; Westergaard 1926 or Ioannides 1985; left out: Westergaard 1926, because its stress is the nearest to a plate by finite elements
 ' transfer_percent: share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm) (%); at least 0 %, at most 50 %; left out: 0 %, because a free edge
 ' least_mm: the search begins here (mm); at least 25.4 mm, at most 1219.2 mm; left out: 2 in, because no slab on ground is thinner
 ' greatest_mm: and ends here (mm); more than 0 mm, at most 2000 mm; left out: 24 in, because thicker is no floor any more

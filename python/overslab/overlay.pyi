@@ -1703,8 +1703,8 @@ def interior_load(  # type: ignore[overload-overlap]
     Args:
         load: load of one wheel or post [lbf | kN]; more than 0 lbf, at most 2248089.431 lbf (more than
             0 kN, at most 10000 kN)
-        radius: contact radius, at most the radius of relative stiffness [in | mm]; at least
-            0.0393700787402 in, at most 196.850393701 in (at least 1 mm, at most 5000 mm)
+        radius: radius of the contact [in | mm]; at least 0.0393700787402 in, at most 196.850393701 in
+            (at least 1 mm, at most 5000 mm)
         thickness: thickness of the slab [in | mm]; more than 0 in, at most 78.7401574803 in (more than
             0 mm, at most 2000 mm)
         modulus: modulus of elasticity of the concrete [psi | MPa]; at least 14503.773773 psi, at most
@@ -1848,8 +1848,8 @@ def edge_load(  # type: ignore[overload-overlap]
     Args:
         load: load of one wheel or post [lbf | kN]; more than 0 lbf, at most 2248089.431 lbf (more than
             0 kN, at most 10000 kN)
-        radius: contact radius, at most the radius of relative stiffness [in | mm]; at least
-            0.0393700787402 in, at most 196.850393701 in (at least 1 mm, at most 5000 mm)
+        radius: radius of the contact [in | mm]; at least 0.0393700787402 in, at most 196.850393701 in
+            (at least 1 mm, at most 5000 mm)
         thickness: thickness of the slab [in | mm]; more than 0 in, at most 78.7401574803 in (more than
             0 mm, at most 2000 mm)
         modulus: modulus of elasticity of the concrete [psi | MPa]; at least 14503.773773 psi, at most
@@ -1986,8 +1986,8 @@ def edge_load_1926(  # type: ignore[overload-overlap]
     Args:
         load: load of one wheel or post [lbf | kN]; more than 0 lbf, at most 2248089.431 lbf (more than
             0 kN, at most 10000 kN)
-        radius: contact radius, at most the radius of relative stiffness [in | mm]; at least
-            0.0393700787402 in, at most 196.850393701 in (at least 1 mm, at most 5000 mm)
+        radius: radius of the contact [in | mm]; at least 0.0393700787402 in, at most 196.850393701 in
+            (at least 1 mm, at most 5000 mm)
         thickness: thickness of the slab [in | mm]; more than 0 in, at most 78.7401574803 in (more than
             0 mm, at most 2000 mm)
         modulus: modulus of elasticity of the concrete [psi | MPa]; at least 14503.773773 psi, at most
@@ -2085,13 +2085,14 @@ def corner_load(  # type: ignore[overload-overlap]
         thickness^2 (1 - (c/l)^0.72), deflection = load / (subgrade l^2) (1.205 - 0.69 c/l).
     Takes for granted: tension at the top across the bisector; the circle touches both edges; nothing
         carried across joints; the slab is at least 4 l across, 5 l for the deflection; the contact
-        reaches three quarters of l at most.
+        radius is at most 0.35 l (Westergaard) or 0.25 l (Ioannides): wider, the stress comes out too
+        small.
 
     Args:
         load: load of one wheel or post [lbf | kN]; more than 0 lbf, at most 2248089.431 lbf (more than
             0 kN, at most 10000 kN)
-        radius: contact radius, at most the radius of relative stiffness [in | mm]; at least
-            0.0393700787402 in, at most 196.850393701 in (at least 1 mm, at most 5000 mm)
+        radius: radius of the contact [in | mm]; at least 0.0393700787402 in, at most 196.850393701 in
+            (at least 1 mm, at most 5000 mm)
         thickness: thickness of the slab [in | mm]; more than 0 in, at most 78.7401574803 in (more than
             0 mm, at most 2000 mm)
         modulus: modulus of elasticity of the concrete [psi | MPa]; at least 14503.773773 psi, at most
@@ -2552,7 +2553,7 @@ def slab_stress(
         edge_form: contact at an edge; one of "circle", "semicircle"; where it is not given circle is
             taken: a wheel that touches the edge from inside
         corner_form: formula in a corner; one of "Westergaard 1926", "Ioannides 1985"; where it is not
-            given Ioannides 1985 is taken: the later one, held against finite elements
+            given Westergaard 1926 is taken: its stress is the nearest to a plate by finite elements
         transfer: share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm)
             [%]; at least 0 %, at most 50 %; where it is not given 0 % is taken: a free edge
         length: length of the slab between joints, to see whether it is large enough [ft | m]; at least
@@ -2829,7 +2830,7 @@ def allowable_load(  # type: ignore[overload-overlap]
     r"""The one load that a slab carries at a place, on a contact of a given radius.
 
     Rule: load = (rupture / safety) / stress of a unit load; interior 1926, edge circle 1948, corner
-        Ioannides 1985.
+        Westergaard 1926.
     Takes for granted: the contact keeps its radius; one load by itself; nothing carried across joints.
 
     Args:
@@ -2862,8 +2863,6 @@ def allowable_load(  # type: ignore[overload-overlap]
         stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner,
             from memory: confirm
         edge load, forms of 1948: Westergaard (1948), edge, circle and semicircle, from memory: confirm
-        s = 3 P / h^2 (1 - (c/l)^0.72), c = 1.772 a: Ioannides, Thompson, Barenberg (1985), corner load,
-            from memory: confirm
         safety factors by kind of load: ACI 360R (2006), Table 5.2, from memory: confirm
 
     Example:
@@ -3024,7 +3023,7 @@ def thickness_needed(
         edge_form: contact at an edge; one of "circle", "semicircle"; where it is not given circle is
             taken: a wheel that touches the edge from inside
         corner_form: formula in a corner; one of "Westergaard 1926", "Ioannides 1985"; where it is not
-            given Ioannides 1985 is taken: the later one, held against finite elements
+            given Westergaard 1926 is taken: its stress is the nearest to a plate by finite elements
         transfer: share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm)
             [%]; at least 0 %, at most 50 %; where it is not given 0 % is taken: a free edge
         least: the search begins here [in | mm]; at least 1 in, at most 48 in (at least 25.4 mm, at most

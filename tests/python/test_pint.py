@@ -32,7 +32,7 @@ def unit_of(symbol: str) -> str:
 def measured(port: Any, magnitude: Any, system: str) -> Any:
     """The magnitude with the unit of the port as pint has it."""
     unit = unit_of(port[system]["unit"])
-    if port["quantity"] == "temperature difference":
+    if port["quantity"] == "temperature difference" and unit.startswith("deg"):
         unit = f"delta_{unit}"
     if port["quantity"] == "thermal expansion":
         unit = unit.replace("/deg", "/delta_deg")

@@ -45,14 +45,12 @@ def suffixes(port: dict[str, Any]) -> list[str]:
     if port["kind"] != "number":
         return []
     symbols = [*port["symbols"], port["us"]["unit"], port["si"]["unit"]]
-    return ["ratio" if symbol == "1" else symbol.replace("/", "_per_").replace("%", "percent") for symbol in symbols]
     named = ["ratio" if symbol == "1" else symbol for symbol in symbols]
     return [symbol.replace("/", "_per_").removeprefix("_").replace("%", "percent").lower() for symbol in named]
 
 
 def symbol(suffix: str) -> str:
     """The unit as it is written in a text."""
-    return "1" if suffix == "ratio" else suffix.replace("_per_", "/").replace("percent", "%")
     return suffix.replace("_per_", "/").replace("percent", "%").replace("per_", "/")
 
 

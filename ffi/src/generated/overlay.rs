@@ -3194,8 +3194,7 @@ static INTERIOR_LOAD: &Operation = row(OPERATIONS, "interior_load");
 /// deflection, and lies on its subgrade everywhere.
 ///
 /// - `load_lbf` (lbf): load of one wheel or post; more than 0 lbf, at most 2248089.431 lbf.
-/// - `radius_in` (in): contact radius, at most the radius of relative stiffness; at least 0.0393700787402 in, at
-///   most 196.850393701 in.
+/// - `radius_in` (in): radius of the contact; at least 0.0393700787402 in, at most 196.850393701 in.
 /// - `thickness_in` (in): thickness of the slab; more than 0 in, at most 78.7401574803 in.
 /// - `modulus_psi` (psi): modulus of elasticity of the concrete; at least 14503.773773 psi, at most 14503773.773
 ///   psi.
@@ -3244,7 +3243,7 @@ pub unsafe extern "C" fn ovs_interior_load_us(
 /// deflection, and lies on its subgrade everywhere.
 ///
 /// - `load_kn` (kN): load of one wheel or post; more than 0 kN, at most 10000 kN.
-/// - `radius_mm` (mm): contact radius, at most the radius of relative stiffness; at least 1 mm, at most 5000 mm.
+/// - `radius_mm` (mm): radius of the contact; at least 1 mm, at most 5000 mm.
 /// - `thickness_mm` (mm): thickness of the slab; more than 0 mm, at most 2000 mm.
 /// - `modulus_mpa` (MPa): modulus of elasticity of the concrete; at least 100 MPa, at most 100000 MPa.
 /// - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
@@ -3391,8 +3390,7 @@ static EDGE_LOAD: &Operation = row(OPERATIONS, "edge_load");
 /// the same load and pressure; the slab is at least 5 l across, 8 l for the deflection.
 ///
 /// - `load_lbf` (lbf): load of one wheel or post; more than 0 lbf, at most 2248089.431 lbf.
-/// - `radius_in` (in): contact radius, at most the radius of relative stiffness; at least 0.0393700787402 in, at
-///   most 196.850393701 in.
+/// - `radius_in` (in): radius of the contact; at least 0.0393700787402 in, at most 196.850393701 in.
 /// - `thickness_in` (in): thickness of the slab; more than 0 in, at most 78.7401574803 in.
 /// - `modulus_psi` (psi): modulus of elasticity of the concrete; at least 14503.773773 psi, at most 14503773.773
 ///   psi.
@@ -3443,7 +3441,7 @@ pub unsafe extern "C" fn ovs_edge_load_us(
 /// the same load and pressure; the slab is at least 5 l across, 8 l for the deflection.
 ///
 /// - `load_kn` (kN): load of one wheel or post; more than 0 kN, at most 10000 kN.
-/// - `radius_mm` (mm): contact radius, at most the radius of relative stiffness; at least 1 mm, at most 5000 mm.
+/// - `radius_mm` (mm): radius of the contact; at least 1 mm, at most 5000 mm.
 /// - `thickness_mm` (mm): thickness of the slab; more than 0 mm, at most 2000 mm.
 /// - `modulus_mpa` (MPa): modulus of elasticity of the concrete; at least 100 MPa, at most 100000 MPa.
 /// - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
@@ -3588,8 +3586,7 @@ static EDGE_LOAD_1926: &Operation = row(OPERATIONS, "edge_load_1926");
 /// Taken for granted: Poisson's ratio 0.15; nothing carried across a joint; the slab is at least 5 l across.
 ///
 /// - `load_lbf` (lbf): load of one wheel or post; more than 0 lbf, at most 2248089.431 lbf.
-/// - `radius_in` (in): contact radius, at most the radius of relative stiffness; at least 0.0393700787402 in, at
-///   most 196.850393701 in.
+/// - `radius_in` (in): radius of the contact; at least 0.0393700787402 in, at most 196.850393701 in.
 /// - `thickness_in` (in): thickness of the slab; more than 0 in, at most 78.7401574803 in.
 /// - `modulus_psi` (psi): modulus of elasticity of the concrete; at least 14503.773773 psi, at most 14503773.773
 ///   psi.
@@ -3629,7 +3626,7 @@ pub unsafe extern "C" fn ovs_edge_load_1926_us(
 /// Taken for granted: Poisson's ratio 0.15; nothing carried across a joint; the slab is at least 5 l across.
 ///
 /// - `load_kn` (kN): load of one wheel or post; more than 0 kN, at most 10000 kN.
-/// - `radius_mm` (mm): contact radius, at most the radius of relative stiffness; at least 1 mm, at most 5000 mm.
+/// - `radius_mm` (mm): radius of the contact; at least 1 mm, at most 5000 mm.
 /// - `thickness_mm` (mm): thickness of the slab; more than 0 mm, at most 2000 mm.
 /// - `modulus_mpa` (MPa): modulus of elasticity of the concrete; at least 100 MPa, at most 100000 MPa.
 /// - `subgrade_mpa_per_m` (MPa/m): subgrade reaction k; at least 1.35723568763 MPa/m, at most 542.894275053 MPa/m.
@@ -3755,12 +3752,11 @@ static CORNER_LOAD: &Operation = row(OPERATIONS, "corner_load");
 /// (subgrade l^2) (1.1 - 0.88 radius sqrt 2 / l); Ioannides, c = 1.772 radius: stress = 3 load / thickness^2 (1 -
 /// (c/l)^0.72), deflection = load / (subgrade l^2) (1.205 - 0.69 c/l).
 /// Taken for granted: tension at the top across the bisector; the circle touches both edges; nothing carried across
-/// joints; the slab is at least 4 l across, 5 l for the deflection; the contact reaches three quarters of l at
-/// most.
+/// joints; the slab is at least 4 l across, 5 l for the deflection; the contact radius is at most 0.35 l
+/// (Westergaard) or 0.25 l (Ioannides): wider, the stress comes out too small.
 ///
 /// - `load_lbf` (lbf): load of one wheel or post; more than 0 lbf, at most 2248089.431 lbf.
-/// - `radius_in` (in): contact radius, at most the radius of relative stiffness; at least 0.0393700787402 in, at
-///   most 196.850393701 in.
+/// - `radius_in` (in): radius of the contact; at least 0.0393700787402 in, at most 196.850393701 in.
 /// - `thickness_in` (in): thickness of the slab; more than 0 in, at most 78.7401574803 in.
 /// - `modulus_psi` (psi): modulus of elasticity of the concrete; at least 14503.773773 psi, at most 14503773.773
 ///   psi.
@@ -3808,11 +3804,11 @@ pub unsafe extern "C" fn ovs_corner_load_us(
 /// (subgrade l^2) (1.1 - 0.88 radius sqrt 2 / l); Ioannides, c = 1.772 radius: stress = 3 load / thickness^2 (1 -
 /// (c/l)^0.72), deflection = load / (subgrade l^2) (1.205 - 0.69 c/l).
 /// Taken for granted: tension at the top across the bisector; the circle touches both edges; nothing carried across
-/// joints; the slab is at least 4 l across, 5 l for the deflection; the contact reaches three quarters of l at
-/// most.
+/// joints; the slab is at least 4 l across, 5 l for the deflection; the contact radius is at most 0.35 l
+/// (Westergaard) or 0.25 l (Ioannides): wider, the stress comes out too small.
 ///
 /// - `load_kn` (kN): load of one wheel or post; more than 0 kN, at most 10000 kN.
-/// - `radius_mm` (mm): contact radius, at most the radius of relative stiffness; at least 1 mm, at most 5000 mm.
+/// - `radius_mm` (mm): radius of the contact; at least 1 mm, at most 5000 mm.
 /// - `thickness_mm` (mm): thickness of the slab; more than 0 mm, at most 2000 mm.
 /// - `modulus_mpa` (MPa): modulus of elasticity of the concrete; at least 100 MPa, at most 100000 MPa.
 /// - `poisson_ratio` (1): Poisson's ratio of the concrete, often 0.15; at least 0 1, at most 0.5 1.
@@ -4435,8 +4431,8 @@ static SLAB_STRESS: &Operation = row(OPERATIONS, "slab_stress");
 ///     100 pci, because medium by heel and bar.
 ///   - `edge_form`: contact at an edge; 0 circle, 1 semicircle; where left out circle, because a wheel that touches
 ///     the edge from inside.
-///   - `corner_form`: formula in a corner; 0 Westergaard 1926, 1 Ioannides 1985; where left out Ioannides 1985,
-///     because the later one, held against finite elements.
+///   - `corner_form`: formula in a corner; 0 Westergaard 1926, 1 Ioannides 1985; where left out Westergaard 1926,
+///     because its stress is the nearest to a plate by finite elements.
 ///   - `transfer` (%): share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm); at
 ///     least 0 %, at most 50 %; where left out 0 %, because a free edge.
 ///   - `length` (ft): length of the slab between joints, to see whether it is large enough; at least 0.328083989501
@@ -4532,8 +4528,8 @@ pub unsafe extern "C" fn ovs_slab_stress_us(
 ///     542.894275053 MPa/m; where left out 100 pci, because medium by heel and bar.
 ///   - `edge_form`: contact at an edge; 0 circle, 1 semicircle; where left out circle, because a wheel that touches
 ///     the edge from inside.
-///   - `corner_form`: formula in a corner; 0 Westergaard 1926, 1 Ioannides 1985; where left out Ioannides 1985,
-///     because the later one, held against finite elements.
+///   - `corner_form`: formula in a corner; 0 Westergaard 1926, 1 Ioannides 1985; where left out Westergaard 1926,
+///     because its stress is the nearest to a plate by finite elements.
 ///   - `transfer` (%): share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm); at
 ///     least 0 %, at most 50 %; where left out 0 %, because a free edge.
 ///   - `length` (m): length of the slab between joints, to see whether it is large enough; at least 0.1 m, at most
@@ -4915,8 +4911,8 @@ static ALLOWABLE_LOAD: &Operation = row(OPERATIONS, "allowable_load");
 
 /// The one load that a slab carries at a place, on a contact of a given radius.
 ///
-/// Equation: load = (rupture / safety) / stress of a unit load; interior 1926, edge circle 1948, corner Ioannides
-/// 1985.
+/// Equation: load = (rupture / safety) / stress of a unit load; interior 1926, edge circle 1948, corner Westergaard
+/// 1926.
 /// Taken for granted: the contact keeps its radius; one load by itself; nothing carried across joints.
 ///
 /// - `position`: where on the slab it stands; 0 interior, 1 edge, 2 corner.
@@ -4935,8 +4931,6 @@ static ALLOWABLE_LOAD: &Operation = row(OPERATIONS, "allowable_load");
 /// Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
 /// memory: confirm.
 /// Basis: edge load, forms of 1948: Westergaard (1948), edge, circle and semicircle, from memory: confirm.
-/// Basis: s = 3 P / h^2 (1 - (c/l)^0.72), c = 1.772 a: Ioannides, Thompson, Barenberg (1985), corner load, from
-/// memory: confirm.
 /// Basis: safety factors by kind of load: ACI 360R (2006), Table 5.2, from memory: confirm.
 /// Since 0.1.0.
 /// Example: ovs_allowable_load_us(0, 3, 4, 3600000, 0.15, 100, 550, 2, ...) gives load_lbf = 3048.68.
@@ -4961,8 +4955,8 @@ pub unsafe extern "C" fn ovs_allowable_load_us(
 
 /// The one load that a slab carries at a place, on a contact of a given radius.
 ///
-/// Equation: load = (rupture / safety) / stress of a unit load; interior 1926, edge circle 1948, corner Ioannides
-/// 1985.
+/// Equation: load = (rupture / safety) / stress of a unit load; interior 1926, edge circle 1948, corner Westergaard
+/// 1926.
 /// Taken for granted: the contact keeps its radius; one load by itself; nothing carried across joints.
 ///
 /// - `position`: where on the slab it stands; 0 interior, 1 edge, 2 corner.
@@ -4981,8 +4975,6 @@ pub unsafe extern "C" fn ovs_allowable_load_us(
 /// Basis: stress and deflection under one load, forms of 1926: Westergaard (1926), interior, edge, corner, from
 /// memory: confirm.
 /// Basis: edge load, forms of 1948: Westergaard (1948), edge, circle and semicircle, from memory: confirm.
-/// Basis: s = 3 P / h^2 (1 - (c/l)^0.72), c = 1.772 a: Ioannides, Thompson, Barenberg (1985), corner load, from
-/// memory: confirm.
 /// Basis: safety factors by kind of load: ACI 360R (2006), Table 5.2, from memory: confirm.
 /// Since 0.1.0.
 /// Example: ovs_allowable_load_si(0, 76.2, 101.6, 24821.1, 0.15, 27.1447, 3.79212, 2, ...) gives load_kn = 13.5612.
@@ -5253,8 +5245,8 @@ static THICKNESS_NEEDED: &Operation = row(OPERATIONS, "thickness_needed");
 ///     medium by heel and bar.
 ///   - `edge_form`: contact at an edge; 0 circle, 1 semicircle; where left out circle, because a wheel that touches
 ///     the edge from inside.
-///   - `corner_form`: formula in a corner; 0 Westergaard 1926, 1 Ioannides 1985; where left out Ioannides 1985,
-///     because the later one, held against finite elements.
+///   - `corner_form`: formula in a corner; 0 Westergaard 1926, 1 Ioannides 1985; where left out Westergaard 1926,
+///     because its stress is the nearest to a plate by finite elements.
 ///   - `transfer` (%): share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm); at
 ///     least 0 %, at most 50 %; where left out 0 %, because a free edge.
 ///   - `least` (in): the search begins here; at least 1 in, at most 48 in; where left out 2 in, because no slab on
@@ -5338,8 +5330,8 @@ pub unsafe extern "C" fn ovs_thickness_needed_us(
 ///     left out 100 pci, because medium by heel and bar.
 ///   - `edge_form`: contact at an edge; 0 circle, 1 semicircle; where left out circle, because a wheel that touches
 ///     the edge from inside.
-///   - `corner_form`: formula in a corner; 0 Westergaard 1926, 1 Ioannides 1985; where left out Ioannides 1985,
-///     because the later one, held against finite elements.
+///   - `corner_form`: formula in a corner; 0 Westergaard 1926, 1 Ioannides 1985; where left out Westergaard 1926,
+///     because its stress is the nearest to a plate by finite elements.
 ///   - `transfer` (%): share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm); at
 ///     least 0 %, at most 50 %; where left out 0 %, because a free edge.
 ///   - `least` (mm): the search begins here; at least 25.4 mm, at most 1219.2 mm; where left out 2 in, because no

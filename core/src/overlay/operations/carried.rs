@@ -63,7 +63,7 @@ pub static ALLOWABLE_LOAD: Operation = Operation {
     module: "overlay",
     since: "0.1.0",
     meaning: "The one load that a slab carries at a place, on a contact of a given radius.",
-    equation: "load = (rupture / safety) / stress of a unit load; interior 1926, edge circle 1948, corner Ioannides 1985",
+    equation: "load = (rupture / safety) / stress of a unit load; interior 1926, edge circle 1948, corner Westergaard 1926",
     assumes: "the contact keeps its radius; one load by itself; nothing carried across joints",
     ports: &[
         port!(position: Kind::Choice(Position::WORDS), "where on the slab it stands"),
@@ -76,16 +76,11 @@ pub static ALLOWABLE_LOAD: Operation = Operation {
         number!(safety: ratio in one | one, FACTOR, "safety factor"; zero rare),
     ],
     results: &[number!(load: force in pound_force | kilonewton, Range::POSITIVE, "load allowed")],
-    basis: &[
-        BasisId::Westergaard1926,
-        BasisId::Westergaard1948,
-        BasisId::CornerIoannides,
-        BasisId::SafetyFactors,
-    ],
+    basis: &[BasisId::Westergaard1926, BasisId::Westergaard1948, BasisId::SafetyFactors],
     example: r#"{"position": "interior", "radius": "3 in", "thickness": "4 in", "modulus": "3,600,000 psi", "poisson": "0.15 ratio", "subgrade": "100 pci", "rupture": "550 psi", "safety": "2 ratio"}"#,
     refusals: &[
         (r#"{"radius": "40 in"}"#, Code::ContactTooWide),
-        (r#"{"position": "corner", "radius": "15 in"}"#, Code::ContactTooWide),
+        (r#"{"position": "corner", "radius": "12 in"}"#, Code::ContactTooWide),
         (r#"{"safety": "-2 ratio"}"#, Code::OutOfRange),
     ],
     call: scalar!(

@@ -34,7 +34,7 @@ pub static THICKNESS_NEEDED: Operation = Operation {
         number!(subgrade: subgrade_reaction in pci | megapascal_per_meter, SUBGRADE, "subgrade reaction k";
             or "100 pci" because "medium by heel and bar"),
         port!(edge_form: Kind::Choice(EdgeForm::WORDS), "contact at an edge"; or "circle" because "a wheel that touches the edge from inside"),
-        port!(corner_form: Kind::Choice(CornerForm::WORDS), "formula in a corner"; or "Ioannides 1985" because "the later one, held against finite elements"),
+        port!(corner_form: Kind::Choice(CornerForm::WORDS), "formula in a corner"; or "Westergaard 1926" because "its stress is the nearest to a plate by finite elements"),
         number!(transfer: share in percent | percent, TRANSFER, "share of edge stress that dowels or interlock take off, 25 % by many manuals (confirm)";
             or "0 %" because "a free edge"),
         number!(least: length in inch | millimeter, BRACKET, "the search begins here"; or "2 in" because "no slab on ground is thinner"),

@@ -16,7 +16,8 @@ use crate::{number, port, scalar};
 
 const LOAD_PORT: Port =
     number!(load: force in pound_force | kilonewton, LOAD, "load of one wheel or post"; zero rare);
-const RADIUS_PORT: Port = number!(radius: length in inch | millimeter, RADIUS, "contact radius, at most the radius of relative stiffness"; zero rare);
+const RADIUS_PORT: Port =
+    number!(radius: length in inch | millimeter, RADIUS, "radius of the contact"; zero rare);
 const THICKNESS: Port =
     number!(thickness: length in inch | millimeter, SLAB, "thickness of the slab"; zero rare);
 const MODULUS_PORT: Port = number!(modulus: pressure in psi | megapascal, MODULUS, "modulus of elasticity of the concrete"; zero rare);
@@ -121,7 +122,7 @@ pub static CORNER_LOAD: Operation = Operation {
     since: "0.1.0",
     meaning: "Stress and deflection under a load in a corner, by Westergaard or by Ioannides.",
     equation: "Westergaard: stress = 3 load / thickness^2 (1 - (radius sqrt 2 / l)^0.6), deflection = load / (subgrade l^2) (1.1 - 0.88 radius sqrt 2 / l); Ioannides, c = 1.772 radius: stress = 3 load / thickness^2 (1 - (c/l)^0.72), deflection = load / (subgrade l^2) (1.205 - 0.69 c/l)",
-    assumes: "tension at the top across the bisector; the circle touches both edges; nothing carried across joints; the slab is at least 4 l across, 5 l for the deflection; the contact reaches three quarters of l at most",
+    assumes: "tension at the top across the bisector; the circle touches both edges; nothing carried across joints; the slab is at least 4 l across, 5 l for the deflection; the contact radius is at most 0.35 l (Westergaard) or 0.25 l (Ioannides): wider, the stress comes out too small",
     ports: &[
         LOAD_PORT,
         RADIUS_PORT,

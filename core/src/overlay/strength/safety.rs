@@ -67,7 +67,7 @@ pub fn allowable(rupture: Pressure, safety: Ratio) -> Result<Pressure> {
 }
 
 /// The one load that a slab carries at a place, on a contact of a radius: stress grows with the load, so `P = allowable / stress of a unit load`.
-/// Edge by the circle of 1948, corner by Ioannides.
+/// Edge by the circle of 1948, corner by Westergaard.
 ///
 /// # Errors
 /// A value outside its range; a contact too wide for the formula.
@@ -85,7 +85,7 @@ pub fn allowable_load(
     let slab = Slab::new(thickness, modulus, poisson, subgrade)?;
     let radius = check("radius", radius, RADIUS)?.base();
     let allowed = allowable(rupture, safety)?.base();
-    let form = CornerForm::Ioannides;
+    let form = CornerForm::Westergaard;
     let (of_one, _) = match position.0 {
         Position::Interior => {
             narrow(radius, &slab, 1.0)?;

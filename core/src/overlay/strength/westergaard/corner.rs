@@ -40,9 +40,13 @@ impl CornerForm {
         }
     }
 
-    /// The widest contact, in radii of relative stiffness: it reaches to three quarters of where the form gives no stress any more. Ours, no source.
+    /// The widest contact, in radii of relative stiffness. Ours: up to here a plate by finite elements has no more than 8 % more
+    /// stress than the form gives; beyond, the forms fall off too fast (Ioannides is a third too low at 0.37).
     pub(crate) const fn widest(self) -> f64 {
-        0.75 / self.reach()
+        match self {
+            Self::Westergaard => 0.35,
+            Self::Ioannides => 0.25,
+        }
     }
 }
 
@@ -50,7 +54,7 @@ impl CornerForm {
 /// Ioannides, with c = 1.772 a: `s = 3 P / h^2 (1 - (c/l)^0.72)`, `w = P / (k l^2) (1.205 - 0.69 c/l)`.
 ///
 /// # Errors
-/// A value outside its range; a contact that reaches as far from the corner as the formula goes.
+/// A value outside its range; a contact wider than the formula is good for.
 #[inline]
 pub fn corner(
     load: Force,

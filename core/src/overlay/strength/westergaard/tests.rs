@@ -94,8 +94,8 @@ fn a_contact_too_wide_is_refused() {
             Word(formula),
         )
     };
-    assert!(of(18.0, CornerForm::Ioannides).is_ok_and(|bent| bent.stress.base() > 0.0));
-    assert_eq!(of(19.0, CornerForm::Ioannides).unwrap_err().code, Code::ContactTooWide);
-    assert!(of(22.0, CornerForm::Westergaard).is_ok_and(|bent| bent.stress.base() > 0.0));
-    assert_eq!(of(23.0, CornerForm::Westergaard).unwrap_err().code, Code::ContactTooWide);
+    assert!(of(10.7, CornerForm::Ioannides).is_ok_and(|bent| bent.stress.base() > 0.0));
+    assert_eq!(of(10.8, CornerForm::Ioannides).unwrap_err().code, Code::ContactTooWide);
+    assert!(of(15.0, CornerForm::Westergaard).is_ok_and(|bent| bent.stress.base() > 0.0));
+    assert_eq!(of(15.1, CornerForm::Westergaard).unwrap_err().code, Code::ContactTooWide);
 }
