@@ -251,6 +251,51 @@ bases! {
     SurfaceProfileRecalled, "surface_profile_recalled", published("ICRI 310.2R", "2013", "profiles by covering", Seen::Memory), "surface profile by covering";
     PullOffStress, "pull_off_stress", published("ASTM C1583", "any", "load over area", Seen::Memory), "f = 4 P / (pi d^2)";
     PullOffAsked, "pull_off_asked", Kind::ProjectSpecification, "200 psi is often asked";
+    OwnFigure, "own_figure", Kind::ProjectSpecification, "a figure that the caller gave for this thing";
+    DoorWorks, "door_works", Kind::CommonPractice,
+        "a raise of 2 to 3 in is usually met by raising the doors, each kind in its own way";
+    DoorSealLine, "door_seal_line", Kind::CommonPractice, "a door line is level within 1/4 in, what a bottom seal takes up";
+    PhotoEyes, "photo_eyes",
+        published("United States rule on automatic residential door operators, 16 CFR 1211", "any", "photoelectric sensors", Seen::Memory),
+        "photo-eyes at most 6 in above the floor";
+    LeafGap, "leaf_gap", Kind::CommonPractice, "3/8 in under a leaf";
+    FireDoor, "fire_door",
+        published("International Residential Code", "2015-2021", "R302.5.1, opening protection", Seen::Memory),
+        "a door between house and parking is rated or solid, and is not altered";
+    ExitLanding, "exit_landing",
+        published("International Residential Code", "2015-2021", "R311.3, floors and landings at exterior doors", Seen::Memory),
+        "the landing at the required exit at most 1 1/2 in below the threshold, 7 3/4 in where the door does not swing over it";
+    RiserHeight, "riser_height",
+        published("International Residential Code", "2015-2021", "R311.7.5.1, risers", Seen::Read),
+        "risers at most 7 3/4 in, the greatest and the least of a flight at most 3/8 in apart";
+    FoundationSill, "foundation_sill",
+        published("International Residential Code", "2015-2021", "R317.1, protection of wood against decay", Seen::Memory),
+        "wood sills on foundations at least 8 in above the earth";
+    SidingClearance, "siding_clearance",
+        published("International Residential Code", "2015-2021", "R317.1, item 5", Seen::Quoted),
+        "unprotected wood siding at least 6 in above the ground and 2 in above slabs in the weather";
+    TermiteStrip, "termite_strip",
+        published("Model codes and local rules on termites", "any", "inspection strip", Seen::Memory),
+        "4 to 6 in of foundation kept bare for inspection";
+    IgnitionHeight, "ignition_height",
+        published("International Residential Code", "2015-2021", "M1307.3 and G2408.2", Seen::Memory),
+        "ignition sources at least 18 in above a floor where vehicles are parked, unless listed as resistant to vapour";
+    ParkingHeadroom, "parking_headroom",
+        published("International Building Code", "2015-2021", "406.2.2, clear height", Seen::Memory),
+        "7 ft clear over public parking; rooms that nobody lives in have no limit of their own";
+    PanelSpace, "panel_space",
+        published("National Electrical Code", "any", "110.26, working space", Seen::Memory),
+        "the working space at an electric panel is kept";
+    DrainRim, "drain_rim", Kind::CommonPractice, "a drain's rim flush, or 1/8 to 1/4 in below the floor, dished 12 in around";
+    FreeFittings, "free_fittings", Kind::CommonPractice,
+        "free above the floor: caps and boxes flush, weep holes and vents 1 in, gas risers 3 in, taps 6 in";
+    LocateMarks, "locate_marks",
+        published("State laws on locating services below ground", "any", "call before digging", Seen::Memory),
+        "services below are located and marked before anything is driven or cut";
+    GuardAtDrop, "guard_at_drop",
+        published("International Residential Code", "2015-2021", "R312.1, guards", Seen::Memory),
+        "a guard where walking surfaces are more than 30 in above what is below";
+    EdgeFill, "edge_fill", Kind::CommonPractice, "ground is filled against a new edge at 1 in 6 to 1 in 12";
     Prismoid, "prismoid", published("Surveying textbooks, earthwork volumes", "any", "prismoidal formula", Seen::Read),
         "V = L (A1 + 4 Am + A2) / 6";
     OverlayChoice, "overlay_choice",

@@ -35,5 +35,13 @@ cautions! {
     SpacesBelow, "spaces_below", "Cisterns, septic tanks, cellars and washed-out hollows lie under slabs: nobody and no truck stands over one until it is opened and made safe.";
     PipesAndTendons, "pipes_and_tendons", "Heating pipes, wires and stressed cables lie in old slabs: find and mark them before anything is cut, drilled or broken. A cut cable kills.";
     AnchoredLifts, "anchored_lifts", "Lift and hoist posts are not anchored in a topping: ask the maker for the slab that it needs, and an engineer. No capacity is given here.";
+    CutHeader, "cut_header", "A header carries the wall above: cutting or raising it is structural, for licensed practice.";
+    Springs, "springs", "Door springs are under tension and can kill: a door technician's work.";
+    Ignition, "ignition", "Vapour lies on the floor: an ignition source that comes nearer to it can set it alight.";
+    BuriedServices, "buried_services", "Pipes, cables and heating loops below the floor: call for the marks before driving, drilling or sawing.";
+    FireDoor, "fire_door", "Cutting a fire-rated door may void its rating: ask its maker.";
+    Guard, "guard", "People fall at drops: a guard before anybody uses the floor.";
+    Electrical, "electrical", "Panels and wires are an electrician's work, with the power off.";
+    Gas, "gas", "Gas pipes and appliances are a licensed fitter's work, tested for leaks.";
     LocalCode, "local_code", "Local code and licensed practice decide; this is arithmetic, not an approval.";
 }

@@ -81,6 +81,9 @@ notes! {
     FallTooLittle = 76, "FALL_TOO_LITTLE", "part of the finish falls less than it should";
     WrongWay = 77, "WRONG_WAY", "part of the finish falls away from what it is said to fall to";
     PuddlesLeft = 78, "PUDDLES_LEFT", "a wave of the surface can hold water at this fall";
+    ThingsFail = 80, "THINGS_FAIL", "things that the new floor meets do not work as they stand";
+    MeasuresAsked = 81, "MEASURES_ASKED", "measures that decide were not given";
+    ThingAtEdge = 82, "THING_AT_EDGE", "a thing outside the floor was met at the nearest edge";
     ProfileEndsShort = 85, "PROFILE_ENDS_SHORT", "the ground outside is not known as far out as it should fall away";
     FloorTooLow = 86, "FLOOR_TOO_LOW", "the floor is too low for water to fall away from the door as wanted";
     PerfectLine = 90, "PERFECT_LINE", "a profile without any deviation has no finite number of flatness or levelness";

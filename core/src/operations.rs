@@ -114,6 +114,7 @@ pub static OPERATIONS: &[&Operation] = &[
     &clearance::operations::APPROACH,
     &clearance::operations::CREST_CLEARANCE,
     &clearance::operations::SAG_BREAK,
+    &clearance::operations::CLEARANCES,
     &order::operations::BLOCK,
     &order::operations::PRISMOID,
     &order::operations::TRUCKS,

@@ -148,6 +148,7 @@ OPERATIONS = (
     ("ovsApproach", "approach"),
     ("ovsCrestClearance", "crest_clearance"),
     ("ovsSagBreak", "sag_break"),
+    ("ovsClearances", "clearances"),
 )
 SYSTEMS = ("us", "si")
 

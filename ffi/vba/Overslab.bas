@@ -4934,6 +4934,40 @@ Public Function OVS_SAG_BREAK_SI_GET(ByVal result As Variant, ByVal overhang_mm 
     OVS_SAG_BREAK_SI_GET = Called("sag_break", "si", "get", result, Array(overhang_mm, bumper_mm))
 End Function
 
+' Doors, steps, walls, appliances, fittings and open edges that the new floor meets: whether each still works, by how much, what the raise forces and whose trade that is.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' things: the things that it meets; a range with the columns name, kind, x_ft, y_ft, [to_x_ft], [to_y_ft], [elevation_ft], [above_slab_in], [needed_in], [seal_takes_in], [eyes_now_in], [gap_now_in], [gap_in], [covering_in], [may_lose_in], [swing], [runs_outside], [fire_rated], [exit], [risers], [riser_count], [flight_in], [end], [ground_ft], [ground_to_ft], [free_in], [exposed], [vehicles], [listed], [kept_free], [located], [route]
+' Gives pass (things that still work), confirm_locally (things that break a limit which is to be confirmed locally), ask (things of which a measure that decides is missing), fail (things that do not work as they stand), judgements (each thing), checks (each check of each thing), works (the work that the raise forces), text (the same for the site, one thing to a line).
+Public Function OVS_CLEARANCES_US(ByVal survey As Variant, ByVal finish As Variant, ByVal things As Variant) As Variant
+    OVS_CLEARANCES_US = Called("clearances", "us", "value", "", Array(survey, finish, things))
+End Function
+
+Public Function OVS_CLEARANCES_US_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal things As Variant) As Variant
+    OVS_CLEARANCES_US_WHY = Called("clearances", "us", "why", "", Array(survey, finish, things))
+End Function
+
+Public Function OVS_CLEARANCES_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal things As Variant) As Variant
+    OVS_CLEARANCES_US_GET = Called("clearances", "us", "get", result, Array(survey, finish, things))
+End Function
+
+' Doors, steps, walls, appliances, fittings and open edges that the new floor meets: whether each still works, by how much, what the raise forces and whose trade that is.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' things: the things that it meets; a range with the columns name, kind, x_m, y_m, [to_x_m], [to_y_m], [elevation_m], [above_slab_mm], [needed_mm], [seal_takes_mm], [eyes_now_mm], [gap_now_mm], [gap_mm], [covering_mm], [may_lose_mm], [swing], [runs_outside], [fire_rated], [exit], [risers], [riser_count], [flight_mm], [end], [ground_m], [ground_to_m], [free_mm], [exposed], [vehicles], [listed], [kept_free], [located], [route]
+' Gives pass (things that still work), confirm_locally (things that break a limit which is to be confirmed locally), ask (things of which a measure that decides is missing), fail (things that do not work as they stand), judgements (each thing), checks (each check of each thing), works (the work that the raise forces), text (the same for the site, one thing to a line).
+Public Function OVS_CLEARANCES_SI(ByVal survey As Variant, ByVal finish As Variant, ByVal things As Variant) As Variant
+    OVS_CLEARANCES_SI = Called("clearances", "si", "value", "", Array(survey, finish, things))
+End Function
+
+Public Function OVS_CLEARANCES_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal things As Variant) As Variant
+    OVS_CLEARANCES_SI_WHY = Called("clearances", "si", "why", "", Array(survey, finish, things))
+End Function
+
+Public Function OVS_CLEARANCES_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal things As Variant) As Variant
+    OVS_CLEARANCES_SI_GET = Called("clearances", "si", "get", result, Array(survey, finish, things))
+End Function
+
 ' The volume of a slab, a ramp or a step from its length, width and mean depth.
 ' length_ft: length (ft); more than 0 ft, at most 32808.3989501 ft
 ' width_ft: width (ft); more than 0 ft, at most 32808.3989501 ft

@@ -254,6 +254,8 @@ from overslab.clearance import CrestClearanceArray as CrestClearanceArray
 from overslab.clearance import sag_break as sag_break
 from overslab.clearance import SagBreak as SagBreak
 from overslab.clearance import SagBreakArray as SagBreakArray
+from overslab.clearance import clearances as clearances
+from overslab.clearance import Clearances as Clearances
 from overslab.order import block as block
 from overslab.order import Block as Block
 from overslab.order import BlockArray as BlockArray

@@ -9,6 +9,8 @@ from overslab._overslab import (
     sag_break,
     SagBreak,
     SagBreakArray,
+    clearances,
+    Clearances,
 )
 
 __all__ = [
@@ -20,4 +22,6 @@ __all__ = [
     "sag_break",
     "SagBreak",
     "SagBreakArray",
+    "clearances",
+    "Clearances",
 ]

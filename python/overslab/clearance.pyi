@@ -9,6 +9,7 @@ from overslab.results import AnswerResult, ArrayResult, ScalarResult
 
 from overslab.typing import Column, Errors, Quantities, Quantity, RecordLike, Table, Units
 from overslab.grade import Finish
+from overslab.survey import Survey
 
 __all__ = [
     "approach",
@@ -19,6 +20,8 @@ __all__ = [
     "sag_break",
     "SagBreak",
     "SagBreakArray",
+    "clearances",
+    "Clearances",
 ]
 
 def approach(
@@ -435,3 +438,237 @@ class SagBreakArray(ArrayResult):
     @property
     def change_percent(self) -> npt.NDArray[np.float64]:
         r"""the greatest change of grade [%]."""
+
+def clearances(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    things: Table,
+    *,
+    units: Units | None = None,
+) -> Clearances:
+    r"""Doors, steps, walls, appliances, fittings and open edges that the new floor meets: whether each still works, by how much, what the raise forces and whose trade that is.
+
+    Rule: rise = finish - old slab; room = what is left - what is wanted; fill against an edge =
+        integral along it of height x height x run / 2.
+    Takes for granted: a thing outside the work is met at the nearest edge; limits that could not be
+        read in their source never fail, they say to confirm locally.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the new top surface; a Finish
+        things: the things that it meets; a table of at least 1 row, each one thing that the floor
+            meets, with the measures that its kind reads, with the columns
+            name: what it is called; a text
+            kind: what kind of thing it is; one of "sectional_door", "roll_door", "swinging_door",
+                "sliding_door", "passage_door", "threshold", "stair", "wall_sill", "siding", "framing",
+                "termite_strip", "ignition_source", "headroom", "panel", "drain_rim", "cleanout",
+                "weep_hole", "crawl_vent", "shut_off", "hose_bib", "gas_riser", "post", "anchor",
+                "wire", "buried_service", "open_edge"
+            x: its place, from the left; of a line one end [ft | m]; at least -328083.989501 ft, at most
+                328083.989501 ft (at least -100000 m, at most 100000 m)
+            y: its place, from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft
+                (at least -100000 m, at most 100000 m)
+            to_x: the other end of its line, from the left: doors and edges have one [ft | m]; at least
+                -328083.989501 ft, at most 328083.989501 ft (at least -100000 m, at most 100000 m); may
+                be left out
+            to_y: the other end of its line, from the front [ft | m]; at least -328083.989501 ft, at
+                most 328083.989501 ft (at least -100000 m, at most 100000 m); may be left out
+            elevation: how high it is: header of a vehicle door, leaf of a passage door, sill, lower
+                edge, rim, cap, hole; every kind but stair, open_edge, buried_service [ft | m]; at least
+                -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most 10000 m); may be
+                left out
+            above_slab: the same as found with a tape above the old slab, in place of elevation; not
+                passage_door [in | mm]; at least -3937.00787402 in, at most 3937.00787402 in (at least
+                -100000 mm, at most 100000 mm); may be left out
+            needed: clear height needed: vehicle doors, headroom [in | mm]; at least 0 in, at most
+                3937.00787402 in (at least 0 mm, at most 100000 mm); may be left out
+            seal_takes: how much out of level the bottom seal takes up: vehicle doors [in | mm]; at
+                least 0 in, at most 3937.00787402 in (at least 0 mm, at most 100000 mm); may be left out
+            eyes_now: photo-eyes above the old slab: sectional_door, roll_door [in | mm]; at least 0 in,
+                at most 3937.00787402 in (at least 0 mm, at most 100000 mm); may be left out
+            gap_now: gap under the leaf now, above the old slab: swinging_door, sliding_door,
+                passage_door [in | mm]; at least 0 in, at most 3937.00787402 in (at least 0 mm, at most
+                100000 mm); may be left out
+            gap: gap wanted under the leaf: swinging_door, sliding_door, passage_door [in | mm]; at
+                least 0 in, at most 3937.00787402 in (at least 0 mm, at most 100000 mm); may be left out
+            covering: covering to come on the floor: passage_door, threshold [in | mm]; at least 0 in,
+                at most 3937.00787402 in (at least 0 mm, at most 100000 mm); may be left out
+            may_lose: how much may be cut off the leaf: swinging_door, passage_door [in | mm]; at least
+                0 in, at most 3937.00787402 in (at least 0 mm, at most 100000 mm); may be left out
+            swing: in over this floor or out: swinging_door, threshold; one of "in", "out"; may be left
+                out
+            runs_outside: whether the leaf runs outside the wall: sliding_door; one of "no", "yes"; may
+                be left out
+            fire_rated: whether it is a fire-rated door: passage_door; one of "no", "yes"; may be left
+                out
+            exit: whether it is a required exit: threshold; one of "no", "yes"; may be left out
+            risers: risers from the bottom up, with semicolons between: stair; a text; may be left out
+            riser_count: number of even risers: stair; a whole number from 1 to 100; may be left out
+            flight: height of the even risers together: stair [in | mm]; at least 0 in, at most
+                3937.00787402 in (at least 0 mm, at most 100000 mm); may be left out
+            end: which end of the stair this floor is: stair; one of "foot", "head"; may be left out
+            ground: ground outside: vehicle doors, wall_sill, siding, and open_edge at its first end [ft
+                | m]; at least -32808.3989501 ft, at most 32808.3989501 ft (at least -10000 m, at most
+                10000 m); may be left out
+            ground_to: ground at the other end: as ground [ft | m]; at least -32808.3989501 ft, at most
+                32808.3989501 ft (at least -10000 m, at most 10000 m); may be left out
+            free: how much stays free: threshold, termite_strip, panel, cleanout, weep_hole, crawl_vent,
+                shut_off, hose_bib, gas_riser [in | mm]; at least 0 in, at most 3937.00787402 in (at
+                least 0 mm, at most 100000 mm); may be left out
+            exposed: whether weather reaches the wood: siding; one of "no", "yes"; may be left out
+            vehicles: whether vehicles are parked in the room: ignition_source; one of "no", "yes"; may
+                be left out
+            listed: whether it is listed as resistant to flammable vapour: ignition_source; one of "no",
+                "yes"; may be left out
+            kept_free: whether it is kept out of the concrete, boxed out or sleeved: framing, post,
+                anchor, wire; one of "no", "yes"; may be left out
+            located: whether services are located and marked: buried_service; one of "no", "yes"; may be
+                left out
+            route: whether anybody walks over it: open_edge; one of "no", "yes"; may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        Clearances, with the attributes
+            pass_: things that still work
+            confirm_locally: things that break a limit which is to be confirmed locally
+            ask: things of which a measure that decides is missing
+            fail: things that do not work as they stand
+            judgements: each thing, a table of judgements
+            checks: each check of each thing, a table of checks
+            works: the work that the raise forces, a table of works
+            text: the same for the site, one thing to a line
+        and notes, basis and taken.
+
+    Raises:
+        FormError: the list is empty (EMPTY_LIST); two values say the same thing differently
+            (CONTRADICTION); the word is not one of the choices (WORD_UNKNOWN)
+        ClearanceError: a thing of this kind has a line, and one place was given (LINE_NEEDED); a thing
+            lies too far from the floor to be met by it (THING_OFF_FLOOR); a measure that a thing of
+            this kind has no use for (MEASURE_NOT_READ); the ground along an edge is not given at every
+            place of its line (GROUND_MISSING)
+
+    Basis:
+        plane and solid geometry: derived
+        a figure that the caller gave for this thing: the project's specification
+        a raise of 2 to 3 in is usually met by raising the doors, each kind in its own way: common
+            practice, no source
+        a door line is level within 1/4 in, what a bottom seal takes up: common practice, no source
+        the outside lies 1/2 to 1 in below the floor at the line where a door seals; more is a bump for
+            wheels: common practice, no source
+        photo-eyes at most 6 in above the floor: United States rule on automatic residential door
+            operators, 16 CFR 1211 (any), photoelectric sensors, from memory: confirm
+        3/8 in under a leaf: common practice, no source
+        a door between house and parking is rated or solid, and is not altered: International
+            Residential Code (2015-2021), R302.5.1, opening protection, from memory: confirm
+        the landing at the required exit at most 1 1/2 in below the threshold, 7 3/4 in where the door
+            does not swing over it: International Residential Code (2015-2021), R311.3, floors and
+            landings at exterior doors, from memory: confirm
+        risers at most 7 3/4 in, the greatest and the least of a flight at most 3/8 in apart:
+            International Residential Code (2015-2021), R311.7.5.1, risers
+        wood sills on foundations at least 8 in above the earth: International Residential Code
+            (2015-2021), R317.1, protection of wood against decay, from memory: confirm
+        unprotected wood siding at least 6 in above the ground and 2 in above slabs in the weather:
+            International Residential Code (2015-2021), R317.1, item 5, as quoted elsewhere
+        4 to 6 in of foundation kept bare for inspection: Model codes and local rules on termites (any),
+            inspection strip, from memory: confirm
+        ignition sources at least 18 in above a floor where vehicles are parked, unless listed as
+            resistant to vapour: International Residential Code (2015-2021), M1307.3 and G2408.2, from
+            memory: confirm
+        7 ft clear over public parking; rooms that nobody lives in have no limit of their own:
+            International Building Code (2015-2021), 406.2.2, clear height, from memory: confirm
+        the working space at an electric panel is kept: National Electrical Code (any), 110.26, working
+            space, from memory: confirm
+        a drain's rim flush, or 1/8 to 1/4 in below the floor, dished 12 in around: common practice, no
+            source
+        free above the floor: caps and boxes flush, weep holes and vents 1 in, gas risers 3 in, taps 6
+            in: common practice, no source
+        services below are located and marked before anything is driven or cut: State laws on locating
+            services below ground (any), call before digging, from memory: confirm
+        a step of at most 1/4 in upright, 1/2 in where it is bevelled 1:2: ADA Standards for Accessible
+            Design (2010), 303, changes in level, from memory: confirm
+        a guard where walking surfaces are more than 30 in above what is below: International
+            Residential Code (2015-2021), R312.1, guards, from memory: confirm
+        ground is filled against a new edge at 1 in 6 to 1 in 12: common practice, no source
+
+    Example:
+        >>> from overslab.clearance import clearances
+        >>> answer = clearances(
+        ...     survey={
+        ...         "outline": {
+        ...             "corners": [
+        ...                 {"x": "0 ft", "y": "0 ft"},
+        ...                 {"x": "20 ft", "y": "0 ft"},
+        ...                 {"x": "20 ft", "y": "24 ft"},
+        ...                 {"x": "0 ft", "y": "24 ft"},
+        ...             ],
+        ...             "edges": ["front", "right", "back", "left"],
+        ...         },
+        ...         "shots": [
+        ...             {"x": "1 ft", "y": "1 ft", "elevation": "99.20 ft"},
+        ...             {"x": "19 ft", "y": "1 ft", "elevation": "99.22 ft"},
+        ...             {"x": "19 ft", "y": "23 ft", "elevation": "99.40 ft"},
+        ...             {"x": "1 ft", "y": "23 ft", "elevation": "99.38 ft"},
+        ...         ],
+        ...     },
+        ...     finish={"level": "99.7 ft"},
+        ...     things=[
+        ...         {
+        ...             "name": "wide door",
+        ...             "kind": "sectional_door",
+        ...             "x": "4 ft",
+        ...             "y": "1/2 in",
+        ...             "to_x": "16 ft",
+        ...             "to_y": "1/2 in",
+        ...             "above_slab": "7' 6\"",
+        ...             "needed": "84 in",
+        ...         },
+        ...         {
+        ...             "name": "cleanout",
+        ...             "kind": "cleanout",
+        ...             "x": "3 ft",
+        ...             "y": "20 ft",
+        ...             "above_slab": "1 in",
+        ...         },
+        ...     ],
+        ... )
+        >>> answer.pass_
+        0
+
+    Since 0.1.0.
+    """
+
+@final
+class Clearances(AnswerResult):
+    r"""What `clearances` gives."""
+
+    @property
+    def pass_(self) -> int:
+        r"""things that still work."""
+
+    @property
+    def confirm_locally(self) -> int:
+        r"""things that break a limit which is to be confirmed locally."""
+
+    @property
+    def ask(self) -> int:
+        r"""things of which a measure that decides is missing."""
+
+    @property
+    def fail(self) -> int:
+        r"""things that do not work as they stand."""
+
+    @property
+    def judgements(self) -> dict[str, Column]:
+        r"""each thing."""
+
+    @property
+    def checks(self) -> dict[str, Column]:
+        r"""each check of each thing."""
+
+    @property
+    def works(self) -> dict[str, Column]:
+        r"""the work that the raise forces."""
+
+    @property
+    def text(self) -> str:
+        r"""the same for the site, one thing to a line."""

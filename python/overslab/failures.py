@@ -155,6 +155,10 @@ class OverlayError(OverslabError, ValueError):
 class ClearanceError(OverslabError, ValueError):
     """A door, a step, a fitting or an approach cannot be judged as given.
 
+    210 THING_OFF_FLOOR: a thing lies too far from the floor to be met by it.
+    211 LINE_NEEDED: a thing of this kind has a line, and one place was given.
+    212 MEASURE_NOT_READ: a measure that a thing of this kind has no use for.
+    213 GROUND_MISSING: the ground along an edge is not given at every place of its line.
     220 APPROACH_SHORT: the ground outside a door is known at fewer than two places.
     221 APPROACH_START: the ground outside is not known at the door itself.
     222 APPROACH_UNSORTED: the places outside a door do not run outwards from it.

@@ -525,6 +525,26 @@
 #define OVS_FLOW_LOST 200
 
 /**
+ * Status: a thing lies too far from the floor to be met by it.
+ */
+#define OVS_THING_OFF_FLOOR 210
+
+/**
+ * Status: a thing of this kind has a line, and one place was given.
+ */
+#define OVS_LINE_NEEDED 211
+
+/**
+ * Status: a measure that a thing of this kind has no use for.
+ */
+#define OVS_MEASURE_NOT_READ 212
+
+/**
+ * Status: the ground along an edge is not given at every place of its line.
+ */
+#define OVS_GROUND_MISSING 213
+
+/**
  * Status: the ground outside a door is known at fewer than two places.
  */
 #define OVS_APPROACH_SHORT 220
@@ -873,6 +893,21 @@
  * Note: a wave of the surface can hold water at this fall.
  */
 #define OVS_NOTE_PUDDLES_LEFT 78
+
+/**
+ * Note: things that the new floor meets do not work as they stand.
+ */
+#define OVS_NOTE_THINGS_FAIL 80
+
+/**
+ * Note: measures that decide were not given.
+ */
+#define OVS_NOTE_MEASURES_ASKED 81
+
+/**
+ * Note: a thing outside the floor was met at the nearest edge.
+ */
+#define OVS_NOTE_THING_AT_EDGE 82
 
 /**
  * Note: the ground outside is not known as far out as it should fall away.
@@ -8918,6 +8953,1097 @@
  * The word `confirm locally`.
  */
 #define OVS_APPROACH_RULES_JUDGED_CONFIRM_LOCALLY 2
+
+/**
+ * The result `pass`: things that still work.
+ */
+#define OVS_CLEARANCES_PASS 0
+
+/**
+ * The result `confirm_locally`: things that break a limit which is to be confirmed locally.
+ */
+#define OVS_CLEARANCES_CONFIRM_LOCALLY 1
+
+/**
+ * The result `ask`: things of which a measure that decides is missing.
+ */
+#define OVS_CLEARANCES_ASK 2
+
+/**
+ * The result `fail`: things that do not work as they stand.
+ */
+#define OVS_CLEARANCES_FAIL 3
+
+/**
+ * The result `judgements`: each thing.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS 4
+
+/**
+ * The column `name` of `judgements`: what the thing is called.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_NAME 0
+
+/**
+ * The column `kind` of `judgements`: what kind it is of.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND 1
+
+/**
+ * The column `verdict` of `judgements`: the worst of its checks.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_VERDICT 2
+
+/**
+ * The column `decides` of `judgements`: the check that decides.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES 3
+
+/**
+ * The column `room` of `judgements` (in or mm): by how much that is kept; negative is what is lacking.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_ROOM 4
+
+/**
+ * The column `finish_least` of `judgements` (ft or m): least height of the finish along it.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_FINISH_LEAST 5
+
+/**
+ * The column `finish_greatest` of `judgements` (ft or m): greatest height of the finish along it.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_FINISH_GREATEST 6
+
+/**
+ * The column `rise_least` of `judgements` (in or mm): least rise there, finish less old slab.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_RISE_LEAST 7
+
+/**
+ * The column `rise_greatest` of `judgements` (in or mm): greatest rise there, finish less old slab.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_RISE_GREATEST 8
+
+/**
+ * The column `floor_at_most` of `judgements` (ft or m): the greatest finish along it that passes every check; none
+ * where no height alone does.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_FLOOR_AT_MOST 9
+
+/**
+ * The column `asks` of `judgements`: measures that decide and were not given, with commas between.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_ASKS 10
+
+/**
+ * The column `forces` of `judgements`: what the raise forces, in a sentence.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_FORCES 11
+
+/**
+ * The column `trades` of `judgements`: whose work that is, with commas between.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_TRADES 12
+
+/**
+ * The column `basis` of `judgements`: where the limit that decides comes from.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_BASIS 13
+
+/**
+ * The column `cautions` of `judgements`: what can hurt, in sentences.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_CAUTIONS 14
+
+/**
+ * The result `checks`: each check of each thing.
+ */
+#define OVS_CLEARANCES_CHECKS 5
+
+/**
+ * The column `name` of `checks`: what the thing is called.
+ */
+#define OVS_CLEARANCES_CHECKS_NAME 0
+
+/**
+ * The column `about` of `checks`: what is checked.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT 1
+
+/**
+ * The column `verdict` of `checks`: what follows.
+ */
+#define OVS_CLEARANCES_CHECKS_VERDICT 2
+
+/**
+ * The column `room` of `checks` (in or mm): by how much it is kept; negative is what is lacking.
+ */
+#define OVS_CLEARANCES_CHECKS_ROOM 3
+
+/**
+ * The column `floor_at_most` of `checks` (ft or m): the greatest finish along it that keeps it.
+ */
+#define OVS_CLEARANCES_CHECKS_FLOOR_AT_MOST 4
+
+/**
+ * The column `asks` of `checks`: the measure that is missing and decides.
+ */
+#define OVS_CLEARANCES_CHECKS_ASKS 5
+
+/**
+ * The column `basis` of `checks`: where the limit comes from.
+ */
+#define OVS_CLEARANCES_CHECKS_BASIS 6
+
+/**
+ * The column `text` of `checks`: what is had against what is wanted.
+ */
+#define OVS_CLEARANCES_CHECKS_TEXT 7
+
+/**
+ * The result `works`: the work that the raise forces.
+ */
+#define OVS_CLEARANCES_WORKS 6
+
+/**
+ * The column `name` of `works`: what the thing is called.
+ */
+#define OVS_CLEARANCES_WORKS_NAME 0
+
+/**
+ * The column `task` of `works`: what is done.
+ */
+#define OVS_CLEARANCES_WORKS_TASK 1
+
+/**
+ * The column `trade` of `works`: whose work it is.
+ */
+#define OVS_CLEARANCES_WORKS_TRADE 2
+
+/**
+ * The column `by` of `works` (in or mm): by how much.
+ */
+#define OVS_CLEARANCES_WORKS_BY 3
+
+/**
+ * The column `fill_1_in_6` of `works` (ft3 or m3): fill against an edge at 1 in 6.
+ */
+#define OVS_CLEARANCES_WORKS_FILL_1_IN_6 4
+
+/**
+ * The column `fill_1_in_12` of `works` (ft3 or m3): the same at 1 in 12.
+ */
+#define OVS_CLEARANCES_WORKS_FILL_1_IN_12 5
+
+/**
+ * The column `text` of `works`: the work in words.
+ */
+#define OVS_CLEARANCES_WORKS_TEXT 6
+
+/**
+ * The result `text`: the same for the site, one thing to a line.
+ */
+#define OVS_CLEARANCES_TEXT 7
+
+/**
+ * How many results there are.
+ */
+#define OVS_CLEARANCES_RESULTS 8
+
+/**
+ * The word `sectional_door`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_SECTIONAL_DOOR 0
+
+/**
+ * The word `roll_door`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_ROLL_DOOR 1
+
+/**
+ * The word `swinging_door`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_SWINGING_DOOR 2
+
+/**
+ * The word `sliding_door`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_SLIDING_DOOR 3
+
+/**
+ * The word `passage_door`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_PASSAGE_DOOR 4
+
+/**
+ * The word `threshold`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_THRESHOLD 5
+
+/**
+ * The word `stair`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_STAIR 6
+
+/**
+ * The word `wall_sill`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_WALL_SILL 7
+
+/**
+ * The word `siding`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_SIDING 8
+
+/**
+ * The word `framing`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_FRAMING 9
+
+/**
+ * The word `termite_strip`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_TERMITE_STRIP 10
+
+/**
+ * The word `ignition_source`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_IGNITION_SOURCE 11
+
+/**
+ * The word `headroom`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_HEADROOM 12
+
+/**
+ * The word `panel`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_PANEL 13
+
+/**
+ * The word `drain_rim`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_DRAIN_RIM 14
+
+/**
+ * The word `cleanout`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_CLEANOUT 15
+
+/**
+ * The word `weep_hole`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_WEEP_HOLE 16
+
+/**
+ * The word `crawl_vent`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_CRAWL_VENT 17
+
+/**
+ * The word `shut_off`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_SHUT_OFF 18
+
+/**
+ * The word `hose_bib`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_HOSE_BIB 19
+
+/**
+ * The word `gas_riser`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_GAS_RISER 20
+
+/**
+ * The word `post`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_POST 21
+
+/**
+ * The word `anchor`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_ANCHOR 22
+
+/**
+ * The word `wire`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_WIRE 23
+
+/**
+ * The word `buried_service`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_BURIED_SERVICE 24
+
+/**
+ * The word `open_edge`.
+ */
+#define OVS_CLEARANCES_THINGS_KIND_OPEN_EDGE 25
+
+/**
+ * The word `in`.
+ */
+#define OVS_CLEARANCES_THINGS_SWING_IN 0
+
+/**
+ * The word `out`.
+ */
+#define OVS_CLEARANCES_THINGS_SWING_OUT 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_CLEARANCES_THINGS_RUNS_OUTSIDE_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_CLEARANCES_THINGS_RUNS_OUTSIDE_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_CLEARANCES_THINGS_FIRE_RATED_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_CLEARANCES_THINGS_FIRE_RATED_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_CLEARANCES_THINGS_EXIT_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_CLEARANCES_THINGS_EXIT_YES 1
+
+/**
+ * The word `foot`.
+ */
+#define OVS_CLEARANCES_THINGS_END_FOOT 0
+
+/**
+ * The word `head`.
+ */
+#define OVS_CLEARANCES_THINGS_END_HEAD 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_CLEARANCES_THINGS_EXPOSED_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_CLEARANCES_THINGS_EXPOSED_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_CLEARANCES_THINGS_VEHICLES_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_CLEARANCES_THINGS_VEHICLES_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_CLEARANCES_THINGS_LISTED_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_CLEARANCES_THINGS_LISTED_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_CLEARANCES_THINGS_KEPT_FREE_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_CLEARANCES_THINGS_KEPT_FREE_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_CLEARANCES_THINGS_LOCATED_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_CLEARANCES_THINGS_LOCATED_YES 1
+
+/**
+ * The word `no`.
+ */
+#define OVS_CLEARANCES_THINGS_ROUTE_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_CLEARANCES_THINGS_ROUTE_YES 1
+
+/**
+ * The word `sectional_door`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_SECTIONAL_DOOR 0
+
+/**
+ * The word `roll_door`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_ROLL_DOOR 1
+
+/**
+ * The word `swinging_door`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_SWINGING_DOOR 2
+
+/**
+ * The word `sliding_door`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_SLIDING_DOOR 3
+
+/**
+ * The word `passage_door`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_PASSAGE_DOOR 4
+
+/**
+ * The word `threshold`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_THRESHOLD 5
+
+/**
+ * The word `stair`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_STAIR 6
+
+/**
+ * The word `wall_sill`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_WALL_SILL 7
+
+/**
+ * The word `siding`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_SIDING 8
+
+/**
+ * The word `framing`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_FRAMING 9
+
+/**
+ * The word `termite_strip`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_TERMITE_STRIP 10
+
+/**
+ * The word `ignition_source`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_IGNITION_SOURCE 11
+
+/**
+ * The word `headroom`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_HEADROOM 12
+
+/**
+ * The word `panel`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_PANEL 13
+
+/**
+ * The word `drain_rim`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_DRAIN_RIM 14
+
+/**
+ * The word `cleanout`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_CLEANOUT 15
+
+/**
+ * The word `weep_hole`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_WEEP_HOLE 16
+
+/**
+ * The word `crawl_vent`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_CRAWL_VENT 17
+
+/**
+ * The word `shut_off`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_SHUT_OFF 18
+
+/**
+ * The word `hose_bib`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_HOSE_BIB 19
+
+/**
+ * The word `gas_riser`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_GAS_RISER 20
+
+/**
+ * The word `post`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_POST 21
+
+/**
+ * The word `anchor`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_ANCHOR 22
+
+/**
+ * The word `wire`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_WIRE 23
+
+/**
+ * The word `buried_service`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_BURIED_SERVICE 24
+
+/**
+ * The word `open_edge`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_KIND_OPEN_EDGE 25
+
+/**
+ * The word `pass`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_VERDICT_PASS 0
+
+/**
+ * The word `confirm_locally`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_VERDICT_CONFIRM_LOCALLY 1
+
+/**
+ * The word `ask`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_VERDICT_ASK 2
+
+/**
+ * The word `fail`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_VERDICT_FAIL 3
+
+/**
+ * The word `opening`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_OPENING 0
+
+/**
+ * The word `seal_line`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_SEAL_LINE 1
+
+/**
+ * The word `rebate`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_REBATE 2
+
+/**
+ * The word `eyes`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_EYES 3
+
+/**
+ * The word `leaf`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_LEAF 4
+
+/**
+ * The word `rating`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_RATING 5
+
+/**
+ * The word `sill`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_SILL 6
+
+/**
+ * The word `landing`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_LANDING 7
+
+/**
+ * The word `riser`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_RISER 8
+
+/**
+ * The word `riser_spread`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_RISER_SPREAD 9
+
+/**
+ * The word `wood`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_WOOD 10
+
+/**
+ * The word `earth`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_EARTH 11
+
+/**
+ * The word `strip`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_STRIP 12
+
+/**
+ * The word `ignition`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_IGNITION 13
+
+/**
+ * The word `panel`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_PANEL 14
+
+/**
+ * The word `rim`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_RIM 15
+
+/**
+ * The word `free`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_FREE 16
+
+/**
+ * The word `covered`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_COVERED 17
+
+/**
+ * The word `services`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_SERVICES 18
+
+/**
+ * The word `edge`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_EDGE 19
+
+/**
+ * The word `step`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_STEP 20
+
+/**
+ * The word `guard`.
+ */
+#define OVS_CLEARANCES_JUDGEMENTS_DECIDES_GUARD 21
+
+/**
+ * The word `opening`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_OPENING 0
+
+/**
+ * The word `seal_line`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_SEAL_LINE 1
+
+/**
+ * The word `rebate`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_REBATE 2
+
+/**
+ * The word `eyes`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_EYES 3
+
+/**
+ * The word `leaf`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_LEAF 4
+
+/**
+ * The word `rating`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_RATING 5
+
+/**
+ * The word `sill`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_SILL 6
+
+/**
+ * The word `landing`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_LANDING 7
+
+/**
+ * The word `riser`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_RISER 8
+
+/**
+ * The word `riser_spread`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_RISER_SPREAD 9
+
+/**
+ * The word `wood`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_WOOD 10
+
+/**
+ * The word `earth`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_EARTH 11
+
+/**
+ * The word `strip`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_STRIP 12
+
+/**
+ * The word `ignition`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_IGNITION 13
+
+/**
+ * The word `panel`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_PANEL 14
+
+/**
+ * The word `rim`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_RIM 15
+
+/**
+ * The word `free`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_FREE 16
+
+/**
+ * The word `covered`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_COVERED 17
+
+/**
+ * The word `services`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_SERVICES 18
+
+/**
+ * The word `edge`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_EDGE 19
+
+/**
+ * The word `step`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_STEP 20
+
+/**
+ * The word `guard`.
+ */
+#define OVS_CLEARANCES_CHECKS_ABOUT_GUARD 21
+
+/**
+ * The word `pass`.
+ */
+#define OVS_CLEARANCES_CHECKS_VERDICT_PASS 0
+
+/**
+ * The word `confirm_locally`.
+ */
+#define OVS_CLEARANCES_CHECKS_VERDICT_CONFIRM_LOCALLY 1
+
+/**
+ * The word `ask`.
+ */
+#define OVS_CLEARANCES_CHECKS_VERDICT_ASK 2
+
+/**
+ * The word `fail`.
+ */
+#define OVS_CLEARANCES_CHECKS_VERDICT_FAIL 3
+
+/**
+ * The word `trim_tracks`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_TRIM_TRACKS 0
+
+/**
+ * The word `retension_springs`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RETENSION_SPRINGS 1
+
+/**
+ * The word `reset_opener`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RESET_OPENER 2
+
+/**
+ * The word `trim_guides`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_TRIM_GUIDES 3
+
+/**
+ * The word `reset_stops`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RESET_STOPS 4
+
+/**
+ * The word `cut_leaves`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_CUT_LEAVES 5
+
+/**
+ * The word `move_bolts`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_MOVE_BOLTS 6
+
+/**
+ * The word `cut_or_raise_track`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_CUT_OR_RAISE_TRACK 7
+
+/**
+ * The word `reset_floor_guide`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RESET_FLOOR_GUIDE 8
+
+/**
+ * The word `raise_header`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RAISE_HEADER 9
+
+/**
+ * The word `ramp_outside`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RAMP_OUTSIDE 10
+
+/**
+ * The word `drop_outside`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_DROP_OUTSIDE 11
+
+/**
+ * The word `level_line`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_LEVEL_LINE 12
+
+/**
+ * The word `cut_leaf`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_CUT_LEAF 13
+
+/**
+ * The word `raise_frame`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RAISE_FRAME 14
+
+/**
+ * The word `ask_maker`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_ASK_MAKER 15
+
+/**
+ * The word `hold_down`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_HOLD_DOWN 16
+
+/**
+ * The word `step_at_door`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_STEP_AT_DOOR 17
+
+/**
+ * The word `rebuild_low_step`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_REBUILD_LOW_STEP 18
+
+/**
+ * The word `add_step`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_ADD_STEP 19
+
+/**
+ * The word `keep_off_wood`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_KEEP_OFF_WOOD 20
+
+/**
+ * The word `cut_siding`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_CUT_SIDING 21
+
+/**
+ * The word `flash_wood`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_FLASH_WOOD 22
+
+/**
+ * The word `keep_strip`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_KEEP_STRIP 23
+
+/**
+ * The word `raise_appliance`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RAISE_APPLIANCE 24
+
+/**
+ * The word `raise_overhead`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RAISE_OVERHEAD 25
+
+/**
+ * The word `raise_panel`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RAISE_PANEL 26
+
+/**
+ * The word `extend_rim`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_EXTEND_RIM 27
+
+/**
+ * The word `lower_rim`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_LOWER_RIM 28
+
+/**
+ * The word `raise_cap`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RAISE_CAP 29
+
+/**
+ * The word `free_weep_holes`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_FREE_WEEP_HOLES 30
+
+/**
+ * The word `raise_vent`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RAISE_VENT 31
+
+/**
+ * The word `raise_box`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RAISE_BOX 32
+
+/**
+ * The word `raise_bib`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RAISE_BIB 33
+
+/**
+ * The word `raise_gas_riser`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_RAISE_GAS_RISER 34
+
+/**
+ * The word `box_out_post`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_BOX_OUT_POST 35
+
+/**
+ * The word `sleeve_bolts`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_SLEEVE_BOLTS 36
+
+/**
+ * The word `lift_wires`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_LIFT_WIRES 37
+
+/**
+ * The word `call_for_marks`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_CALL_FOR_MARKS 38
+
+/**
+ * The word `backfill`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_BACKFILL 39
+
+/**
+ * The word `step_or_ramp`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_STEP_OR_RAMP 40
+
+/**
+ * The word `guard`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_GUARD 41
+
+/**
+ * The word `cut_lawn`.
+ */
+#define OVS_CLEARANCES_WORKS_TASK_CUT_LAWN 42
+
+/**
+ * The word `crew`.
+ */
+#define OVS_CLEARANCES_WORKS_TRADE_CREW 0
+
+/**
+ * The word `carpenter`.
+ */
+#define OVS_CLEARANCES_WORKS_TRADE_CARPENTER 1
+
+/**
+ * The word `door_technician`.
+ */
+#define OVS_CLEARANCES_WORKS_TRADE_DOOR_TECHNICIAN 2
+
+/**
+ * The word `maker`.
+ */
+#define OVS_CLEARANCES_WORKS_TRADE_MAKER 3
+
+/**
+ * The word `mason`.
+ */
+#define OVS_CLEARANCES_WORKS_TRADE_MASON 4
+
+/**
+ * The word `plumber`.
+ */
+#define OVS_CLEARANCES_WORKS_TRADE_PLUMBER 5
+
+/**
+ * The word `gas_fitter`.
+ */
+#define OVS_CLEARANCES_WORKS_TRADE_GAS_FITTER 6
+
+/**
+ * The word `electrician`.
+ */
+#define OVS_CLEARANCES_WORKS_TRADE_ELECTRICIAN 7
+
+/**
+ * The word `locating_service`.
+ */
+#define OVS_CLEARANCES_WORKS_TRADE_LOCATING_SERVICE 8
+
+/**
+ * The word `engineer`.
+ */
+#define OVS_CLEARANCES_WORKS_TRADE_ENGINEER 9
 
 /**
  * The result `net` (yd3 or m3): sum of what is poured.
@@ -25183,6 +26309,327 @@ int ovs_sag_break_us_why(double overhang_in, double bumper_in, char *text, int t
  * Returns the status of the call itself.
  */
 int ovs_sag_break_si_why(double overhang_mm, double bumper_mm, char *text, int text_len, int *needed);
+
+/**
+ * Doors, steps, walls, appliances, fittings and open edges that the new floor meets: whether each still works, by
+ * how much, what the raise forces and whose trade that is.
+ *
+ * Equation: rise = finish - old slab; room = what is left - what is wanted; fill against an edge = integral along
+ * it of height x height x run / 2.
+ * Taken for granted: a thing outside the work is met at the nearest edge; limits that could not be read in their
+ * source never fail, they say to confirm locally.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `things_kind`: what kind of thing it is; 0 sectional_door, 1 roll_door, 2 swinging_door, 3 sliding_door, 4
+ *   passage_door, 5 threshold, 6 stair, 7 wall_sill, 8 siding, 9 framing, 10 termite_strip, 11 ignition_source, 12
+ *   headroom, 13 panel, 14 drain_rim, 15 cleanout, 16 weep_hole, 17 crawl_vent, 18 shut_off, 19 hose_bib, 20
+ *   gas_riser, 21 post, 22 anchor, 23 wire, 24 buried_service, 25 open_edge.
+ * - `things_x_ft` (ft): its place, from the left; of a line one end; at least -328083.989501 ft, at most
+ *   328083.989501 ft.
+ * - `things_y_ft` (ft): its place, from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `things_rows`: the things that it meets: how many rows, each one thing that the floor meets, with the measures
+ *   that its kind reads; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `things`: what it is called; required.
+ *   - `to_x` of `things` (ft): the other end of its line, from the left: doors and edges have one; at least
+ *     -328083.989501 ft, at most 328083.989501 ft; may be left out.
+ *   - `to_y` of `things` (ft): the other end of its line, from the front; at least -328083.989501 ft, at most
+ *     328083.989501 ft; may be left out.
+ *   - `elevation` of `things` (ft): how high it is: header of a vehicle door, leaf of a passage door, sill, lower
+ *     edge, rim, cap, hole; every kind but stair, open_edge, buried_service; at least -32808.3989501 ft, at most
+ *     32808.3989501 ft; may be left out.
+ *   - `above_slab` of `things` (in): the same as found with a tape above the old slab, in place of elevation; not
+ *     passage_door; at least -3937.00787402 in, at most 3937.00787402 in; may be left out.
+ *   - `needed` of `things` (in): clear height needed: vehicle doors, headroom; at least 0 in, at most
+ *     3937.00787402 in; may be left out.
+ *   - `seal_takes` of `things` (in): how much out of level the bottom seal takes up: vehicle doors; at least 0 in,
+ *     at most 3937.00787402 in; may be left out.
+ *   - `eyes_now` of `things` (in): photo-eyes above the old slab: sectional_door, roll_door; at least 0 in, at
+ *     most 3937.00787402 in; may be left out.
+ *   - `gap_now` of `things` (in): gap under the leaf now, above the old slab: swinging_door, sliding_door,
+ *     passage_door; at least 0 in, at most 3937.00787402 in; may be left out.
+ *   - `gap` of `things` (in): gap wanted under the leaf: swinging_door, sliding_door, passage_door; at least 0 in,
+ *     at most 3937.00787402 in; may be left out.
+ *   - `covering` of `things` (in): covering to come on the floor: passage_door, threshold; at least 0 in, at most
+ *     3937.00787402 in; may be left out.
+ *   - `may_lose` of `things` (in): how much may be cut off the leaf: swinging_door, passage_door; at least 0 in,
+ *     at most 3937.00787402 in; may be left out.
+ *   - `swing` of `things`: in over this floor or out: swinging_door, threshold; 0 in, 1 out; may be left out.
+ *   - `runs_outside` of `things`: whether the leaf runs outside the wall: sliding_door; 0 no, 1 yes; may be left
+ *     out.
+ *   - `fire_rated` of `things`: whether it is a fire-rated door: passage_door; 0 no, 1 yes; may be left out.
+ *   - `exit` of `things`: whether it is a required exit: threshold; 0 no, 1 yes; may be left out.
+ *   - `risers` of `things`: risers from the bottom up, with semicolons between: stair; may be left out.
+ *   - `riser_count` of `things`: number of even risers: stair; from 1 to 100; may be left out.
+ *   - `flight` of `things` (in): height of the even risers together: stair; at least 0 in, at most 3937.00787402
+ *     in; may be left out.
+ *   - `end` of `things`: which end of the stair this floor is: stair; 0 foot, 1 head; may be left out.
+ *   - `ground` of `things` (ft): ground outside: vehicle doors, wall_sill, siding, and open_edge at its first end;
+ *     at least -32808.3989501 ft, at most 32808.3989501 ft; may be left out.
+ *   - `ground_to` of `things` (ft): ground at the other end: as ground; at least -32808.3989501 ft, at most
+ *     32808.3989501 ft; may be left out.
+ *   - `free` of `things` (in): how much stays free: threshold, termite_strip, panel, cleanout, weep_hole,
+ *     crawl_vent, shut_off, hose_bib, gas_riser; at least 0 in, at most 3937.00787402 in; may be left out.
+ *   - `exposed` of `things`: whether weather reaches the wood: siding; 0 no, 1 yes; may be left out.
+ *   - `vehicles` of `things`: whether vehicles are parked in the room: ignition_source; 0 no, 1 yes; may be left
+ *     out.
+ *   - `listed` of `things`: whether it is listed as resistant to flammable vapour: ignition_source; 0 no, 1 yes;
+ *     may be left out.
+ *   - `kept_free` of `things`: whether it is kept out of the concrete, boxed out or sleeved: framing, post,
+ *     anchor, wire; 0 no, 1 yes; may be left out.
+ *   - `located` of `things`: whether services are located and marked: buried_service; 0 no, 1 yes; may be left
+ *     out.
+ *   - `route` of `things`: whether anybody walks over it: open_edge; 0 no, 1 yes; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_CLEARANCES_PASS: things that still work.
+ *   - OVS_CLEARANCES_CONFIRM_LOCALLY: things that break a limit which is to be confirmed locally.
+ *   - OVS_CLEARANCES_ASK: things of which a measure that decides is missing.
+ *   - OVS_CLEARANCES_FAIL: things that do not work as they stand.
+ *   - OVS_CLEARANCES_JUDGEMENTS: each thing.
+ *   - OVS_CLEARANCES_CHECKS: each check of each thing.
+ *   - OVS_CLEARANCES_WORKS: the work that the raise forces.
+ *   - OVS_CLEARANCES_TEXT: the same for the site, one thing to a line.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_CONTRADICTION,
+ * OVS_NULL_POINTER, OVS_THING_OFF_FLOOR, OVS_LINE_NEEDED, OVS_MEASURE_NOT_READ, OVS_GROUND_MISSING.
+ * Basis: plane and solid geometry: derived.
+ * Basis: a figure that the caller gave for this thing: the project's specification.
+ * Basis: a raise of 2 to 3 in is usually met by raising the doors, each kind in its own way: common practice, no
+ * source.
+ * Basis: a door line is level within 1/4 in, what a bottom seal takes up: common practice, no source.
+ * Basis: the outside lies 1/2 to 1 in below the floor at the line where a door seals; more is a bump for wheels:
+ * common practice, no source.
+ * Basis: photo-eyes at most 6 in above the floor: United States rule on automatic residential door operators, 16
+ * CFR 1211 (any), photoelectric sensors, from memory: confirm.
+ * Basis: 3/8 in under a leaf: common practice, no source.
+ * Basis: a door between house and parking is rated or solid, and is not altered: International Residential Code
+ * (2015-2021), R302.5.1, opening protection, from memory: confirm.
+ * Basis: the landing at the required exit at most 1 1/2 in below the threshold, 7 3/4 in where the door does not
+ * swing over it: International Residential Code (2015-2021), R311.3, floors and landings at exterior doors, from
+ * memory: confirm.
+ * Basis: risers at most 7 3/4 in, the greatest and the least of a flight at most 3/8 in apart: International
+ * Residential Code (2015-2021), R311.7.5.1, risers.
+ * Basis: wood sills on foundations at least 8 in above the earth: International Residential Code (2015-2021),
+ * R317.1, protection of wood against decay, from memory: confirm.
+ * Basis: unprotected wood siding at least 6 in above the ground and 2 in above slabs in the weather: International
+ * Residential Code (2015-2021), R317.1, item 5, as quoted elsewhere.
+ * Basis: 4 to 6 in of foundation kept bare for inspection: Model codes and local rules on termites (any),
+ * inspection strip, from memory: confirm.
+ * Basis: ignition sources at least 18 in above a floor where vehicles are parked, unless listed as resistant to
+ * vapour: International Residential Code (2015-2021), M1307.3 and G2408.2, from memory: confirm.
+ * Basis: 7 ft clear over public parking; rooms that nobody lives in have no limit of their own: International
+ * Building Code (2015-2021), 406.2.2, clear height, from memory: confirm.
+ * Basis: the working space at an electric panel is kept: National Electrical Code (any), 110.26, working space,
+ * from memory: confirm.
+ * Basis: a drain's rim flush, or 1/8 to 1/4 in below the floor, dished 12 in around: common practice, no source.
+ * Basis: free above the floor: caps and boxes flush, weep holes and vents 1 in, gas risers 3 in, taps 6 in: common
+ * practice, no source.
+ * Basis: services below are located and marked before anything is driven or cut: State laws on locating services
+ * below ground (any), call before digging, from memory: confirm.
+ * Basis: a step of at most 1/4 in upright, 1/2 in where it is bevelled 1:2: ADA Standards for Accessible Design
+ * (2010), 303, changes in level, from memory: confirm.
+ * Basis: a guard where walking surfaces are more than 30 in above what is below: International Residential Code
+ * (2015-2021), R312.1, guards, from memory: confirm.
+ * Basis: ground is filled against a new edge at 1 in 6 to 1 in 12: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"corners":[{"x":"0 ft","y":"0 ft"},{"x":"20 ft","y":"0 ft"},{"x":"20 ft","y":"24 ft"},{"x":"0 ft","y":"24 ft"}],"edges":["front","right","back","left"]},"shots":[{"x":"1 ft","y":"1 ft","elevation":"99.20 ft"},{"x":"19 ft","y":"1 ft","elevation":"99.22 ft"},{"x":"19 ft","y":"23 ft","elevation":"99.40 ft"},{"x":"1 ft","y":"23 ft","elevation":"99.38 ft"}]},"finish":{"level":"99.7 ft"},"things":[{"name":"wide door","kind":"sectional_door","x":"4 ft","y":"1/2 in","to_x":"16 ft","to_y":"1/2 in","above_slab":"7' 6\"","needed":"84 in"},{"name":"cleanout","kind":"cleanout","x":"3 ft","y":"20 ft","above_slab":"1 in"}]}
+ */
+ovs_answer *ovs_clearances_us(const ovs_survey *survey,
+                              const ovs_finish *finish,
+                              const int *things_kind,
+                              const double *things_x_ft,
+                              const double *things_y_ft,
+                              int things_rows,
+                              const char *options_json,
+                              int options_len,
+                              int *status,
+                              int *notes,
+                              int notes_len,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * Doors, steps, walls, appliances, fittings and open edges that the new floor meets: whether each still works, by
+ * how much, what the raise forces and whose trade that is.
+ *
+ * Equation: rise = finish - old slab; room = what is left - what is wanted; fill against an edge = integral along
+ * it of height x height x run / 2.
+ * Taken for granted: a thing outside the work is met at the nearest edge; limits that could not be read in their
+ * source never fail, they say to confirm locally.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `things_kind`: what kind of thing it is; 0 sectional_door, 1 roll_door, 2 swinging_door, 3 sliding_door, 4
+ *   passage_door, 5 threshold, 6 stair, 7 wall_sill, 8 siding, 9 framing, 10 termite_strip, 11 ignition_source, 12
+ *   headroom, 13 panel, 14 drain_rim, 15 cleanout, 16 weep_hole, 17 crawl_vent, 18 shut_off, 19 hose_bib, 20
+ *   gas_riser, 21 post, 22 anchor, 23 wire, 24 buried_service, 25 open_edge.
+ * - `things_x_m` (m): its place, from the left; of a line one end; at least -100000 m, at most 100000 m.
+ * - `things_y_m` (m): its place, from the front; at least -100000 m, at most 100000 m.
+ * - `things_rows`: the things that it meets: how many rows, each one thing that the floor meets, with the measures
+ *   that its kind reads; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `name` of `things`: what it is called; required.
+ *   - `to_x` of `things` (m): the other end of its line, from the left: doors and edges have one; at least -100000
+ *     m, at most 100000 m; may be left out.
+ *   - `to_y` of `things` (m): the other end of its line, from the front; at least -100000 m, at most 100000 m; may
+ *     be left out.
+ *   - `elevation` of `things` (m): how high it is: header of a vehicle door, leaf of a passage door, sill, lower
+ *     edge, rim, cap, hole; every kind but stair, open_edge, buried_service; at least -10000 m, at most 10000 m;
+ *     may be left out.
+ *   - `above_slab` of `things` (mm): the same as found with a tape above the old slab, in place of elevation; not
+ *     passage_door; at least -100000 mm, at most 100000 mm; may be left out.
+ *   - `needed` of `things` (mm): clear height needed: vehicle doors, headroom; at least 0 mm, at most 100000 mm;
+ *     may be left out.
+ *   - `seal_takes` of `things` (mm): how much out of level the bottom seal takes up: vehicle doors; at least 0 mm,
+ *     at most 100000 mm; may be left out.
+ *   - `eyes_now` of `things` (mm): photo-eyes above the old slab: sectional_door, roll_door; at least 0 mm, at
+ *     most 100000 mm; may be left out.
+ *   - `gap_now` of `things` (mm): gap under the leaf now, above the old slab: swinging_door, sliding_door,
+ *     passage_door; at least 0 mm, at most 100000 mm; may be left out.
+ *   - `gap` of `things` (mm): gap wanted under the leaf: swinging_door, sliding_door, passage_door; at least 0 mm,
+ *     at most 100000 mm; may be left out.
+ *   - `covering` of `things` (mm): covering to come on the floor: passage_door, threshold; at least 0 mm, at most
+ *     100000 mm; may be left out.
+ *   - `may_lose` of `things` (mm): how much may be cut off the leaf: swinging_door, passage_door; at least 0 mm,
+ *     at most 100000 mm; may be left out.
+ *   - `swing` of `things`: in over this floor or out: swinging_door, threshold; 0 in, 1 out; may be left out.
+ *   - `runs_outside` of `things`: whether the leaf runs outside the wall: sliding_door; 0 no, 1 yes; may be left
+ *     out.
+ *   - `fire_rated` of `things`: whether it is a fire-rated door: passage_door; 0 no, 1 yes; may be left out.
+ *   - `exit` of `things`: whether it is a required exit: threshold; 0 no, 1 yes; may be left out.
+ *   - `risers` of `things`: risers from the bottom up, with semicolons between: stair; may be left out.
+ *   - `riser_count` of `things`: number of even risers: stair; from 1 to 100; may be left out.
+ *   - `flight` of `things` (mm): height of the even risers together: stair; at least 0 mm, at most 100000 mm; may
+ *     be left out.
+ *   - `end` of `things`: which end of the stair this floor is: stair; 0 foot, 1 head; may be left out.
+ *   - `ground` of `things` (m): ground outside: vehicle doors, wall_sill, siding, and open_edge at its first end;
+ *     at least -10000 m, at most 10000 m; may be left out.
+ *   - `ground_to` of `things` (m): ground at the other end: as ground; at least -10000 m, at most 10000 m; may be
+ *     left out.
+ *   - `free` of `things` (mm): how much stays free: threshold, termite_strip, panel, cleanout, weep_hole,
+ *     crawl_vent, shut_off, hose_bib, gas_riser; at least 0 mm, at most 100000 mm; may be left out.
+ *   - `exposed` of `things`: whether weather reaches the wood: siding; 0 no, 1 yes; may be left out.
+ *   - `vehicles` of `things`: whether vehicles are parked in the room: ignition_source; 0 no, 1 yes; may be left
+ *     out.
+ *   - `listed` of `things`: whether it is listed as resistant to flammable vapour: ignition_source; 0 no, 1 yes;
+ *     may be left out.
+ *   - `kept_free` of `things`: whether it is kept out of the concrete, boxed out or sleeved: framing, post,
+ *     anchor, wire; 0 no, 1 yes; may be left out.
+ *   - `located` of `things`: whether services are located and marked: buried_service; 0 no, 1 yes; may be left
+ *     out.
+ *   - `route` of `things`: whether anybody walks over it: open_edge; 0 no, 1 yes; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_CLEARANCES_PASS: things that still work.
+ *   - OVS_CLEARANCES_CONFIRM_LOCALLY: things that break a limit which is to be confirmed locally.
+ *   - OVS_CLEARANCES_ASK: things of which a measure that decides is missing.
+ *   - OVS_CLEARANCES_FAIL: things that do not work as they stand.
+ *   - OVS_CLEARANCES_JUDGEMENTS: each thing.
+ *   - OVS_CLEARANCES_CHECKS: each check of each thing.
+ *   - OVS_CLEARANCES_WORKS: the work that the raise forces.
+ *   - OVS_CLEARANCES_TEXT: the same for the site, one thing to a line.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN, OVS_EMPTY_LIST, OVS_CONTRADICTION,
+ * OVS_NULL_POINTER, OVS_THING_OFF_FLOOR, OVS_LINE_NEEDED, OVS_MEASURE_NOT_READ, OVS_GROUND_MISSING.
+ * Basis: plane and solid geometry: derived.
+ * Basis: a figure that the caller gave for this thing: the project's specification.
+ * Basis: a raise of 2 to 3 in is usually met by raising the doors, each kind in its own way: common practice, no
+ * source.
+ * Basis: a door line is level within 1/4 in, what a bottom seal takes up: common practice, no source.
+ * Basis: the outside lies 1/2 to 1 in below the floor at the line where a door seals; more is a bump for wheels:
+ * common practice, no source.
+ * Basis: photo-eyes at most 6 in above the floor: United States rule on automatic residential door operators, 16
+ * CFR 1211 (any), photoelectric sensors, from memory: confirm.
+ * Basis: 3/8 in under a leaf: common practice, no source.
+ * Basis: a door between house and parking is rated or solid, and is not altered: International Residential Code
+ * (2015-2021), R302.5.1, opening protection, from memory: confirm.
+ * Basis: the landing at the required exit at most 1 1/2 in below the threshold, 7 3/4 in where the door does not
+ * swing over it: International Residential Code (2015-2021), R311.3, floors and landings at exterior doors, from
+ * memory: confirm.
+ * Basis: risers at most 7 3/4 in, the greatest and the least of a flight at most 3/8 in apart: International
+ * Residential Code (2015-2021), R311.7.5.1, risers.
+ * Basis: wood sills on foundations at least 8 in above the earth: International Residential Code (2015-2021),
+ * R317.1, protection of wood against decay, from memory: confirm.
+ * Basis: unprotected wood siding at least 6 in above the ground and 2 in above slabs in the weather: International
+ * Residential Code (2015-2021), R317.1, item 5, as quoted elsewhere.
+ * Basis: 4 to 6 in of foundation kept bare for inspection: Model codes and local rules on termites (any),
+ * inspection strip, from memory: confirm.
+ * Basis: ignition sources at least 18 in above a floor where vehicles are parked, unless listed as resistant to
+ * vapour: International Residential Code (2015-2021), M1307.3 and G2408.2, from memory: confirm.
+ * Basis: 7 ft clear over public parking; rooms that nobody lives in have no limit of their own: International
+ * Building Code (2015-2021), 406.2.2, clear height, from memory: confirm.
+ * Basis: the working space at an electric panel is kept: National Electrical Code (any), 110.26, working space,
+ * from memory: confirm.
+ * Basis: a drain's rim flush, or 1/8 to 1/4 in below the floor, dished 12 in around: common practice, no source.
+ * Basis: free above the floor: caps and boxes flush, weep holes and vents 1 in, gas risers 3 in, taps 6 in: common
+ * practice, no source.
+ * Basis: services below are located and marked before anything is driven or cut: State laws on locating services
+ * below ground (any), call before digging, from memory: confirm.
+ * Basis: a step of at most 1/4 in upright, 1/2 in where it is bevelled 1:2: ADA Standards for Accessible Design
+ * (2010), 303, changes in level, from memory: confirm.
+ * Basis: a guard where walking surfaces are more than 30 in above what is below: International Residential Code
+ * (2015-2021), R312.1, guards, from memory: confirm.
+ * Basis: ground is filled against a new edge at 1 in 6 to 1 in 12: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"corners":[{"x":"0 ft","y":"0 ft"},{"x":"20 ft","y":"0 ft"},{"x":"20 ft","y":"24 ft"},{"x":"0 ft","y":"24 ft"}],"edges":["front","right","back","left"]},"shots":[{"x":"1 ft","y":"1 ft","elevation":"99.20 ft"},{"x":"19 ft","y":"1 ft","elevation":"99.22 ft"},{"x":"19 ft","y":"23 ft","elevation":"99.40 ft"},{"x":"1 ft","y":"23 ft","elevation":"99.38 ft"}]},"finish":{"level":"99.7 ft"},"things":[{"name":"wide door","kind":"sectional_door","x":"4 ft","y":"1/2 in","to_x":"16 ft","to_y":"1/2 in","above_slab":"7' 6\"","needed":"84 in"},{"name":"cleanout","kind":"cleanout","x":"3 ft","y":"20 ft","above_slab":"1 in"}]}
+ */
+ovs_answer *ovs_clearances_si(const ovs_survey *survey,
+                              const ovs_finish *finish,
+                              const int *things_kind,
+                              const double *things_x_m,
+                              const double *things_y_m,
+                              int things_rows,
+                              const char *options_json,
+                              int options_len,
+                              int *status,
+                              int *notes,
+                              int notes_len,
+                              char *msg,
+                              int msg_len);
+
+/**
+ * Why ovs_clearances_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_clearances_us_why(const ovs_survey *survey,
+                          const ovs_finish *finish,
+                          const int *things_kind,
+                          const double *things_x_ft,
+                          const double *things_y_ft,
+                          int things_rows,
+                          const char *options_json,
+                          int options_len,
+                          char *text,
+                          int text_len,
+                          int *needed);
+
+/**
+ * Why ovs_clearances_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_clearances_si_why(const ovs_survey *survey,
+                          const ovs_finish *finish,
+                          const int *things_kind,
+                          const double *things_x_m,
+                          const double *things_y_m,
+                          int things_rows,
+                          const char *options_json,
+                          int options_len,
+                          char *text,
+                          int text_len,
+                          int *needed);
 
 /**
  * The volume of a slab, a ramp or a step from its length, width and mean depth.

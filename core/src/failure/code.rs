@@ -202,6 +202,10 @@ codes! {
     RailOutside = 191, "RAIL_OUTSIDE", Marks, "a screed rail leaves the work";
     PadsTooFar = 192, "PADS_TOO_FAR", Marks, "wet pads are farther apart than the screed reaches";
     FlowLost = 200, "FLOW_LOST", Grade, "the way of water over the finish was lost to rounding";
+    ThingOffFloor = 210, "THING_OFF_FLOOR", Clearance, "a thing lies too far from the floor to be met by it";
+    LineNeeded = 211, "LINE_NEEDED", Clearance, "a thing of this kind has a line, and one place was given";
+    MeasureNotRead = 212, "MEASURE_NOT_READ", Clearance, "a measure that a thing of this kind has no use for";
+    GroundMissing = 213, "GROUND_MISSING", Clearance, "the ground along an edge is not given at every place of its line";
     ApproachShort = 220, "APPROACH_SHORT", Clearance, "the ground outside a door is known at fewer than two places";
     ApproachStart = 221, "APPROACH_START", Clearance, "the ground outside is not known at the door itself";
     ApproachUnsorted = 222, "APPROACH_UNSORTED", Clearance, "the places outside a door do not run outwards from it";

@@ -25,6 +25,7 @@
 //! # Ok::<(), Box<overslab::failure::Failure>>(())
 //! ```
 
+mod clearances;
 mod file;
 mod finish;
 mod heights;
@@ -46,6 +47,7 @@ pub use file::{JOB, JobFile};
 pub use finish::{
     AreaDrainInput, FacetsInput, FinishDemand, FinishPointInput, LineInput, StripInput, TrenchInput,
 };
+pub use input::ClearanceInput;
 pub use input::{
     AboutInput, AllowanceInput, ApproachInput, ApproachPlaceInput, AsBuiltInput, DemandInput, DrainageInput,
     ElevationsInput, ExtraInput, Job, LimitInput, LimitPlaceInput, OrderInput, PricesInput, ProfileInput,
@@ -62,4 +64,5 @@ pub use report::{
     StretchReport, SuspectReport, TakenReport, ThicknessReport, ThinZoneReport, ThinZonesReport, WayReport,
     ZoneChoiceReport, ZoneReport,
 };
+pub use report::{ClearanceCheckReport, ClearanceReport, WorkReport};
 pub use schema::{job_schema, report_schema};

@@ -280,6 +280,18 @@ pub const OVS_PADS_TOO_FAR: c_int = 192;
 /// Status: the way of water over the finish was lost to rounding.
 pub const OVS_FLOW_LOST: c_int = 200;
 
+/// Status: a thing lies too far from the floor to be met by it.
+pub const OVS_THING_OFF_FLOOR: c_int = 210;
+
+/// Status: a thing of this kind has a line, and one place was given.
+pub const OVS_LINE_NEEDED: c_int = 211;
+
+/// Status: a measure that a thing of this kind has no use for.
+pub const OVS_MEASURE_NOT_READ: c_int = 212;
+
+/// Status: the ground along an edge is not given at every place of its line.
+pub const OVS_GROUND_MISSING: c_int = 213;
+
 /// Status: the ground outside a door is known at fewer than two places.
 pub const OVS_APPROACH_SHORT: c_int = 220;
 
@@ -489,6 +501,15 @@ pub const OVS_NOTE_WRONG_WAY: c_int = 77;
 
 /// Note: a wave of the surface can hold water at this fall.
 pub const OVS_NOTE_PUDDLES_LEFT: c_int = 78;
+
+/// Note: things that the new floor meets do not work as they stand.
+pub const OVS_NOTE_THINGS_FAIL: c_int = 80;
+
+/// Note: measures that decide were not given.
+pub const OVS_NOTE_MEASURES_ASKED: c_int = 81;
+
+/// Note: a thing outside the floor was met at the nearest edge.
+pub const OVS_NOTE_THING_AT_EDGE: c_int = 82;
 
 /// Note: the ground outside is not known as far out as it should fall away.
 pub const OVS_NOTE_PROFILE_ENDS_SHORT: c_int = 85;

@@ -8,25 +8,25 @@ pub(super) const HAIR: f64 = 1e-7;
 
 /// A stretch of a leg over which both surfaces are straight.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Stretch {
+pub(crate) struct Stretch {
     /// Distance along the leg.
-    pub(super) from: f64,
-    pub(super) to: f64,
+    pub(crate) from: f64,
+    pub(crate) to: f64,
     /// Height of the old slab at both ends.
-    pub(super) old: [f64; 2],
+    pub(crate) old: [f64; 2],
     /// Height of the finish at both ends.
-    pub(super) finish: [f64; 2],
-    pub(super) ground: Ground,
+    pub(crate) finish: [f64; 2],
+    pub(crate) ground: Ground,
 }
 
 /// The triangles of one facet and the plane of the finish over it.
-pub(super) struct Facet<'a> {
-    pub(super) ground: Locator<'a>,
-    pub(super) finish: Plane,
+pub(crate) struct Facet<'a> {
+    pub(crate) ground: Locator<'a>,
+    pub(crate) finish: Plane,
 }
 
 /// The stretches of a leg, in order. Along a side of a triangle or a facet the one met first tells.
-pub(super) fn stretches(facets: &[Facet<'_>], from: Point, to: Point) -> Vec<Stretch> {
+pub(crate) fn stretches(facets: &[Facet<'_>], from: Point, to: Point) -> Vec<Stretch> {
     let length = from.distance(to);
     let at = |share: f64| Point::new(from.x + share * (to.x - from.x), from.y + share * (to.y - from.y));
     let mut found = Vec::new();

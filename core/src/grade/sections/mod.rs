@@ -9,6 +9,7 @@ mod stations;
 #[cfg(test)]
 mod tests;
 
+pub(crate) use along::{Facet, stretches};
 pub use sampled::{MOST_STATIONS, SPACING, Sample};
 pub use stations::{Gap, Section, SectionAt, Station};
 

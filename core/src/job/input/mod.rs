@@ -2,6 +2,7 @@
 
 mod approach;
 mod as_built;
+mod clearances;
 mod drainage;
 mod elevations;
 mod limits;
@@ -13,6 +14,7 @@ mod thin_zones;
 
 pub use approach::{ApproachInput, ApproachPlaceInput, VehicleInput};
 pub use as_built::{AsBuiltInput, ProfileInput, PuddleInput};
+pub use clearances::ClearanceInput;
 pub use drainage::DrainageInput;
 pub use elevations::ElevationsInput;
 pub use limits::{LimitInput, LimitPlaceInput};
@@ -77,6 +79,9 @@ pub struct Job {
     /// The ground outside doors: driveways, walks, ramps.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub approaches: Vec<ApproachInput>,
+    /// Doors, steps, walls, appliances, fittings and open edges that the floor meets.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub clearances: Vec<ClearanceInput>,
     /// Zones thinner than an unbonded overlay may be.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub thin_zones: Option<ThinZonesInput>,

@@ -2,6 +2,7 @@
 
 mod approach;
 mod as_built;
+mod clearances;
 mod conflict;
 mod drainage;
 mod finish;
@@ -23,6 +24,7 @@ pub use as_built::{
     AsBuiltReport, BuiltFloorReport, CheckReport, ConcreteUsed, FallGot, FlatSectionReport, FlatnessReport,
     MissedMark, ProfileReport,
 };
+pub use clearances::{ClearanceCheckReport, ClearanceReport, WorkReport};
 pub use conflict::{ChangeReport, ConflictReport, ConflictSetReport};
 pub use drainage::{CatchmentReport, DrainageReport, FaultReport};
 pub use finish::{
@@ -78,6 +80,8 @@ pub struct Report {
     pub approaches: Vec<ApproachReport>,
     /// Doors, sills and other heights to keep to.
     pub fits: Vec<FitReport>,
+    /// Doors, steps, walls, appliances, fittings and open edges that the floor meets.
+    pub clearances: Vec<ClearanceReport>,
     /// What the finish takes and proves, where it is solved for.
     pub solved: Option<SolvedReport>,
     /// Zones thinner than an unbonded overlay may be.

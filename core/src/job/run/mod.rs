@@ -4,6 +4,7 @@ mod approach;
 mod as_built;
 #[cfg(test)]
 mod as_built_tests;
+mod clearances;
 mod conflict;
 mod drainage;
 mod fall;
@@ -33,6 +34,7 @@ use super::solve::Solution;
 use super::taken::taken;
 use crate::basis::BasisId;
 use crate::caution::Caution;
+use crate::clearance::JudgedThing;
 use crate::condition::Take;
 use crate::failure::{Failure, Result};
 use crate::grade::thickness::Thickness;
@@ -74,6 +76,7 @@ impl Job {
     fn parts(&self, survey: &Survey) -> Result<Report> {
         self.no_idle_limits()?;
         self.no_idle_approaches()?;
+        self.no_idle_clearances()?;
         self.no_idle_prices()?;
         let heights = Heights::of(survey);
         let Some(solution) = self.solution(survey, heights)? else {
@@ -103,6 +106,7 @@ impl Job {
         let (sections, section_notes) = self.section_reports(survey, &made.finish, heights)?;
         let (thin_zones, thin_notes) = self.thin_zones_report(survey, &made.finish, &fits)?;
         let old_slab = self.old_slab(thickness.least.thickness)?;
+        let judged = self.judged(survey, &made.finish, heights)?;
         let order = self.order_for(thickness.fill)?;
         let facts = survey.facts();
         let rounding = solution.map_or_else(|| Volume::from_base(0.0), Solution::rounding);
@@ -113,6 +117,7 @@ impl Job {
         notes.extend(water_notes.into_iter().chain(zone_notes).chain(section_notes).chain(thin_notes));
         notes.extend(built_notes);
         notes.extend(drainage_notes.into_iter().chain(approach_notes));
+        notes.extend(crate::clearance::notes(&judged));
         notes.extend(self.own_notes(&fall, made, &order));
         Ok(Report {
             schema_version: super::input::SCHEMA_VERSION,
@@ -130,6 +135,7 @@ impl Job {
             drainage,
             approaches,
             fits,
+            clearances: clearances::clearance_reports(&judged, heights),
             solved: solution.map(|solution| self.solved_report(survey, solution, heights)).transpose()?,
             thin_zones,
             look_again: look_again::look_again(survey, &made.finish)?,
@@ -139,15 +145,17 @@ impl Job {
             taken: taken(self, survey, &facts, order.net, rounding)
                 .into_iter()
                 .chain(old_slab.iter().flat_map(OldSlab::taken))
+                .chain(clearances::taken(&judged))
                 .collect(),
             notes: notes.iter().map(SaidNote::from).collect(),
             basis: self
                 .bases(approach_bases, &built_bases)
                 .into_iter()
                 .chain(old_slab.iter().flat_map(OldSlab::bases))
+                .chain(clearances::bases(&judged))
                 .collect(),
             not_answered: self.not_answered(old_slab.as_ref()),
-            cautions: cautions(old_slab.as_ref()),
+            cautions: cautions(old_slab.as_ref(), &judged),
         })
     }
 
@@ -218,11 +226,14 @@ impl Job {
     }
 }
 
-/// What can hurt: the old slab's own cautions first.
-fn cautions(old_slab: Option<&OldSlab>) -> Vec<String> {
-    let of_slab = old_slab.iter().flat_map(|slab| slab.verdict.cautions.iter().copied());
-    let always = [Caution::Silica, Caution::Caustic, Caution::LocalCode];
-    of_slab.chain(always).map(|caution| caution.text().to_owned()).collect()
+/// What can hurt: the old slab's own cautions first, those of what the floor meets last but one.
+fn cautions(old_slab: Option<&OldSlab>, judged: &[JudgedThing]) -> Vec<String> {
+    let mut cautions: Vec<Caution> =
+        old_slab.iter().flat_map(|slab| slab.verdict.cautions.iter().copied()).collect();
+    cautions.extend([Caution::Silica, Caution::Caustic]);
+    cautions.extend(crate::clearance::cautions(judged));
+    cautions.push(Caution::LocalCode);
+    cautions.into_iter().map(|caution| caution.text().to_owned()).collect()
 }
 
 /// Rounding by less than this is not told, in metres: 1/32 in.

@@ -36,6 +36,12 @@ impl Job {
             let path = format!("approaches[{index}]");
             list.push(approach.listed(&path, heights).map_err(|failure| failure.under(&path))?);
         }
+        let demanded = self.clearance_demands(survey, heights)?;
+        list.extend(demanded.into_iter().map(|(demand, path)| {
+            let origin =
+                Origin::at(path.clone()).with("x", format!("{path}.at")).with("name", format!("{path}.name"));
+            Listed { demand, origin }
+        }));
         for (index, demand) in solve.demands.iter().enumerate() {
             let path = format!("finish.solve.demands[{index}]");
             list.push(self.listed(demand, &path, heights)?);

@@ -2,6 +2,7 @@
 
 mod approach;
 mod as_built;
+mod clearances;
 mod conflict;
 mod drainage;
 mod look_again;
@@ -45,6 +46,7 @@ impl Report {
         water::standing(&mut page, self);
         surface::fits(&mut page, self);
         approach::approaches(&mut page, self);
+        clearances::clearances(&mut page, self);
         solved::demands(&mut page, self);
         solved::concrete(&mut page, self);
         thin_zones::thin_zones(&mut page, self);
