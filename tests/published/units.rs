@@ -64,8 +64,8 @@ fn every_customary_unit_of_the_library_is_checked() {
         .collect();
     // Those that need no table: powers of ten of the base unit, and pure ratios.
     let plain = [
-        "m", "cm", "mm", "m2", "m3", "kg", "N", "kN", "Pa", "kPa", "MPa", "kg/m3", "s", "m/s", "K", "degC",
-        "money", "/m3", "/m2", "/kg", "/t", "Pa/m", "kPa/m", "MPa/m", "N/m", "kN/m", "/K", "/degC",
+        "m", "cm", "mm", "m2", "m3", "kg", "N", "kN", "Pa", "kPa", "MPa", "kg/m3", "s", "m/s", "m3/s", "K",
+        "degC", "money", "/m3", "/m2", "/kg", "/t", "Pa/m", "kPa/m", "MPa/m", "N/m", "kN/m", "/K", "/degC",
     ];
     let ratios = ["ratio", "share", "relative humidity", "humidity", "air content", "water-cement ratio"];
     for quantity in kinds::ALL {
