@@ -1,7 +1,7 @@
 //! Values taken where nobody gave one. Each stands here once, for the table of operations, the job and the report.
 
-use crate::quantity::units::{CUBIC_FOOT, CUBIC_YARD, POUND};
-use crate::quantity::{Density, Length, Mass, Ratio, Share, Slope, Typed, Volume};
+use crate::quantity::units::{CUBIC_FOOT, CUBIC_YARD, POUND, POUND_FORCE};
+use crate::quantity::{Density, Length, Mass, Pressure, Ratio, Share, Slope, Typed, Volume};
 use std::marker::PhantomData;
 
 /// A value that is taken where none is given; it is always listed as taken.
@@ -100,6 +100,20 @@ pub const BASE_LOOSE: Assumption<Ratio> =
     Assumption::new("120 %", 1.2, "base loses a sixth when it is compacted");
 /// What one box for broken concrete carries.
 pub const BOX_WEIGHT: Assumption<Mass> = Assumption::new("10 ton", 10.0 * 2000.0 * POUND, "a box of 10 tons");
+const PSI: f64 = POUND_FORCE / (INCH * INCH);
+
+/// The compressive strength of new concrete.
+pub const CONCRETE_STRENGTH: Assumption<Pressure> =
+    Assumption::new("4,000 psi", 4000.0 * PSI, "usual for floors; the mix decides");
+/// The compressive strength of an old slab.
+pub const OLD_STRENGTH: Assumption<Pressure> =
+    Assumption::new("3,000 psi", 3000.0 * PSI, "a hammer rings on it, common practice, no source");
+/// The strength in bending over the stress that is allowed.
+pub const SAFETY: Assumption<Ratio> =
+    Assumption::new("2 ratio", 2.0, "usual for wheels, posts and jacks, from memory: confirm");
+/// What concrete weighs.
+pub const CONCRETE_WEIGHT: Assumption<Density> =
+    Assumption::new("150 lb/ft3", 150.0 * POUND / CUBIC_FOOT, "normal-weight concrete with steel");
 
 #[cfg(test)]
 mod tests {
@@ -137,5 +151,9 @@ mod tests {
         says_its_value(WAVE_LENGTH);
         says_its_value(RUNOFF);
         says_its_value(AWAY_OVER);
+        says_its_value(CONCRETE_STRENGTH);
+        says_its_value(OLD_STRENGTH);
+        says_its_value(SAFETY);
+        says_its_value(CONCRETE_WEIGHT);
     }
 }

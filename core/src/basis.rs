@@ -352,7 +352,13 @@ impl BasisId {
     /// One line for a report: what it says and where from.
     #[must_use]
     pub fn line(self) -> String {
-        let source = match self.kind() {
+        format!("{}: {}", self.meaning(), self.source())
+    }
+
+    /// Where it comes from, in words.
+    #[must_use]
+    pub fn source(self) -> String {
+        match self.kind() {
             Kind::Published { title, edition, clause, seen } => {
                 let how = match seen {
                     Seen::Read => "",
@@ -364,7 +370,6 @@ impl BasisId {
             Kind::Derived => "derived".to_owned(),
             Kind::ProjectSpecification => "the project's specification".to_owned(),
             Kind::CommonPractice => "common practice, no source".to_owned(),
-        };
-        format!("{}: {source}", self.meaning())
+        }
     }
 }

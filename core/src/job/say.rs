@@ -2,8 +2,8 @@
 
 use super::report::{Amount, Measure, PlaceReport};
 use crate::quantity::{
-    Area, Elevation, Flow, Length, Money, RainIntensity, Slope, Typed, Volume, area, elevation,
-    feet_and_inches, flow, inches, length, number_in, rain_intensity, slope, volume,
+    Area, Elevation, Flow, Length, Money, Pressure, RainIntensity, Slope, Typed, Volume, area, elevation,
+    feet_and_inches, flow, inches, length, number_in, pressure, rain_intensity, slope, volume,
 };
 use crate::survey::old_slab::SlabPlace;
 
@@ -60,6 +60,18 @@ pub(super) fn height(value: Elevation) -> Measure {
 pub(super) fn surface(value: Area) -> Measure {
     let text = number_in(value, &area::unit::square_foot, 0);
     Measure::new(value, &area::unit::square_foot, &area::unit::square_meter, text)
+}
+
+/// A weight or a load on each unit of area: `55 lb/ft2`.
+pub(super) fn area_weight(value: Pressure) -> Measure {
+    let text = format!("{:.0} lb/ft2", (pressure::unit::psf.from_base)(value.base()));
+    Measure::new(value, &pressure::unit::psf, &pressure::unit::kilopascal, text)
+}
+
+/// A stress: `285 psi`.
+pub(super) fn stress(value: Pressure) -> Measure {
+    let text = number_in(value, &pressure::unit::psi, 0);
+    Measure::new(value, &pressure::unit::psi, &pressure::unit::megapascal, text)
 }
 
 /// A volume: `8.66 yd3`.

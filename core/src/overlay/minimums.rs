@@ -138,6 +138,14 @@ pub struct Minimum {
     pub rules: Vec<Rule>,
 }
 
+impl Minimum {
+    /// What decides: the rule, or the stone.
+    #[must_use]
+    pub const fn basis(&self) -> BasisId {
+        if self.by_stone { BasisId::StoneThird } else { self.rule.basis }
+    }
+}
+
 /// The least thickness of an overlay: the largest rule that decides for its bond and use, and three times the largest stone. No edge runs out to
 /// nothing: it ends at a cut and chipped key at least as deep.
 ///

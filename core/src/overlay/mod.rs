@@ -4,6 +4,7 @@
 //! `preparation` what the old surface must be like, `weight` what the new concrete weighs.
 
 pub mod bond;
+pub mod carries;
 pub mod minimums;
 pub mod operations;
 pub mod preparation;

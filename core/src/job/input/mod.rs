@@ -7,6 +7,7 @@ mod drainage;
 mod elevations;
 mod limits;
 mod order;
+mod overlay;
 mod places;
 mod prices;
 mod solve;
@@ -19,6 +20,7 @@ pub use drainage::DrainageInput;
 pub use elevations::ElevationsInput;
 pub use limits::{LimitInput, LimitPlaceInput};
 pub use order::{AllowanceInput, ExtraInput, OrderInput};
+pub use overlay::{OverlayInput, StandsInput};
 pub use places::{SectionInput, ZoneInput};
 pub use prices::PricesInput;
 pub use solve::{DemandInput, SolveInput};
@@ -82,6 +84,9 @@ pub struct Job {
     /// Doors, steps, walls, appliances, fittings and open edges that the floor meets.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub clearances: Vec<ClearanceInput>,
+    /// How the new floor relates to the old slab, and what it is to carry.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub overlay: Option<OverlayInput>,
     /// Zones thinner than an unbonded overlay may be.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub thin_zones: Option<ThinZonesInput>,

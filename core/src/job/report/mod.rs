@@ -12,6 +12,7 @@ mod money;
 mod old_floor;
 mod old_slab;
 mod order;
+mod overlay;
 mod places;
 mod said;
 mod solved;
@@ -36,6 +37,7 @@ pub use money::Amount;
 pub use old_floor::{LevelReport, OldFloor};
 pub use old_slab::{AskReport, OldSlabReport, ReasonReport, StopReport, WayReport};
 pub use order::{OrderLine, OrderReport};
+pub use overlay::{CarriedReport, OverlayReport};
 pub use places::{SectionReport, StationReport, ZoneReport};
 pub use said::{SaidBasis, SaidNote, TakenReport};
 pub use solved::{CostReport, DemandReport, PriceReport, ProofReport, SolvedReport, StageReport};
@@ -84,6 +86,8 @@ pub struct Report {
     pub clearances: Vec<ClearanceReport>,
     /// What the finish takes and proves, where it is solved for.
     pub solved: Option<SolvedReport>,
+    /// How the new floor relates to the old slab, and what it carries.
+    pub overlay: Option<OverlayReport>,
     /// Zones thinner than an unbonded overlay may be.
     pub thin_zones: Option<ThinZonesReport>,
     /// What to look at again before ordering.

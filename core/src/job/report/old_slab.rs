@@ -1,5 +1,6 @@
 //! The verdict on the old slab.
 
+use super::Measure;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -12,6 +13,8 @@ pub struct OldSlabReport {
     pub text: String,
     /// Whether it spans free or rests on framing: the printed report then tells no thickness.
     pub spans: bool,
+    /// What the new floor would weigh on each unit of area, on average, where it spans.
+    pub added_weight: Option<Measure>,
     /// The stops by name.
     pub stops: Vec<StopReport>,
     /// What speaks for the way to take.

@@ -15,6 +15,7 @@ mod look_again;
 mod old_floor;
 mod old_slab;
 mod order;
+mod overlay;
 pub(super) mod places;
 mod solved;
 mod survey;
@@ -105,8 +106,13 @@ impl Job {
         let (zones, zone_notes) = self.zone_reports(survey, &made.finish, depth)?;
         let (sections, section_notes) = self.section_reports(survey, &made.finish, heights)?;
         let (thin_zones, thin_notes) = self.thin_zones_report(survey, &made.finish, &fits)?;
-        let old_slab = self.old_slab(thickness.least.thickness)?;
         let judged = self.judged(survey, &made.finish, heights)?;
+        let old_slab = self.old_slab(thickness.least.thickness, thickness.mean)?;
+        let least = thickness.least_measured.as_ref().unwrap_or(&thickness.least).thickness;
+        let overlay = {
+            let verdict = old_slab.as_ref().map(|old| &old.verdict);
+            self.overlay(overlay::Thick { least, mean: thickness.mean }, verdict)?
+        };
         let order = self.order_for(thickness.fill)?;
         let facts = survey.facts();
         let rounding = solution.map_or_else(|| Volume::from_base(0.0), Solution::rounding);
@@ -137,6 +143,7 @@ impl Job {
             fits,
             clearances: clearances::clearance_reports(&judged, heights),
             solved: solution.map(|solution| self.solved_report(survey, solution, heights)).transpose()?,
+            overlay: overlay.as_ref().map(|overlay| overlay.report.clone()),
             thin_zones,
             look_again: look_again::look_again(survey, &made.finish)?,
             order: self.order_report(&order, thickness.fill),
@@ -146,6 +153,7 @@ impl Job {
                 .into_iter()
                 .chain(old_slab.iter().flat_map(OldSlab::taken))
                 .chain(clearances::taken(&judged))
+                .chain(overlay.iter().flat_map(|overlay| overlay.taken.clone()))
                 .collect(),
             notes: notes.iter().map(SaidNote::from).collect(),
             basis: self
@@ -153,6 +161,7 @@ impl Job {
                 .into_iter()
                 .chain(old_slab.iter().flat_map(OldSlab::bases))
                 .chain(clearances::bases(&judged))
+                .chain(overlay.iter().flat_map(|overlay| overlay.bases.clone()))
                 .collect(),
             not_answered: self.not_answered(old_slab.as_ref()),
             cautions: cautions(old_slab.as_ref(), &judged),

@@ -1,24 +1,28 @@
 //! The verdict on the old slab, with the room that the new floor leaves.
 
+use super::overlay::weight;
 use crate::basis::BasisId;
 use crate::condition::rule::Standing;
 use crate::condition::{Ask, FindingsInput, TakenFinding, Verdict, WayVerdict};
 use crate::failure::Result;
 use crate::job::input::Job;
 use crate::job::report::{
-    AskReport, OldSlabReport, ReasonReport, SaidBasis, StopReport, TakenReport, WayReport,
+    AskReport, Measure, OldSlabReport, ReasonReport, SaidBasis, StopReport, TakenReport, WayReport,
 };
+use crate::overlay::weight::Support;
 use crate::quantity::{Given, Length, Typed, inches};
 
 /// The verdict of a job, and what was taken for it.
 pub(super) struct OldSlab {
     pub(super) verdict: Verdict,
     room: Option<Length>,
+    /// What the new floor would weigh, over a slab that spans free.
+    adds: Option<Measure>,
 }
 
 impl Job {
     /// The verdict, where the job says what was found. The least thickness of the new floor is the room that there is, unless one is given.
-    pub(super) fn old_slab(&self, least: Length) -> Result<Option<OldSlab>> {
+    pub(super) fn old_slab(&self, least: Length, mean: Length) -> Result<Option<OldSlab>> {
         let Some(input) = &self.old_slab else { return Ok(None) };
         let room = (input.room.is_none() && input.measured_room.is_none()).then_some(least);
         // Old concrete that stands above the new floor leaves no room at all.
@@ -26,7 +30,8 @@ impl Job {
         let input =
             FindingsInput { measured_room: input.measured_room.clone().or(measured), ..input.clone() };
         let verdict = input.verdict().map_err(|failure| failure.under("old_slab"))?;
-        Ok(Some(OldSlab { verdict, room }))
+        let adds = verdict.spans().then(|| weight(mean, Support::Suspended)).transpose()?;
+        Ok(Some(OldSlab { verdict, room, adds }))
     }
 }
 
@@ -38,6 +43,7 @@ impl OldSlab {
             take: verdict.take.word().to_owned(),
             text: verdict.headline(),
             spans: verdict.spans(),
+            added_weight: self.adds.clone(),
             stops: verdict.stops.iter().map(|rule| self.stop(rule)).collect(),
             speaks_for: verdict.speaks_for().into_iter().map(str::to_owned).collect(),
             ways: verdict.ways.iter().map(|judged| self.way(judged)).collect(),

@@ -137,3 +137,75 @@ fn findings_are_refused_at_their_own_key() {
     let failure = Job::read(&job).unwrap().report().unwrap_err();
     assert_eq!((failure.code, failure.path.as_str()), (Code::Contradiction, "old_slab.measured_crack"));
 }
+
+/// The boat store with something else said of its overlay.
+fn overlaid(from: &str, to: &str) -> String {
+    assert!(RODS.contains(from), "{from}");
+    RODS.replace(from, to)
+}
+
+#[test]
+fn the_overlay_is_thick_enough_and_carries_the_pickup() {
+    let report = Job::read(RODS).unwrap().report().unwrap();
+    let text = report.to_text();
+    let overlay = report.overlay.unwrap();
+    assert!(overlay.thick_enough && overlay.stone_too_large == Some(false), "{text}");
+    assert_eq!((overlay.least.text.as_str(), overlay.basis.as_str()), ("3 in", "unbonded_topping_minimum"));
+    assert_eq!(overlay.loads.len(), 2);
+    let needed: Vec<f64> = overlay.loads.iter().map(|load| load.needed.as_ref().unwrap().us).collect();
+    assert!(needed[0] < needed[1], "an edge needs more: {needed:?}");
+    for load in &overlay.loads {
+        let thinnest = report.thickness.least.us;
+        assert_eq!(load.enough, Some(thinnest >= load.needed.as_ref().unwrap().us));
+        let (stress, allowed) = (load.stress.as_ref().unwrap().us, load.allowed.as_ref().unwrap().us);
+        assert_eq!(load.enough, Some(stress <= allowed), "{}", load.text);
+    }
+    assert!(report.taken.iter().any(|taken| taken.what == "pickup"), "{text}");
+    assert!(report.basis.iter().any(|basis| basis.basis == "westergaard_1948"), "{text}");
+}
+
+#[test]
+fn a_stone_too_large_and_an_overlay_too_thin_are_told() {
+    let job = overlaid("stone = \"3/4 in\"", "stone = \"1 1/2 in\"");
+    let report = Job::read(&job).unwrap().report().unwrap();
+    let overlay = report.overlay.as_ref().unwrap();
+    assert!(!overlay.thick_enough && overlay.stone_too_large == Some(true));
+    let words: Vec<String> = report.to_text().split_whitespace().map(str::to_owned).collect();
+    let text = words.join(" ");
+    assert!(text.contains("TOO LARGE") && text.contains("TOO THIN, confirm locally"), "{text}");
+}
+
+#[test]
+fn a_lift_has_no_figure_and_a_half_given_load_is_refused() {
+    let lift = overlaid("thing = \"pickup\"", "thing = \"anchored lift\"");
+    let report = Job::read(&lift).unwrap().report().unwrap();
+    let load = &report.overlay.as_ref().unwrap().loads[0];
+    assert!(
+        load.needed.is_none() && load.enough.is_none() && load.text.contains("ask the maker"),
+        "{}",
+        load.text
+    );
+    let half = overlaid("thing = \"pickup\"", "load = \"2000 lb\"");
+    let failure = Job::read(&half).unwrap().report().unwrap_err();
+    assert_eq!((failure.code, failure.path.as_str()), (Code::KeyMissing, "overlay.loads[0].pressure"));
+}
+
+#[test]
+fn what_the_old_slab_does_not_allow_is_told_beside_the_overlay() {
+    let job = PATIO.replace("bond = \"bonded\"", "bond = \"unbonded\"");
+    let report = Job::read(&job).unwrap().report().unwrap();
+    let said = report.overlay.as_ref().unwrap().verdict.clone().unwrap();
+    assert!(said.starts_with("pour over, unbonded: no: water between"), "{said}");
+    assert!(report.to_text().contains("The old slab: "), "{}", report.to_text());
+}
+
+#[test]
+fn a_bonded_floor_counts_on_the_old_slab() {
+    let job = overlaid("bond = \"unbonded\"", "bond = \"bonded\"");
+    let overlay = Job::read(&job).unwrap().report().unwrap().overlay.unwrap();
+    let unbonded = Job::read(RODS).unwrap().report().unwrap().overlay.unwrap();
+    for (together, alone) in overlay.loads.iter().zip(&unbonded.loads) {
+        assert!(together.needed.as_ref().unwrap().us < alone.needed.as_ref().unwrap().us);
+    }
+    assert_eq!(overlay.profile, Some([7, 9]));
+}

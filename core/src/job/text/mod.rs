@@ -8,6 +8,7 @@ mod drainage;
 mod look_again;
 mod old_slab;
 mod order;
+mod overlay;
 mod places;
 mod solved;
 mod surface;
@@ -34,6 +35,9 @@ impl Report {
         if self.old_slab.as_ref().is_some_and(|slab| slab.spans) {
             surface::old_floor(&mut page, self);
             page.section("NEW FLOOR", "No height, thickness or order is told for a slab that spans free.");
+            if let Some(weight) = self.old_slab.as_ref().and_then(|slab| slab.added_weight.as_ref()) {
+                page.line(&format!("As asked it would add {} on average: tell the engineer.", weight.text));
+            }
             page.section("CARE", &self.cautions.join(" "));
             return page.text;
         }
@@ -49,6 +53,7 @@ impl Report {
         clearances::clearances(&mut page, self);
         solved::demands(&mut page, self);
         solved::concrete(&mut page, self);
+        overlay::overlay(&mut page, self);
         thin_zones::thin_zones(&mut page, self);
         look_again::look_again(&mut page, self);
         order::order(&mut page, self);

@@ -77,7 +77,7 @@ pub(super) fn word<C: Choice>(args: &Args<'_>, place: usize, port: &str) -> Resu
 fn overlay_minimum(args: &Args<'_>) -> Result<Answer> {
     let bond: Bond = word(args, 0, "bond")?;
     let found = minimum(bond, word(args, 1, "used")?, args.quantity(2)?)?;
-    let basis = if found.by_stone { BasisId::StoneThird } else { found.rule.basis };
+    let basis = found.basis();
     let answer = Answer::of([
         Value::Number(found.least.base()),
         Value::Number(found.largest_stone.base()),
