@@ -78,6 +78,16 @@ impl Heights {
         self.sight.map(|sight| words(self.rod, sight - elevation))
     }
 
+    /// The step that marks are held to: that of the floor, or the finest of a rod in hundredths or millimetres, which shows no
+    /// eighths.
+    pub(super) fn step(self, floor: Length) -> Length {
+        match self.rod {
+            RodWords::FeetAndInches => floor,
+            RodWords::Hundredths => Length::from_base((foot.to_base)(0.01)),
+            RodWords::Millimetres => Length::from_base(0.001),
+        }
+    }
+
     /// A height as the crew reads it: the rod where there is a level, else the elevation.
     pub(super) fn say(self, elevation: Elevation) -> Measure {
         self.rod(elevation, RodWords::coarse).unwrap_or_else(|| say::height(elevation))

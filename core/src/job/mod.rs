@@ -47,6 +47,26 @@ pub use file::{JOB, JobFile};
 pub use finish::{
     AreaDrainInput, FacetsInput, FinishDemand, FinishPointInput, LineInput, StripInput, TrenchInput,
 };
+pub use input::ClearanceInput;
 pub use input::*;
+pub use input::{
+    AboutInput, AllowanceInput, ApproachInput, ApproachPlaceInput, AsBuiltInput, DemandInput, DrainageInput,
+    ElevationsInput, ExtraInput, Job, LimitInput, LimitPlaceInput, LineAboveInput, MarkPointInput,
+    MarkSetUpInput, MarksInput, OrderInput, PadsInput, PricesInput, ProfileInput, PuddleInput, RailInput,
+    SCHEMA_VERSION, SectionInput, SolveInput, ThinZonesInput, VehicleInput, ZoneInput,
+};
 pub use report::*;
+pub use report::{
+    Amount, ApproachReport, AsBuiltReport, AskReport, BreakReport, BuiltFloorReport, CatchmentReport,
+    ChangeReport, CheckReport, CleanUpReport, ConcreteUsed, ConflictReport, ConflictSetReport, CostReport,
+    DemandReport, DrainageReport, EdgeHeights, EdgeMarksReport, FacetReport, FallGot, FallReport,
+    FaultReport, FinishReport, FitReport, FlatSectionReport, FlatnessReport, GoverningReport, LevelReport,
+    LookAgain, MarkReport, MarkSetUpReport, MarkSheet, MarksReport, Measure, MissedMark, MorningReport,
+    OldFloor, OldSlabReport, OrderLine, OrderReport, PlaceHeight, PlaceReport, PondReport, PriceReport,
+    ProfileReport, ProofReport, RailReport, ReasonReport, Report, RipReport, RoundingReport, RuleReport,
+    SaidBasis, SaidNote, SectionReport, SolvedReport, StageReport, StandingWater, StationReport, StopReport,
+    StretchReport, SuspectReport, TakenReport, ThicknessReport, ThinZoneReport, ThinZonesReport, WayReport,
+    ZoneChoiceReport, ZoneReport,
+};
+pub use report::{ClearanceCheckReport, ClearanceReport, WorkReport};
 pub use schema::{job_schema, report_schema};

@@ -1,10 +1,10 @@
 //! What was taken, not measured, the weightiest first: by how much concrete it moves.
 
-use super::input::Job;
+use super::input::{Job, MarksInput};
 use super::report::TakenReport;
 use crate::assumption::{
-    AWAY_OVER, Assumption, FALL_STEP, MARGIN, MARK_TOLERANCE, PLANT_STEP, ROUNDING, RUNOFF, TRUCK, WASTE,
-    WAVE_HEIGHT, WAVE_LENGTH,
+    AWAY_OVER, Assumption, BENCHMARK_OFF, FALL_STEP, MARGIN, MARK_TOLERANCE, PAD_INSET, PLANT_STEP,
+    ROD_LENGTH, ROUNDING, RUNOFF, SCREED, STATION_SPACING, TRUCK, WASTE, WAVE_HEIGHT, WAVE_LENGTH,
 };
 use crate::quantity::{Length, Typed, Volume, inches, number_in, volume};
 use crate::survey::Survey;
@@ -71,6 +71,7 @@ pub(super) fn taken(
             list.push(weighed("concrete left over", "none".to_owned(), "nothing is said of it", 0.0));
         }
     }
+    list.extend(job.marks.iter().flat_map(marks));
     list.sort_by(|a, b| b.weight.total_cmp(&a.weight));
     list.into_iter().map(|weighed| with_weight(weighed.taken, weighed.weight)).collect()
 }
@@ -81,6 +82,23 @@ fn weighed(what: &str, value: String, why: impl Into<String>, weight: f64) -> We
 
 fn assumed<Q: Typed>(what: &str, assumption: &Assumption<Q>, weight: f64) -> Weighed {
     weighed(what, assumption.words.to_owned(), assumption.why, weight)
+}
+
+/// What the marks took: none of it moves concrete.
+fn marks(input: &MarksInput) -> Vec<Weighed> {
+    let pads = input.pads.clone().unwrap_or_default();
+    let mut list = Vec::new();
+    let mut take = |given: bool, what: &str, assumption: &Assumption<Length>| {
+        if !given {
+            list.push(assumed(what, assumption, 0.0));
+        }
+    };
+    take(input.spacing.is_some(), "distance between stations", &STATION_SPACING);
+    take(pads.screed_length.is_some() || pads.spacing.is_some(), "length of the screed", &SCREED);
+    take(pads.inset.is_some(), "pads off the edges by", &PAD_INSET);
+    take(input.rod_length.is_some(), "length of the rod", &ROD_LENGTH);
+    take(input.rod_today.is_none(), "how far the benchmark may read off", &BENCHMARK_OFF);
+    list
 }
 
 fn edges(facts: &Facts) -> Option<Weighed> {

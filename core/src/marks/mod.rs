@@ -18,6 +18,7 @@ mod diagonals;
 mod forms;
 mod ground;
 mod levels;
+mod line;
 mod mark;
 mod morning;
 mod notes;

@@ -55,28 +55,24 @@ impl Marks {
 
     /// How the list is used.
     fn preface(&self) -> Vec<String> {
-        let mut words = Vec::new();
+        let mut lines = Vec::new();
         if let Some(first) = self.edges.first() {
-            words.push(format!(
-                "Walk with the new floor on your left, from where the {} starts; {} is measured from there, on each edge anew.",
-                first.name, "\"at\""
-            ));
+            lines
+                .push(format!("Walk with the new floor on your left, from where the {} starts.", first.name));
+            lines.push("On each edge the tape starts anew where the walk meets it.".to_owned());
         }
         for (index, sight) in self.levels.sights.iter().enumerate() {
-            let rod = match self.levels.line {
-                Some(line) => {
-                    let rod = self.division.say(sight.height - line);
-                    format!("; on the line it reads {rod}")
-                }
-                None => String::new(),
-            };
-            words.push(format!("{}: from the set-up on {}{rod}.", self.rod_name(index), sight.name));
+            let on_line = self.levels.line.map(|line| self.division.say(sight.height - line));
+            let on_line = on_line.map(|rod| format!("; on the line it reads {rod}")).unwrap_or_default();
+            lines.push(format!("{}: level set up by {}{on_line}.", self.rod_name(index), sight.name));
         }
         if self.levels.line.is_some() {
-            words.push("Below: down from the line.".to_owned());
+            lines.push("Below: down from the line.".to_owned());
         }
-        words.push("Check: new floor over old slab; never mark from it.".to_owned());
-        wrap(&words.join(" "))
+        lines.push(
+            "Check: new floor over old slab, to see whether it is right, never to mark from.".to_owned(),
+        );
+        lines.iter().flat_map(|line| wrap(line)).collect()
     }
 
     /// The head of the column of a set-up.

@@ -6,6 +6,7 @@ mod clearances;
 mod drainage;
 mod elevations;
 mod limits;
+mod marks;
 mod order;
 mod overlay;
 mod places;
@@ -19,6 +20,7 @@ pub use clearances::ClearanceInput;
 pub use drainage::DrainageInput;
 pub use elevations::ElevationsInput;
 pub use limits::{LimitInput, LimitPlaceInput};
+pub use marks::{LineAboveInput, MarkPointInput, MarkSetUpInput, MarksInput, PadsInput, RailInput};
 pub use order::{AllowanceInput, ExtraInput, OrderInput};
 pub use overlay::{OverlayInput, StandsInput};
 pub use places::{SectionInput, ZoneInput};
@@ -90,6 +92,9 @@ pub struct Job {
     /// Zones thinner than an unbonded overlay may be.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub thin_zones: Option<ThinZonesInput>,
+    /// What the crew sets out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub marks: Option<MarksInput>,
     /// Plain prices, for a finish that is solved for and for thin zones.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub prices: Option<PricesInput>,

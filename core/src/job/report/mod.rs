@@ -7,6 +7,7 @@ mod conflict;
 mod drainage;
 mod finish;
 mod look_again;
+mod marks;
 mod measure;
 mod money;
 mod old_floor;
@@ -32,6 +33,10 @@ pub use finish::{
     EdgeHeights, FacetReport, FallReport, FinishReport, FitReport, PlaceHeight, RoundingReport,
 };
 pub use look_again::{GoverningReport, LookAgain, SuspectReport};
+pub use marks::{
+    EdgeMarksReport, MarkReport, MarkSetUpReport, MarkSheet, MarksReport, MorningReport, RailReport,
+    RipReport,
+};
 pub use measure::{Measure, PlaceReport};
 pub use money::Amount;
 pub use old_floor::{LevelReport, OldFloor};
@@ -90,6 +95,8 @@ pub struct Report {
     pub overlay: Option<OverlayReport>,
     /// Zones thinner than an unbonded overlay may be.
     pub thin_zones: Option<ThinZonesReport>,
+    /// What the crew sets out.
+    pub marks: Option<MarksReport>,
     /// What to look at again before ordering.
     pub look_again: LookAgain,
     /// What to order.

@@ -12,6 +12,9 @@ mod finish;
 mod fits;
 mod flatness;
 mod look_again;
+mod marks;
+#[cfg(test)]
+mod marks_tests;
 mod old_floor;
 mod old_slab;
 mod order;
@@ -113,6 +116,7 @@ impl Job {
             let verdict = old_slab.as_ref().map(|old| &old.verdict);
             self.overlay(overlay::Thick { least, mean: thickness.mean }, verdict)?
         };
+        let (marks, mark_notes) = self.marks_report(survey, &made.finish, heights)?;
         let order = self.order_for(thickness.fill)?;
         let facts = survey.facts();
         let rounding = solution.map_or_else(|| Volume::from_base(0.0), Solution::rounding);
@@ -124,6 +128,7 @@ impl Job {
         notes.extend(built_notes);
         notes.extend(drainage_notes.into_iter().chain(approach_notes));
         notes.extend(crate::clearance::notes(&judged));
+        notes.extend(mark_notes);
         notes.extend(self.own_notes(&fall, made, &order));
         Ok(Report {
             schema_version: super::input::SCHEMA_VERSION,
@@ -145,6 +150,7 @@ impl Job {
             solved: solution.map(|solution| self.solved_report(survey, solution, heights)).transpose()?,
             overlay: overlay.as_ref().map(|overlay| overlay.report.clone()),
             thin_zones,
+            marks,
             look_again: look_again::look_again(survey, &made.finish)?,
             order: self.order_report(&order, thickness.fill),
             rounding: self.rounding_report(survey, made, heights, thickness.net)?,
@@ -219,6 +225,9 @@ impl Job {
         about.extend(approaches.into_iter().map(|basis| ("approach", basis)));
         if self.finish.has_least() {
             about.push(("margin", BasisId::ThicknessMargin));
+        }
+        for rule in self.marks.iter().flat_map(super::input::MarksInput::bases) {
+            about.push(rule);
         }
         about.extend([
             ("waste", BasisId::WasteAllowance),

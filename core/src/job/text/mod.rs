@@ -6,6 +6,7 @@ mod clearances;
 mod conflict;
 mod drainage;
 mod look_again;
+mod marks;
 mod old_slab;
 mod order;
 mod overlay;
@@ -69,6 +70,7 @@ impl Report {
         page.section("NOT YET", &format!("answered: {}.", self.not_answered.join("; ")));
         places::sections(&mut page, self);
         as_built::as_built(&mut page, self);
+        marks::marks(&mut page, self);
         page.section("CARE", &self.cautions.join(" "));
         page.text
     }
@@ -101,6 +103,11 @@ impl Page {
     /// A line that keeps its blanks, as a table does.
     fn raw(&mut self, text: &str) {
         let _ = writeln!(self.text, "{:INDENT$}{text}", "");
+    }
+
+    /// A label with a line that keeps its blanks.
+    fn labelled(&mut self, label: &str, text: &str) {
+        let _ = writeln!(self.text, "{}", format!("{label:INDENT$}{text}").trim_end());
     }
 
     /// A label with one item to a line.
