@@ -183,7 +183,7 @@ mod tests {
 
     const FORMS: fn() -> Forms = || Forms {
         edge: EdgeForm::Circle,
-        corner: CornerForm::Ioannides,
+        corner: CornerForm::Westergaard,
         transfer: crate::quantity::Share::from_base(0.0),
     };
 

@@ -152,7 +152,7 @@ impl OverlayInput {
             add(match position {
                 Position::Interior => BasisId::Westergaard1926,
                 Position::Edge => BasisId::Westergaard1948,
-                Position::Corner => BasisId::CornerIoannides,
+                Position::Corner => BasisId::Westergaard1926,
             });
         }
         bases
@@ -230,7 +230,7 @@ impl StandsInput {
         least: Length,
     ) -> Result<CarriedReport> {
         let forms =
-            Forms { edge: EdgeForm::Circle, corner: CornerForm::Ioannides, transfer: Share::from_base(0.0) };
+            Forms { edge: EdgeForm::Circle, corner: CornerForm::Westergaard, transfer: Share::from_base(0.0) };
         let loads = row.loads(position);
         let needed = floor.needs(&loads, &forms)?;
         let there = if least.base() > 0.0 { floor.carries(least, &loads, &forms).ok() } else { None };
