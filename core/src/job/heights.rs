@@ -2,6 +2,7 @@
 
 use super::report::Measure;
 use super::say;
+use crate::assumption::ROUNDING;
 use crate::failure::{Code, Failure, Result, check};
 use crate::grade::finish::HEIGHT;
 use crate::quantity::length::unit::{foot, meter};
@@ -9,6 +10,9 @@ use crate::quantity::{Elevation, Given, Length, Typed, feet_and_inches};
 use crate::survey::Survey;
 use crate::survey::level_book::ROD;
 use crate::survey::old_slab::Instrument;
+
+/// No rod is divided finer than this, in metres: 1/64 in.
+const FINEST: f64 = 0.0254 / 64.0;
 
 /// What heights of a job are told against.
 #[derive(Clone, Copy, Debug)]
@@ -79,9 +83,10 @@ impl Heights {
     }
 
     /// The step that marks are held to: that of the floor, or the finest of a rod in hundredths or millimetres, which shows no
-    /// eighths.
+    /// eighths. A floor that is hardly rounded is marked to 1/8 in all the same.
     pub(super) fn step(self, floor: Length) -> Length {
         match self.rod {
+            RodWords::FeetAndInches if floor.base() < FINEST => ROUNDING.value(),
             RodWords::FeetAndInches => floor,
             RodWords::Hundredths => Length::from_base((foot.to_base)(0.01)),
             RodWords::Millimetres => Length::from_base(0.001),
