@@ -92,8 +92,8 @@ Public Declare PtrSafe Function dll_puddle_depth_us Lib "overslab-0.dll" Alias "
 Public Declare PtrSafe Function dll_puddle_depth_si Lib "overslab-0.dll" Alias "ovs_puddle_depth_si" (ByVal wave_height_mm As Double, ByVal wave_length_m As Double, ByVal fall_percent As Double, ByRef depth_mm As Double, ByRef greatest_wave_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_runoff_us Lib "overslab-0.dll" Alias "ovs_runoff_us" (ByVal area_ft2 As Double, ByVal rain_in_per_h As Double, ByVal coefficient_percent As Double, ByRef flow_gal_per_min As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_runoff_si Lib "overslab-0.dll" Alias "ovs_runoff_si" (ByVal area_m2 As Double, ByVal rain_mm_per_h As Double, ByVal coefficient_percent As Double, ByRef flow_l_per_s As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
-Public Declare PtrSafe Function dll_crest_clearance_us Lib "overslab-0.dll" Alias "ovs_crest_clearance_us" (ByVal wheelbase_in As Double, ByVal change_percent As Double, ByRef taken_in As Double, ByRef exact_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
-Public Declare PtrSafe Function dll_crest_clearance_si Lib "overslab-0.dll" Alias "ovs_crest_clearance_si" (ByVal wheelbase_mm As Double, ByVal change_percent As Double, ByRef taken_mm As Double, ByRef exact_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_crest_clearance_us Lib "overslab-0.dll" Alias "ovs_crest_clearance_us" (ByVal wheelbase_in As Double, ByVal change_percent As Double, ByRef lost_in As Double, ByRef exact_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_crest_clearance_si Lib "overslab-0.dll" Alias "ovs_crest_clearance_si" (ByVal wheelbase_mm As Double, ByVal change_percent As Double, ByRef lost_mm As Double, ByRef exact_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_sag_break_us Lib "overslab-0.dll" Alias "ovs_sag_break_us" (ByVal overhang_in As Double, ByVal bumper_in As Double, ByRef change_percent As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_sag_break_si Lib "overslab-0.dll" Alias "ovs_sag_break_si" (ByVal overhang_mm As Double, ByVal bumper_mm As Double, ByRef change_percent As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_block_us Lib "overslab-0.dll" Alias "ovs_block_us" (ByVal length_ft As Double, ByVal width_ft As Double, ByVal depth_in As Double, ByRef volume_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
@@ -183,8 +183,8 @@ Public Declare Function dll_puddle_depth_us Lib "overslab-0.dll" Alias "ovs_pudd
 Public Declare Function dll_puddle_depth_si Lib "overslab-0.dll" Alias "ovs_puddle_depth_si" (ByVal wave_height_mm As Double, ByVal wave_length_m As Double, ByVal fall_percent As Double, ByRef depth_mm As Double, ByRef greatest_wave_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_runoff_us Lib "overslab-0.dll" Alias "ovs_runoff_us" (ByVal area_ft2 As Double, ByVal rain_in_per_h As Double, ByVal coefficient_percent As Double, ByRef flow_gal_per_min As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_runoff_si Lib "overslab-0.dll" Alias "ovs_runoff_si" (ByVal area_m2 As Double, ByVal rain_mm_per_h As Double, ByVal coefficient_percent As Double, ByRef flow_l_per_s As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
-Public Declare Function dll_crest_clearance_us Lib "overslab-0.dll" Alias "ovs_crest_clearance_us" (ByVal wheelbase_in As Double, ByVal change_percent As Double, ByRef taken_in As Double, ByRef exact_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
-Public Declare Function dll_crest_clearance_si Lib "overslab-0.dll" Alias "ovs_crest_clearance_si" (ByVal wheelbase_mm As Double, ByVal change_percent As Double, ByRef taken_mm As Double, ByRef exact_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_crest_clearance_us Lib "overslab-0.dll" Alias "ovs_crest_clearance_us" (ByVal wheelbase_in As Double, ByVal change_percent As Double, ByRef lost_in As Double, ByRef exact_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_crest_clearance_si Lib "overslab-0.dll" Alias "ovs_crest_clearance_si" (ByVal wheelbase_mm As Double, ByVal change_percent As Double, ByRef lost_mm As Double, ByRef exact_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_sag_break_us Lib "overslab-0.dll" Alias "ovs_sag_break_us" (ByVal overhang_in As Double, ByVal bumper_in As Double, ByRef change_percent As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_sag_break_si Lib "overslab-0.dll" Alias "ovs_sag_break_si" (ByVal overhang_mm As Double, ByVal bumper_mm As Double, ByRef change_percent As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_block_us Lib "overslab-0.dll" Alias "ovs_block_us" (ByVal length_ft As Double, ByVal width_ft As Double, ByVal depth_in As Double, ByRef volume_yd3 As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
@@ -4849,7 +4849,7 @@ End Function
 ' What a crest takes of the room under a vehicle, midway between its axles.
 ' wheelbase_in: from axle to axle (in); more than 0 in, at most 590.551181102 in
 ' change_percent: change of grade (%); at least 0 %, at most 100 %
-' Gives taken_in (room taken, slopes for angles), exact_in (room taken, exactly).
+' Gives lost_in (room taken, slopes for angles), exact_in (room taken, exactly).
 Public Function OVS_CREST_CLEARANCE_US(ByVal wheelbase_in As Variant, ByVal change_percent As Variant) As Variant
     Dim x(0 To 1) As Double, y1 As Double, y2 As Double, notes As Long, msg As Byte, status As Long
     If Flat(Array(wheelbase_in, change_percent), "dd", x) Then
@@ -4871,7 +4871,7 @@ End Function
 ' What a crest takes of the room under a vehicle, midway between its axles.
 ' wheelbase_mm: from axle to axle (mm); more than 0 mm, at most 15000 mm
 ' change_percent: change of grade (%); at least 0 %, at most 100 %
-' Gives taken_mm (room taken, slopes for angles), exact_mm (room taken, exactly).
+' Gives lost_mm (room taken, slopes for angles), exact_mm (room taken, exactly).
 Public Function OVS_CREST_CLEARANCE_SI(ByVal wheelbase_mm As Variant, ByVal change_percent As Variant) As Variant
     Dim x(0 To 1) As Double, y1 As Double, y2 As Double, notes As Long, msg As Byte, status As Long
     If Flat(Array(wheelbase_mm, change_percent), "dd", x) Then

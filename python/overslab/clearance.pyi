@@ -304,7 +304,7 @@ def crest_clearance(  # type: ignore[overload-overlap]
 
     Returns:
         CrestClearance, with the attributes
-            taken_in, taken_mm: room taken, slopes for angles [in | mm]
+            lost_in, lost_mm: room taken, slopes for angles [in | mm]
             exact_in, exact_mm: room taken, exactly [in | mm]
         and notes; for arrays CrestClearanceArray, with arrays of that shape, and note_codes, bad, reasons.
 
@@ -318,7 +318,7 @@ def crest_clearance(  # type: ignore[overload-overlap]
     Example:
         >>> from overslab.clearance import crest_clearance
         >>> answer = crest_clearance(wheelbase="110 in", change="10 %")
-        >>> round(answer.taken_in, 4)
+        >>> round(answer.lost_in, 4)
         2.75
 
     Since 0.1.0.
@@ -338,11 +338,11 @@ class CrestClearance(ScalarResult):
     r"""What `crest_clearance` gives."""
 
     @property
-    def taken_in(self) -> float:
+    def lost_in(self) -> float:
         r"""room taken, slopes for angles [in]."""
 
     @property
-    def taken_mm(self) -> float:
+    def lost_mm(self) -> float:
         r"""room taken, slopes for angles [mm]."""
 
     @property
@@ -358,11 +358,11 @@ class CrestClearanceArray(ArrayResult):
     r"""What `crest_clearance` gives for arrays."""
 
     @property
-    def taken_in(self) -> npt.NDArray[np.float64]:
+    def lost_in(self) -> npt.NDArray[np.float64]:
         r"""room taken, slopes for angles [in]."""
 
     @property
-    def taken_mm(self) -> npt.NDArray[np.float64]:
+    def lost_mm(self) -> npt.NDArray[np.float64]:
         r"""room taken, slopes for angles [mm]."""
 
     @property

@@ -8789,10 +8789,10 @@
 #define OVS_APPROACH_BREAKS_SPACING 3
 
 /**
- * The column `taken` of `breaks` (in or mm): what a crest takes of the room under the vehicle; none without a
+ * The column `lost` of `breaks` (in or mm): what a crest takes of the room under the vehicle; none without a
  * wheelbase.
  */
-#define OVS_APPROACH_BREAKS_TAKEN 4
+#define OVS_APPROACH_BREAKS_LOST 4
 
 /**
  * The result `rules`: every rule at every place.
@@ -26111,18 +26111,18 @@ int ovs_approach_si_why(const double *profile_distance_m,
  *
  * - `wheelbase_in` (in): from axle to axle; more than 0 in, at most 590.551181102 in.
  * - `change_percent` (%): change of grade; at least 0 %, at most 100 %.
- * - `taken_in` (in), out: room taken, slopes for angles.
+ * - `lost_in` (in), out: room taken, slopes for angles.
  * - `exact_in` (in), out: room taken, exactly.
  * - `notes`, out: the number of the result's note, or 0; may be null.
  *
  * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
  * Basis: plane and solid geometry: derived.
  * Since 0.1.0.
- * Example: ovs_crest_clearance_us(110, 10, ...) gives taken_in = 2.75, exact_in = 2.74316.
+ * Example: ovs_crest_clearance_us(110, 10, ...) gives lost_in = 2.75, exact_in = 2.74316.
  */
 int ovs_crest_clearance_us(double wheelbase_in,
                            double change_percent,
-                           double *taken_in,
+                           double *lost_in,
                            double *exact_in,
                            int *notes,
                            char *msg,
@@ -26137,18 +26137,18 @@ int ovs_crest_clearance_us(double wheelbase_in,
  *
  * - `wheelbase_mm` (mm): from axle to axle; more than 0 mm, at most 15000 mm.
  * - `change_percent` (%): change of grade; at least 0 %, at most 100 %.
- * - `taken_mm` (mm), out: room taken, slopes for angles.
+ * - `lost_mm` (mm), out: room taken, slopes for angles.
  * - `exact_mm` (mm), out: room taken, exactly.
  * - `notes`, out: the number of the result's note, or 0; may be null.
  *
  * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
  * Basis: plane and solid geometry: derived.
  * Since 0.1.0.
- * Example: ovs_crest_clearance_si(2794, 10, ...) gives taken_mm = 69.85, exact_mm = 69.6762.
+ * Example: ovs_crest_clearance_si(2794, 10, ...) gives lost_mm = 69.85, exact_mm = 69.6762.
  */
 int ovs_crest_clearance_si(double wheelbase_mm,
                            double change_percent,
-                           double *taken_mm,
+                           double *lost_mm,
                            double *exact_mm,
                            int *notes,
                            char *msg,
@@ -26163,7 +26163,7 @@ int ovs_crest_clearance_si(double wheelbase_mm,
  */
 int ovs_crest_clearance_us_array(const double *wheelbase_in,
                                  const double *change_percent,
-                                 double *taken_in,
+                                 double *lost_in,
                                  double *exact_in,
                                  int *notes,
                                  int n,
@@ -26180,7 +26180,7 @@ int ovs_crest_clearance_us_array(const double *wheelbase_in,
  */
 int ovs_crest_clearance_si_array(const double *wheelbase_mm,
                                  const double *change_percent,
-                                 double *taken_mm,
+                                 double *lost_mm,
                                  double *exact_mm,
                                  int *notes,
                                  int n,

@@ -84,9 +84,9 @@ pub const OVS_APPROACH_BREAKS_CHANGE: c_int = 2;
 /// The column `spacing` of `breaks` (ft or m): to the nearest other break, or the end of the profile.
 pub const OVS_APPROACH_BREAKS_SPACING: c_int = 3;
 
-/// The column `taken` of `breaks` (in or mm): what a crest takes of the room under the vehicle; none without a
+/// The column `lost` of `breaks` (in or mm): what a crest takes of the room under the vehicle; none without a
 /// wheelbase.
-pub const OVS_APPROACH_BREAKS_TAKEN: c_int = 4;
+pub const OVS_APPROACH_BREAKS_LOST: c_int = 4;
 
 /// The result `rules`: every rule at every place.
 pub const OVS_APPROACH_RULES: c_int = 15;
@@ -1117,25 +1117,25 @@ static CREST_CLEARANCE: &Operation = row(OPERATIONS, "crest_clearance");
 ///
 /// - `wheelbase_in` (in): from axle to axle; more than 0 in, at most 590.551181102 in.
 /// - `change_percent` (%): change of grade; at least 0 %, at most 100 %.
-/// - `taken_in` (in), out: room taken, slopes for angles.
+/// - `lost_in` (in), out: room taken, slopes for angles.
 /// - `exact_in` (in), out: room taken, exactly.
 /// - `notes`, out: the number of the result's note, or 0; may be null.
 ///
 /// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
 /// Basis: plane and solid geometry: derived.
 /// Since 0.1.0.
-/// Example: ovs_crest_clearance_us(110, 10, ...) gives taken_in = 2.75, exact_in = 2.74316.
+/// Example: ovs_crest_clearance_us(110, 10, ...) gives lost_in = 2.75, exact_in = 2.74316.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_crest_clearance_us(
     wheelbase_in: f64,
     change_percent: f64,
-    taken_in: *mut f64,
+    lost_in: *mut f64,
     exact_in: *mut f64,
     notes: *mut c_int,
     msg: *mut c_char,
     msg_len: c_int,
 ) -> c_int {
-    let results = [Output::Numbers(taken_in), Output::Numbers(exact_in)];
+    let results = [Output::Numbers(lost_in), Output::Numbers(exact_in)];
     unsafe { scalar::one(CREST_CLEARANCE, System::Us, [wheelbase_in, change_percent], results, notes, Message::new(msg, msg_len)) }
 }
 
@@ -1147,25 +1147,25 @@ pub unsafe extern "C" fn ovs_crest_clearance_us(
 ///
 /// - `wheelbase_mm` (mm): from axle to axle; more than 0 mm, at most 15000 mm.
 /// - `change_percent` (%): change of grade; at least 0 %, at most 100 %.
-/// - `taken_mm` (mm), out: room taken, slopes for angles.
+/// - `lost_mm` (mm), out: room taken, slopes for angles.
 /// - `exact_mm` (mm), out: room taken, exactly.
 /// - `notes`, out: the number of the result's note, or 0; may be null.
 ///
 /// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
 /// Basis: plane and solid geometry: derived.
 /// Since 0.1.0.
-/// Example: ovs_crest_clearance_si(2794, 10, ...) gives taken_mm = 69.85, exact_mm = 69.6762.
+/// Example: ovs_crest_clearance_si(2794, 10, ...) gives lost_mm = 69.85, exact_mm = 69.6762.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_crest_clearance_si(
     wheelbase_mm: f64,
     change_percent: f64,
-    taken_mm: *mut f64,
+    lost_mm: *mut f64,
     exact_mm: *mut f64,
     notes: *mut c_int,
     msg: *mut c_char,
     msg_len: c_int,
 ) -> c_int {
-    let results = [Output::Numbers(taken_mm), Output::Numbers(exact_mm)];
+    let results = [Output::Numbers(lost_mm), Output::Numbers(exact_mm)];
     unsafe { scalar::one(CREST_CLEARANCE, System::Si, [wheelbase_mm, change_percent], results, notes, Message::new(msg, msg_len)) }
 }
 
@@ -1178,7 +1178,7 @@ pub unsafe extern "C" fn ovs_crest_clearance_si(
 pub unsafe extern "C" fn ovs_crest_clearance_us_array(
     wheelbase_in: *const f64,
     change_percent: *const f64,
-    taken_in: *mut f64,
+    lost_in: *mut f64,
     exact_in: *mut f64,
     notes: *mut c_int,
     n: c_int,
@@ -1186,7 +1186,7 @@ pub unsafe extern "C" fn ovs_crest_clearance_us_array(
     msg: *mut c_char,
     msg_len: c_int,
 ) -> c_int {
-    let arrays = Arrays { inputs: [Input::Numbers(wheelbase_in), Input::Numbers(change_percent)], results: [Output::Numbers(taken_in), Output::Numbers(exact_in)], notes, n, bad_index };
+    let arrays = Arrays { inputs: [Input::Numbers(wheelbase_in), Input::Numbers(change_percent)], results: [Output::Numbers(lost_in), Output::Numbers(exact_in)], notes, n, bad_index };
     unsafe { scalar::array(CREST_CLEARANCE, System::Us, arrays, Message::new(msg, msg_len)) }
 }
 
@@ -1199,7 +1199,7 @@ pub unsafe extern "C" fn ovs_crest_clearance_us_array(
 pub unsafe extern "C" fn ovs_crest_clearance_si_array(
     wheelbase_mm: *const f64,
     change_percent: *const f64,
-    taken_mm: *mut f64,
+    lost_mm: *mut f64,
     exact_mm: *mut f64,
     notes: *mut c_int,
     n: c_int,
@@ -1207,7 +1207,7 @@ pub unsafe extern "C" fn ovs_crest_clearance_si_array(
     msg: *mut c_char,
     msg_len: c_int,
 ) -> c_int {
-    let arrays = Arrays { inputs: [Input::Numbers(wheelbase_mm), Input::Numbers(change_percent)], results: [Output::Numbers(taken_mm), Output::Numbers(exact_mm)], notes, n, bad_index };
+    let arrays = Arrays { inputs: [Input::Numbers(wheelbase_mm), Input::Numbers(change_percent)], results: [Output::Numbers(lost_mm), Output::Numbers(exact_mm)], notes, n, bad_index };
     unsafe { scalar::array(CREST_CLEARANCE, System::Si, arrays, Message::new(msg, msg_len)) }
 }
 

@@ -322,7 +322,7 @@ static CREST_CLEARANCE: crate::scalars::ScalarRow = crate::scalars::ScalarRow {
 ///
 /// Returns:
 ///     CrestClearance, with the attributes
-///         taken_in, taken_mm: room taken, slopes for angles [in | mm]
+///         lost_in, lost_mm: room taken, slopes for angles [in | mm]
 ///         exact_in, exact_mm: room taken, exactly [in | mm]
 ///     and notes; for arrays CrestClearanceArray, with arrays of that shape, and note_codes, bad, reasons.
 ///
@@ -336,7 +336,7 @@ static CREST_CLEARANCE: crate::scalars::ScalarRow = crate::scalars::ScalarRow {
 /// Example:
 ///     >>> from overslab.clearance import crest_clearance
 ///     >>> answer = crest_clearance(wheelbase="110 in", change="10 %")
-///     >>> round(answer.taken_in, 4)
+///     >>> round(answer.lost_in, 4)
 ///     2.75
 ///
 /// Since 0.1.0.
@@ -360,12 +360,12 @@ pub(crate) struct CrestClearance;
 impl CrestClearance {
     /// Room taken, slopes for angles [in].
     #[getter]
-    fn get_taken_in(slf: &Bound<'_, Self>) -> f64 {
+    fn get_lost_in(slf: &Bound<'_, Self>) -> f64 {
         slf.as_super().get().number(0, overslab::quantity::System::Us)
     }
     /// Room taken, slopes for angles [mm].
     #[getter]
-    fn get_taken_mm(slf: &Bound<'_, Self>) -> f64 {
+    fn get_lost_mm(slf: &Bound<'_, Self>) -> f64 {
         slf.as_super().get().number(0, overslab::quantity::System::Si)
     }
     /// Room taken, exactly [in].
@@ -388,12 +388,12 @@ pub(crate) struct CrestClearanceArray;
 impl CrestClearanceArray {
     /// Room taken, slopes for angles [in].
     #[getter]
-    fn get_taken_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+    fn get_lost_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
         slf.as_super().get().numbers(slf.py(), 0, overslab::quantity::System::Us)
     }
     /// Room taken, slopes for angles [mm].
     #[getter]
-    fn get_taken_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+    fn get_lost_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
         slf.as_super().get().numbers(slf.py(), 0, overslab::quantity::System::Si)
     }
     /// Room taken, exactly [in].

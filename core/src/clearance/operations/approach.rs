@@ -59,7 +59,7 @@ static BREAKS: TableType = TableType {
         port!(kind: Kind::Choice(BreakKind::WORDS), "over a hump or through a dip"),
         number!(change: slope in percent | percent, Range::NOT_NEGATIVE, "the change of grade"),
         number!(spacing: length in foot | meter, Range::NOT_NEGATIVE, "to the nearest other break, or the end of the profile"),
-        number!(taken: length in inch | millimeter, Range::NOT_NEGATIVE, "what a crest takes of the room under the vehicle; none without a wheelbase"; optional),
+        number!(lost: length in inch | millimeter, Range::NOT_NEGATIVE, "what a crest takes of the room under the vehicle; none without a wheelbase"; optional),
     ],
     least_rows: 0,
 };

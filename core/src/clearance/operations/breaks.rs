@@ -20,7 +20,7 @@ pub static CREST_CLEARANCE: Operation = Operation {
         number!(change: slope in percent | percent, CHANGE, "change of grade"),
     ],
     results: &[
-        number!(taken: length in inch | millimeter, Range::NOT_NEGATIVE, "room taken, slopes for angles"),
+        number!(lost: length in inch | millimeter, Range::NOT_NEGATIVE, "room taken, slopes for angles"),
         number!(exact: length in inch | millimeter, Range::NOT_NEGATIVE, "room taken, exactly"),
     ],
     basis: &[BasisId::Geometry],
