@@ -5,9 +5,10 @@
 mod floor;
 mod scalar;
 mod scan;
+mod site;
 mod solve;
 
 use criterion::{criterion_group, criterion_main};
 
-criterion_group!(benches, scalar::benches, floor::benches, scan::benches, solve::benches);
+criterion_group!(benches, scalar::benches, floor::benches, scan::benches, solve::benches, site::benches);
 criterion_main!(benches);

@@ -13,7 +13,7 @@ use std::hint::black_box;
 const FOOT: f64 = 0.3048;
 
 /// Shots scattered over a rectangle, with heights that no plane follows.
-fn survey(count: usize) -> Survey {
+pub(super) fn survey(count: usize) -> Survey {
     let size = (count as f64 / 40.0).sqrt();
     let (wide, long) = (20.0 * FOOT * size, 32.0 * FOOT * size);
     let corner = |x: f64, y: f64| Corner::new(Length::from_base(x), Length::from_base(y));

@@ -1,5 +1,6 @@
 """The same floor of 40 shots through the Python package and in SciPy and NumPy, in one run; what one call costs; and the finish of
-least concrete beside a bare call of HiGHS, its arrays ready before the clock starts.
+least concrete beside a bare call of HiGHS, its arrays ready before the clock starts; slab stresses over a million rows and the
+flatness of ten thousand readings beside the same expressions in NumPy, one thread each.
 
     benches/run
 
@@ -10,7 +11,7 @@ the released wheel in an environment of its own and calls this.
 import timeit
 
 import numpy as np
-from overslab import Outline, grade, survey
+from overslab import Outline, asbuilt, grade, overlay, survey
 from scipy.optimize import linprog
 from scipy.spatial import Delaunay
 
@@ -86,6 +87,63 @@ def solved(outline, points, heights):
         report(name, mine, other, other / mine)
 
 
+def interior(load, radius, thickness, modulus, poisson, subgrade):
+    """Westergaard's interior stress and deflection of 1926 in NumPy: psi, in."""
+    stiffness = (modulus * thickness**3 / (12.0 * (1.0 - poisson**2) * subgrade)) ** 0.25
+    small = np.sqrt(1.6 * radius**2 + thickness**2) - 0.675 * thickness
+    b = np.where(radius < 1.724 * thickness, small, radius)
+    stress = 3.0 * (1.0 + poisson) * load / (2.0 * np.pi * thickness**2) * (np.log(stiffness / b) + 0.6159)
+    share = (radius / stiffness) ** 2
+    deflection = load / (8.0 * subgrade * stiffness**2) * (1.0 + (np.log(radius / (2.0 * stiffness)) - 0.673) * share / (2.0 * np.pi))
+    return stress, deflection
+
+
+def edge(load, radius, thickness, modulus, poisson, subgrade):
+    """Westergaard's edge stress and deflection of 1948 under a circle in NumPy: psi, in."""
+    stiff = modulus * thickness**3
+    wide = radius / (stiff / (12.0 * (1.0 - poisson**2) * subgrade)) ** 0.25
+    inner = np.log(stiff / (100.0 * subgrade * radius**4)) + 1.84 - 4.0 * poisson / 3.0 + (1.0 - poisson) / 2.0
+    stress = 3.0 * (1.0 + poisson) * load / (np.pi * (3.0 + poisson) * thickness**2) * (inner + 1.18 * (1.0 + 2.0 * poisson) * wide)
+    deflection = np.sqrt(2.0 + 1.2 * poisson) * load / np.sqrt(stiff * subgrade) * (1.0 - (0.76 + 0.4 * poisson) * wide)
+    return stress, deflection
+
+
+def stresses(count=1_000_000):
+    """Stress functions over many rows."""
+    random = np.random.default_rng(3)
+    spans = {"load": (500, 9000), "radius": (2, 6), "thickness": (4, 12), "modulus": (3e6, 5e6), "poisson": (0.1, 0.2), "subgrade": (50, 400)}
+    rows = {name: random.uniform(*span, count) for name, span in spans.items()}
+    forms = {"footprint": "circle"}
+    for name, ours, theirs in [
+        ("interior stress, a million rows", lambda: overlay.interior_load(**rows, units="us"), lambda: interior(**rows)),
+        ("edge stress, a million rows", lambda: overlay.edge_load(**rows, **forms, units="us"), lambda: edge(**rows)),
+    ]:
+        mine, other = ours(), theirs()
+        assert np.allclose(mine.stress_psi, other[0], rtol=2e-4) and np.allclose(mine.deflection_in, other[1], rtol=2e-3)
+        mine, other = (min(times) for times in zip(*((best(ours, 1), best(theirs, 1)) for _ in range(9))))
+        report(name, mine, other, other / mine)
+
+
+def f_numbers(heights):
+    """FF and FL in NumPy, inches."""
+    q, z = np.diff(heights, 2), heights[10:] - heights[:-10]
+    number = lambda factor, values: factor / (3.0 * values.std(ddof=1) + abs(values.mean()))
+    return number(4.57, q), number(12.5, z)
+
+
+def flatness():
+    """Flatness of ten thousand readings."""
+    heights = 1200.0 + np.random.default_rng(5).normal(0.0, 0.08, 10_000)
+
+    def ours():
+        return asbuilt.flatness_line(readings={"elevation": heights}, units="us")
+
+    found, wanted = ours(), f_numbers(heights)
+    assert np.isclose(found.ff_ratio, wanted[0], rtol=1e-9) and np.isclose(found.fl_ratio, wanted[1], rtol=1e-9)
+    mine, other = (min(times) for times in zip(*((best(ours, 20), best(lambda: f_numbers(heights), 20)) for _ in range(15))))
+    report("FF and FL of 10,000 readings", mine, other, other / mine)
+
+
 def best(function, number=2000):
     return min(timeit.repeat(function, number=number, repeat=1)) / number
 
@@ -128,6 +186,8 @@ def main():
     report("40 shots, scattered", *in_turn(by_shots, lambda: twin(loose, heights, 99.4)))
 
     solved(named_outline(), loose, heights)
+    stresses()
+    flatness()
 
     nothing = best(lambda: None, 200_000)
     numbers = best(lambda: grade.fall(2.0, 20.0, units="us"), 200_000) - nothing

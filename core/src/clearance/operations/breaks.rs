@@ -13,7 +13,7 @@ pub static CREST_CLEARANCE: Operation = Operation {
     module: "clearance",
     since: "0.1.0",
     meaning: "What a crest takes of the room under a vehicle, midway between its axles.",
-    equation: "taken = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2)",
+    equation: "lost = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2)",
     assumes: "wheels as points, a wheelbase apart, the crest midway; one side of it level for the exact form",
     ports: &[
         number!(wheelbase: length in inch | millimeter, VEHICLE, "from axle to axle"; zero rare),

@@ -229,8 +229,11 @@ impl StandsInput {
         floor: &Floor,
         least: Length,
     ) -> Result<CarriedReport> {
-        let forms =
-            Forms { edge: EdgeForm::Circle, corner: CornerForm::Westergaard, transfer: Share::from_base(0.0) };
+        let forms = Forms {
+            edge: EdgeForm::Circle,
+            corner: CornerForm::Westergaard,
+            transfer: Share::from_base(0.0),
+        };
         let loads = row.loads(position);
         let needed = floor.needs(&loads, &forms)?;
         let there = if least.base() > 0.0 { floor.carries(least, &loads, &forms).ok() } else { None };
