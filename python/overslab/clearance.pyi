@@ -291,7 +291,7 @@ def crest_clearance(  # type: ignore[overload-overlap]
 ) -> CrestClearance:
     r"""What a crest takes of the room under a vehicle, midway between its axles.
 
-    Rule: taken = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2).
+    Rule: lost = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2).
     Takes for granted: wheels as points, a wheelbase apart, the crest midway; one side of it level for
         the exact form.
 

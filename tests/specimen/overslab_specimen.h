@@ -26105,7 +26105,7 @@ int ovs_approach_si_why(const double *profile_distance_m,
 /**
  * What a crest takes of the room under a vehicle, midway between its axles.
  *
- * Equation: taken = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2).
+ * Equation: lost = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2).
  * Taken for granted: wheels as points, a wheelbase apart, the crest midway; one side of it level for the exact
  * form.
  *
@@ -26131,7 +26131,7 @@ int ovs_crest_clearance_us(double wheelbase_in,
 /**
  * What a crest takes of the room under a vehicle, midway between its axles.
  *
- * Equation: taken = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2).
+ * Equation: lost = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2).
  * Taken for granted: wheels as points, a wheelbase apart, the crest midway; one side of it level for the exact
  * form.
  *

@@ -1111,7 +1111,7 @@ static CREST_CLEARANCE: &Operation = row(OPERATIONS, "crest_clearance");
 
 /// What a crest takes of the room under a vehicle, midway between its axles.
 ///
-/// Equation: taken = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2).
+/// Equation: lost = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2).
 /// Taken for granted: wheels as points, a wheelbase apart, the crest midway; one side of it level for the exact
 /// form.
 ///
@@ -1141,7 +1141,7 @@ pub unsafe extern "C" fn ovs_crest_clearance_us(
 
 /// What a crest takes of the room under a vehicle, midway between its axles.
 ///
-/// Equation: taken = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2).
+/// Equation: lost = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2).
 /// Taken for granted: wheels as points, a wheelbase apart, the crest midway; one side of it level for the exact
 /// form.
 ///

@@ -309,7 +309,7 @@ static CREST_CLEARANCE: crate::scalars::ScalarRow = crate::scalars::ScalarRow {
 
 /// What a crest takes of the room under a vehicle, midway between its axles.
 ///
-/// Rule: taken = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2).
+/// Rule: lost = wheelbase change / 4; exact = (wheelbase / 2) tan(atan(change) / 2).
 /// Takes for granted: wheels as points, a wheelbase apart, the crest midway; one side of it level for
 ///     the exact form.
 ///
