@@ -43,7 +43,7 @@ fn things() -> Vec<Clearance> {
 }
 
 /// Benches of what goes to the site and of what came back from it.
-pub fn benches(criterion: &mut Criterion) {
+pub(crate) fn benches(criterion: &mut Criterion) {
     let floor = survey(60);
     let fall = Slope::from_base(0.125 / 12.0);
     let finish = Finish::to_edge(floor.outline(), "front", Elevation::from_base(30.15), fall).unwrap();

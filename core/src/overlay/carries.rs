@@ -7,7 +7,7 @@
 use super::Bond;
 use super::strength::Slab;
 use super::strength::concrete::{self, RuptureFormula};
-use super::strength::several::{Forms, Load, several};
+use super::strength::several::{Felt, Forms, Load, several};
 use super::strength::two_layers::two_layers;
 use crate::failure::{Code, Failure, Result};
 use crate::operation::scalar::Word;
@@ -137,7 +137,7 @@ impl Floor {
     ) -> Result<(usize, Pressure)> {
         let slab = Slab::new(thickness, modulus, Ratio::from_base(POISSON), self.subgrade)?;
         let felt = several(&slab, loads, forms)?;
-        let stresses = felt.iter().map(|felt| felt.governing()).enumerate();
+        let stresses = felt.iter().map(Felt::governing).enumerate();
         let none = (0, Pressure::from_base(0.0));
         Ok(stresses.fold(none, |worst, one| if one.1.base() > worst.1.base() { one } else { worst }))
     }
