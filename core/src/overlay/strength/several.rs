@@ -1,7 +1,7 @@
 //! Several loads on one slab, each with what the others add.
 //!
 //! Each load's own stress and deflection are Westergaard's for the place where it stands. What another load adds is what it would do there itself,
-//! times its influence at the distance over its influence at none ([`disc`], with its equivalent radius): two loads at one place give twice, and far
+//! times its influence at the distance over its influence at none (a load on a circle, with its equivalent radius): two loads at one place give twice, and far
 //! apart each is alone. In the middle of a slab the moments are added with their directions. At edges and corners no influence is published that
 //! the references hold; there the larger of the two moments of the middle is taken, in whatever direction. Ours, no source: near an edge load its own
 //! stress rises faster than in the middle, so that the share at a distance is smaller than the one taken.
