@@ -529,7 +529,7 @@ def clearances(
 
     Returns:
         Clearances, with the attributes
-            pass_: things that still work
+            passed: things that still work
             confirm_locally: things that break a limit which is to be confirmed locally
             ask: things of which a measure that decides is missing
             fail: things that do not work as they stand
@@ -631,7 +631,7 @@ def clearances(
         ...         },
         ...     ],
         ... )
-        >>> answer.pass_
+        >>> answer.passed
         0
 
     Since 0.1.0.
@@ -642,7 +642,7 @@ class Clearances(AnswerResult):
     r"""What `clearances` gives."""
 
     @property
-    def pass_(self) -> int:
+    def passed(self) -> int:
         r"""things that still work."""
 
     @property

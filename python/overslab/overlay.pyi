@@ -474,10 +474,10 @@ def overlay_required(  # type: ignore[overload-overlap]
         ...     required_new="9 in",
         ...     required_old="9 in",
         ...     old_slab="6 in",
-        ...     condition="0.75 ratio",
+        ...     condition="1 ratio",
         ... )
         >>> round(answer.overlay_in, 4)
-        7.3485
+        6.7082
 
     Since 0.1.0.
     """
@@ -566,10 +566,10 @@ def slab_equivalent(  # type: ignore[overload-overlap]
         ...     bond="partly bonded",
         ...     overlay="6 in",
         ...     old_slab="6 in",
-        ...     condition="0.75 ratio",
+        ...     condition="1 ratio",
         ... )
         >>> round(answer.equivalent_in, 4)
-        8.9485
+        9.844
 
     Since 0.1.0.
     """

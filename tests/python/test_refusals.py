@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import pickle
+from decimal import Decimal
 from typing import Any
 
 import pytest
@@ -92,7 +93,7 @@ def outside(port: Any, system: str) -> list[float]:
 
 def format_number(number: float) -> str:
     """The shortest digits, without an exponent and without a needless point."""
-    text = format(number, "f") if "e" in repr(number) else repr(number)
+    text = format(Decimal(repr(number)), "f")
     return text.removesuffix(".0")
 
 

@@ -8955,9 +8955,9 @@
 #define OVS_APPROACH_RULES_JUDGED_CONFIRM_LOCALLY 2
 
 /**
- * The result `pass`: things that still work.
+ * The result `passed`: things that still work.
  */
-#define OVS_CLEARANCES_PASS 0
+#define OVS_CLEARANCES_PASSED 0
 
 /**
  * The result `confirm_locally`: things that break a limit which is to be confirmed locally.
@@ -21482,7 +21482,7 @@ int ovs_pull_off_si_why(double load_kn,
  * Basis: C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked: UFC 3-260-02 and 3-260-03 (2001),
  * examples: 0.75 and 0.35 read, classes recalled, from memory: confirm.
  * Since 0.1.0.
- * Example: ovs_overlay_required_us(2, 9, 9, 6, 0.75, ...) gives overlay_in = 7.34847.
+ * Example: ovs_overlay_required_us(2, 9, 9, 6, 1, ...) gives overlay_in = 6.7082.
  */
 int ovs_overlay_required_us(int bond,
                             double required_new_in,
@@ -21519,7 +21519,7 @@ int ovs_overlay_required_us(int bond,
  * Basis: C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked: UFC 3-260-02 and 3-260-03 (2001),
  * examples: 0.75 and 0.35 read, classes recalled, from memory: confirm.
  * Since 0.1.0.
- * Example: ovs_overlay_required_si(2, 228.6, 228.6, 152.4, 0.75, ...) gives overlay_mm = 186.651.
+ * Example: ovs_overlay_required_si(2, 228.6, 228.6, 152.4, 1, ...) gives overlay_mm = 170.388.
  */
 int ovs_overlay_required_si(int bond,
                             double required_new_mm,
@@ -21621,7 +21621,7 @@ int ovs_overlay_required_si_why(int bond,
  * Basis: C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked: UFC 3-260-02 and 3-260-03 (2001),
  * examples: 0.75 and 0.35 read, classes recalled, from memory: confirm.
  * Since 0.1.0.
- * Example: ovs_slab_equivalent_us(1, 6, 6, 0.75, ...) gives equivalent_in = 8.94849.
+ * Example: ovs_slab_equivalent_us(1, 6, 6, 1, ...) gives equivalent_in = 9.84402.
  */
 int ovs_slab_equivalent_us(int bond,
                            double overlay_in,
@@ -21652,7 +21652,7 @@ int ovs_slab_equivalent_us(int bond,
  * Basis: C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked: UFC 3-260-02 and 3-260-03 (2001),
  * examples: 0.75 and 0.35 read, classes recalled, from memory: confirm.
  * Since 0.1.0.
- * Example: ovs_slab_equivalent_si(1, 152.4, 152.4, 0.75, ...) gives equivalent_mm = 227.292.
+ * Example: ovs_slab_equivalent_si(1, 152.4, 152.4, 1, ...) gives equivalent_mm = 250.038.
  */
 int ovs_slab_equivalent_si(int bond,
                            double overlay_mm,
@@ -26385,7 +26385,7 @@ int ovs_sag_break_si_why(double overhang_mm, double bumper_mm, char *text, int t
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
  * Returns an answer, or null; its results by their constants:
- *   - OVS_CLEARANCES_PASS: things that still work.
+ *   - OVS_CLEARANCES_PASSED: things that still work.
  *   - OVS_CLEARANCES_CONFIRM_LOCALLY: things that break a limit which is to be confirmed locally.
  *   - OVS_CLEARANCES_ASK: things of which a measure that decides is missing.
  *   - OVS_CLEARANCES_FAIL: things that do not work as they stand.
@@ -26526,7 +26526,7 @@ ovs_answer *ovs_clearances_us(const ovs_survey *survey,
  * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
  *
  * Returns an answer, or null; its results by their constants:
- *   - OVS_CLEARANCES_PASS: things that still work.
+ *   - OVS_CLEARANCES_PASSED: things that still work.
  *   - OVS_CLEARANCES_CONFIRM_LOCALLY: things that break a limit which is to be confirmed locally.
  *   - OVS_CLEARANCES_ASK: things of which a measure that decides is missing.
  *   - OVS_CLEARANCES_FAIL: things that do not work as they stand.

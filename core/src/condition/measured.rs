@@ -96,7 +96,11 @@ fn one<Q: Typed>(
     word: impl Fn(f64) -> usize,
 ) -> Result<Option<Measured>> {
     let Some(given) = given else { return Ok(None) };
-    let base = check(key, given.value, range)?.base();
+    let checked = check(key, given.value, range).map_err(|mut failure| {
+        failure.written.clone_from(&given.written);
+        failure
+    })?;
+    let base = checked.base();
     Ok(Some(Measured { key, finding, word: word(base), written: given.written.clone() }))
 }
 

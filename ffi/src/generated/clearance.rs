@@ -184,8 +184,8 @@ pub const OVS_APPROACH_RULES_JUDGED_FAIL: c_int = 1;
 /// The word `confirm locally`.
 pub const OVS_APPROACH_RULES_JUDGED_CONFIRM_LOCALLY: c_int = 2;
 
-/// The result `pass`: things that still work.
-pub const OVS_CLEARANCES_PASS: c_int = 0;
+/// The result `passed`: things that still work.
+pub const OVS_CLEARANCES_PASSED: c_int = 0;
 
 /// The result `confirm_locally`: things that break a limit which is to be confirmed locally.
 pub const OVS_CLEARANCES_CONFIRM_LOCALLY: c_int = 1;
@@ -1451,7 +1451,7 @@ static CLEARANCES: &Operation = row(OPERATIONS, "clearances");
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
 /// Returns an answer, or null; its results by their constants:
-///   - OVS_CLEARANCES_PASS: things that still work.
+///   - OVS_CLEARANCES_PASSED: things that still work.
 ///   - OVS_CLEARANCES_CONFIRM_LOCALLY: things that break a limit which is to be confirmed locally.
 ///   - OVS_CLEARANCES_ASK: things of which a measure that decides is missing.
 ///   - OVS_CLEARANCES_FAIL: things that do not work as they stand.
@@ -1601,7 +1601,7 @@ pub unsafe extern "C" fn ovs_clearances_us(
 /// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
 ///
 /// Returns an answer, or null; its results by their constants:
-///   - OVS_CLEARANCES_PASS: things that still work.
+///   - OVS_CLEARANCES_PASSED: things that still work.
 ///   - OVS_CLEARANCES_CONFIRM_LOCALLY: things that break a limit which is to be confirmed locally.
 ///   - OVS_CLEARANCES_ASK: things of which a measure that decides is missing.
 ///   - OVS_CLEARANCES_FAIL: things that do not work as they stand.

@@ -1089,7 +1089,7 @@ static OVERLAY_REQUIRED: &Operation = row(OPERATIONS, "overlay_required");
 /// Basis: C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked: UFC 3-260-02 and 3-260-03 (2001),
 /// examples: 0.75 and 0.35 read, classes recalled, from memory: confirm.
 /// Since 0.1.0.
-/// Example: ovs_overlay_required_us(2, 9, 9, 6, 0.75, ...) gives overlay_in = 7.34847.
+/// Example: ovs_overlay_required_us(2, 9, 9, 6, 1, ...) gives overlay_in = 6.7082.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_overlay_required_us(
     bond: c_int,
@@ -1130,7 +1130,7 @@ pub unsafe extern "C" fn ovs_overlay_required_us(
 /// Basis: C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked: UFC 3-260-02 and 3-260-03 (2001),
 /// examples: 0.75 and 0.35 read, classes recalled, from memory: confirm.
 /// Since 0.1.0.
-/// Example: ovs_overlay_required_si(2, 228.6, 228.6, 152.4, 0.75, ...) gives overlay_mm = 186.651.
+/// Example: ovs_overlay_required_si(2, 228.6, 228.6, 152.4, 1, ...) gives overlay_mm = 170.388.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_overlay_required_si(
     bond: c_int,
@@ -1254,7 +1254,7 @@ static SLAB_EQUIVALENT: &Operation = row(OPERATIONS, "slab_equivalent");
 /// Basis: C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked: UFC 3-260-02 and 3-260-03 (2001),
 /// examples: 0.75 and 0.35 read, classes recalled, from memory: confirm.
 /// Since 0.1.0.
-/// Example: ovs_slab_equivalent_us(1, 6, 6, 0.75, ...) gives equivalent_in = 8.94849.
+/// Example: ovs_slab_equivalent_us(1, 6, 6, 1, ...) gives equivalent_in = 9.84402.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_slab_equivalent_us(
     bond: c_int,
@@ -1289,7 +1289,7 @@ pub unsafe extern "C" fn ovs_slab_equivalent_us(
 /// Basis: C = 1.00 sound, 0.75 a few cracks that do not grow, 0.35 badly cracked: UFC 3-260-02 and 3-260-03 (2001),
 /// examples: 0.75 and 0.35 read, classes recalled, from memory: confirm.
 /// Since 0.1.0.
-/// Example: ovs_slab_equivalent_si(1, 152.4, 152.4, 0.75, ...) gives equivalent_mm = 227.292.
+/// Example: ovs_slab_equivalent_si(1, 152.4, 152.4, 1, ...) gives equivalent_mm = 250.038.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn ovs_slab_equivalent_si(
     bond: c_int,

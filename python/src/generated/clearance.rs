@@ -573,7 +573,7 @@ static CLEARANCES: crate::answers::RecordRow = crate::answers::RecordRow {
 ///
 /// Returns:
 ///     Clearances, with the attributes
-///         pass_: things that still work
+///         passed: things that still work
 ///         confirm_locally: things that break a limit which is to be confirmed locally
 ///         ask: things of which a measure that decides is missing
 ///         fail: things that do not work as they stand
@@ -675,7 +675,7 @@ static CLEARANCES: crate::answers::RecordRow = crate::answers::RecordRow {
 ///     ...         },
 ///     ...     ],
 ///     ... )
-///     >>> answer.pass_
+///     >>> answer.passed
 ///     0
 ///
 /// Since 0.1.0.
@@ -699,7 +699,7 @@ pub(crate) struct Clearances;
 impl Clearances {
     /// Things that still work.
     #[getter]
-    fn get_pass_<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+    fn get_passed<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
         slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
     }
     /// Things that break a limit which is to be confirmed locally.

@@ -422,10 +422,10 @@ static OVERLAY_REQUIRED: crate::scalars::ScalarRow = crate::scalars::ScalarRow {
 ///     ...     required_new="9 in",
 ///     ...     required_old="9 in",
 ///     ...     old_slab="6 in",
-///     ...     condition="0.75 ratio",
+///     ...     condition="1 ratio",
 ///     ... )
 ///     >>> round(answer.overlay_in, 4)
-///     7.3485
+///     6.7082
 ///
 /// Since 0.1.0.
 #[pyfunction]
@@ -524,10 +524,10 @@ static SLAB_EQUIVALENT: crate::scalars::ScalarRow = crate::scalars::ScalarRow {
 ///     ...     bond="partly bonded",
 ///     ...     overlay="6 in",
 ///     ...     old_slab="6 in",
-///     ...     condition="0.75 ratio",
+///     ...     condition="1 ratio",
 ///     ... )
 ///     >>> round(answer.equivalent_in, 4)
-///     8.9485
+///     9.844
 ///
 /// Since 0.1.0.
 #[pyfunction]

@@ -27,7 +27,7 @@ pub static CLEARANCES: Operation = Operation {
         port!(things: Kind::Table(&THINGS), "the things that it meets"),
     ],
     results: &[
-        port!(pass: COUNT, "things that still work"),
+        port!(passed: COUNT, "things that still work"),
         port!(confirm_locally: COUNT, "things that break a limit which is to be confirmed locally"),
         port!(ask: COUNT, "things of which a measure that decides is missing"),
         port!(fail: COUNT, "things that do not work as they stand"),
@@ -89,7 +89,7 @@ pub static CLEARANCES: Operation = Operation {
             Code::Contradiction,
         ),
         (
-            r#"{"things": [{"name": "wide door", "kind": "garage", "x": "4 ft", "y": "1 in"}]}"#,
+            r#"{"things": [{"name": "wide door", "kind": "window", "x": "4 ft", "y": "1 in"}]}"#,
             Code::WordUnknown,
         ),
     ],

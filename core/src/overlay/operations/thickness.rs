@@ -47,9 +47,9 @@ pub static OVERLAY_REQUIRED: Operation = Operation {
         number!(overlay: length in inch | millimeter, Range::NOT_NEGATIVE, "thickness of the overlay"),
     ],
     basis: &[BasisId::OverlayThickness, BasisId::ConditionFactor],
-    example: r#"{"bond": "unbonded", "required_new": "9 in", "required_old": "9 in", "old_slab": "6 in", "condition": "0.75 ratio"}"#,
+    example: r#"{"bond": "unbonded", "required_new": "9 in", "required_old": "9 in", "old_slab": "6 in", "condition": "1 ratio"}"#,
     refusals: &[
-        (r#"{"bond": "bonded"}"#, Code::BondNeedsSound),
+        (r#"{"bond": "bonded", "condition": "0.75 ratio"}"#, Code::BondNeedsSound),
         (r#"{"condition": "1.1 ratio"}"#, Code::OutOfRange),
         (r#"{"old_slab": "-6 in"}"#, Code::OutOfRange),
         (r#"{"required_new": "9 psi"}"#, Code::UnitWrong),
@@ -77,9 +77,9 @@ pub static SLAB_EQUIVALENT: Operation = Operation {
     ],
     results: &[number!(equivalent: length in inch | millimeter, Range::POSITIVE, "the single slab")],
     basis: &[BasisId::EquivalentThickness, BasisId::ConditionFactor],
-    example: r#"{"bond": "partly bonded", "overlay": "6 in", "old_slab": "6 in", "condition": "0.75 ratio"}"#,
+    example: r#"{"bond": "partly bonded", "overlay": "6 in", "old_slab": "6 in", "condition": "1 ratio"}"#,
     refusals: &[
-        (r#"{"bond": "bonded"}"#, Code::BondNeedsSound),
+        (r#"{"bond": "bonded", "condition": "0.75 ratio"}"#, Code::BondNeedsSound),
         (r#"{"overlay": "0 in"}"#, Code::OutOfRange),
     ],
     call: scalar!(
