@@ -69,6 +69,8 @@ def cell_xml(value):
             f'<table:table-cell table:style-name="figure" table:formula={quoteattr("of:=" + value)} '
             'office:value-type="float" office:value="0"/>'
         )
+    if isinstance(value, bool):
+        value = str(value).lower()
     if isinstance(value, (int, float)):
         return f'<table:table-cell office:value-type="float" office:value="{value!r}"/>'
     return f'<table:table-cell office:value-type="string"><text:p>{escape(str(value))}</text:p></table:table-cell>'

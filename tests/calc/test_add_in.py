@@ -25,7 +25,8 @@ def shipped():
 
 
 def letter(column):
-    return chr(ord("A") + column)
+    before = chr(ord("A") + column // 26 - 1) if column >= 26 else ""
+    return before + chr(ord("A") + column % 26)
 
 
 class Page:
