@@ -4,6 +4,7 @@ use super::findings::{
     CrackWidth, Finding, FindingsInput, Hollow, OldThickness, Room, Scaling, Step, Strength,
 };
 use crate::failure::{Code, Failure, Result, check};
+use crate::operation::terms::as_written;
 use crate::quantity::{Given, Range, Typed};
 
 const INCH: f64 = 0.0254;
@@ -96,11 +97,9 @@ fn one<Q: Typed>(
     word: impl Fn(f64) -> usize,
 ) -> Result<Option<Measured>> {
     let Some(given) = given else { return Ok(None) };
-    let checked = check(key, given.value, range).map_err(|mut failure| {
-        failure.written.clone_from(&given.written);
-        failure
-    })?;
-    let base = checked.base();
+    // Refused in the number and the unit it was given in.
+    let own = |failure| as_written(failure, &serde_json::json!({ key: given.written }));
+    let base = check(key, given.value, range).map_err(own)?.base();
     Ok(Some(Measured { key, finding, word: word(base), written: given.written.clone() }))
 }
 
