@@ -10901,9 +10901,14 @@
 #define OVS_AS_BUILT_SURFACE_BROOMED 1
 
 /**
+ * The word `washed`.
+ */
+#define OVS_AS_BUILT_SURFACE_WASHED 2
+
+/**
  * The word `outdoors`.
  */
-#define OVS_AS_BUILT_SURFACE_OUTDOORS 2
+#define OVS_AS_BUILT_SURFACE_OUTDOORS 3
 
 /**
  * The word `open`.
@@ -27481,8 +27486,8 @@ int ovs_straightedge_si_why(const double *profile_distance_m,
  *     because 3/16 in of strike-off, and 1/16 in that a mark may leave its plane.
  *   - `specified` (in): the thickness specified; at least 0 in, at most 120 in; may be left out.
  *   - `least` (in): the least thickness allowed anywhere; at least 0 in, at most 120 in; may be left out.
- *   - `surface`: how the floor is finished and used: its least fall; 0 trowelled, 1 broomed, 2 outdoors; may be
- *     left out.
+ *   - `surface`: how the floor is finished and used: its least fall; 0 trowelled, 1 broomed, 2 washed, 3 outdoors;
+ *     may be left out.
  *   - `least_fall` (in/ft): the least fall, in place of that of the surface; at least 0 in/ft, at most 12 in/ft;
  *     may be left out.
  *   - `edges`: edges that are walled, open or drained; may be left out.
@@ -27593,8 +27598,8 @@ ovs_answer *ovs_as_built_us(const ovs_survey *survey,
  *     in, because 3/16 in of strike-off, and 1/16 in that a mark may leave its plane.
  *   - `specified` (mm): the thickness specified; at least 0 mm, at most 3048 mm; may be left out.
  *   - `least` (mm): the least thickness allowed anywhere; at least 0 mm, at most 3048 mm; may be left out.
- *   - `surface`: how the floor is finished and used: its least fall; 0 trowelled, 1 broomed, 2 outdoors; may be
- *     left out.
+ *   - `surface`: how the floor is finished and used: its least fall; 0 trowelled, 1 broomed, 2 washed, 3 outdoors;
+ *     may be left out.
  *   - `least_fall` (%): the least fall, in place of that of the surface; at least 0 %, at most 100 %; may be left
  *     out.
  *   - `edges`: edges that are walled, open or drained; may be left out.

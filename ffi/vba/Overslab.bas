@@ -5300,7 +5300,7 @@ End Function
 ' tolerance_in: how far a shot may be off the plan (in); more than 0 in, at most 12 in; left out: 1/4 in, because 3/16 in of strike-off, and 1/16 in that a mark may leave its plane
 ' specified_in: the thickness specified (in); at least 0 in, at most 120 in; may be left out
 ' least_in: the least thickness allowed anywhere (in); at least 0 in, at most 120 in; may be left out
-' surface: how the floor is finished and used: its least fall; trowelled, broomed or outdoors; may be left out
+' surface: how the floor is finished and used: its least fall; trowelled, broomed, washed or outdoors; may be left out
 ' least_fall_in_per_ft: the least fall, in place of that of the surface (in/ft); at least 0 in/ft, at most 12 in/ft; may be left out
 ' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
 ' drains: drains in the floor; a range with the columns x_ft, y_ft, [name]; may be left out
@@ -5330,7 +5330,7 @@ End Function
 ' tolerance_mm: how far a shot may be off the plan (mm); more than 0 mm, at most 304.8 mm; left out: 1/4 in, because 3/16 in of strike-off, and 1/16 in that a mark may leave its plane
 ' specified_mm: the thickness specified (mm); at least 0 mm, at most 3048 mm; may be left out
 ' least_mm: the least thickness allowed anywhere (mm); at least 0 mm, at most 3048 mm; may be left out
-' surface: how the floor is finished and used: its least fall; trowelled, broomed or outdoors; may be left out
+' surface: how the floor is finished and used: its least fall; trowelled, broomed, washed or outdoors; may be left out
 ' least_fall_percent: the least fall, in place of that of the surface (%); at least 0 %, at most 100 %; may be left out
 ' edges: edges that are walled, open or drained; a range with the columns edge, state; may be left out
 ' drains: drains in the floor; a range with the columns x_m, y_m, [name]; may be left out

@@ -620,7 +620,7 @@ def as_built(
     tolerance: Quantity | None = None,
     specified: Quantity | None = None,
     least: Quantity | None = None,
-    surface: Literal["trowelled", "broomed", "outdoors"] | None = None,
+    surface: Literal["trowelled", "broomed", "washed", "outdoors"] | None = None,
     least_fall: Quantity | None = None,
     edges: Table | None = None,
     drains: Table | None = None,
@@ -659,7 +659,7 @@ def as_built(
         least: the least thickness allowed anywhere [in | mm]; at least 0 in, at most 120 in (at least 0
             mm, at most 3048 mm); may be left out
         surface: how the floor is finished and used: its least fall; one of "trowelled", "broomed",
-            "outdoors"; may be left out
+            "washed", "outdoors"; may be left out
         least_fall: the least fall, in place of that of the surface [in/ft | %]; at least 0 in/ft, at
             most 12 in/ft (at least 0 %, at most 100 %); may be left out
         edges: edges that are walled, open or drained; a table of at least 0 rows, each an edge and what

@@ -10,7 +10,6 @@ mod notes;
 pub mod operations;
 mod puddles;
 mod said;
-pub mod surface;
 #[cfg(test)]
 mod tests;
 mod whole;

@@ -7,17 +7,20 @@
 use super::Bond;
 use super::strength::Slab;
 use super::strength::concrete::{self, RuptureFormula};
+use super::strength::safety::FACTOR;
 use super::strength::several::{Felt, Forms, Load, several};
+use super::strength::slab::SUBGRADE;
 use super::strength::two_layers::two_layers;
-use crate::failure::{Code, Failure, Result};
+use super::thickness::SLAB;
+use crate::failure::{Code, Failure, Result, check};
 use crate::operation::scalar::Word;
 use crate::quantity::units::INCH;
 use crate::quantity::{Length, Pressure, Ratio, SubgradeReaction, Typed};
 
 /// Poisson's ratio of concrete, as usual.
 const POISSON: f64 = 0.15;
-/// The thinnest overlay that is looked for: 1 in.
-const THINNEST: f64 = INCH;
+/// The thinnest overlay that is looked for, in metres: 1 in.
+pub const THINNEST: f64 = INCH;
 /// The thickest: 24 in.
 const THICKEST: f64 = 24.0 * INCH;
 /// A thickness is found within this: 0.01 mm.
@@ -84,11 +87,27 @@ impl Carried {
 }
 
 impl Floor {
+    /// The same floor, where each of its values lies in its range.
+    ///
+    /// # Errors
+    /// `OUT_OF_RANGE`, `NOT_FINITE`: `strength`, `safety`, `subgrade`, `old_thickness`, `old_strength`.
+    pub fn checked(self) -> Result<Self> {
+        check("strength", self.strength, concrete::STRENGTH)?;
+        check("safety", self.safety, FACTOR)?;
+        check("subgrade", self.subgrade, SUBGRADE)?;
+        if let Some(old) = self.old {
+            check("old_thickness", old.thickness, SLAB)?;
+            check("old_strength", old.strength, concrete::STRENGTH)?;
+        }
+        Ok(self)
+    }
+
     /// What loads do to the floor where the overlay is this thick.
     ///
     /// # Errors
     /// `KEY_MISSING`: a bonded overlay without an old slab; a value outside its range; a contact too wide for the formula.
     pub fn carries(&self, thickness: Length, loads: &[Load], forms: &Forms) -> Result<Carried> {
+        self.checked()?;
         let modulus = concrete::modulus(self.strength)?;
         let allowed = self.allowed(self.strength)?;
         match self.bond {
@@ -165,9 +184,9 @@ impl Floor {
         };
         // At edges and corners the plate bends up as well as down, so both faces count.
         let of_new = layers.overlay_top.base().abs().max(layers.overlay_bottom.base().abs());
-        let of_old = layers.old_top.base().abs().max(layers.old_bottom.base().abs());
+        let in_old = layers.old_top.base().abs().max(layers.old_bottom.base().abs());
         let new = carried(Layer::Overlay, of_new, allowed);
-        let below = carried(Layer::Old, of_old, self.allowed(old.strength)?);
+        let below = carried(Layer::Old, in_old, self.allowed(old.strength)?);
         Ok(if below.use_of_strength() > new.use_of_strength() { below } else { new })
     }
 }

@@ -167,12 +167,18 @@ pub fn minimum(bond: Bond, used: Use, stone: Option<Length>) -> Result<Minimum> 
     let least = by_rule.max(by_stone);
     Ok(Minimum {
         least: Length::from_base(least),
-        largest_stone: Length::from_base(least / STONES),
+        largest_stone: largest_stone(Length::from_base(least)),
         greatest_usual: (bond == Bonded).then(|| Length::from_base(usual_most(used))),
         by_stone: by_stone > by_rule,
         rule,
         rules,
     })
+}
+
+/// The largest stone for a thinnest part; none at all where old concrete stands above the floor.
+#[must_use]
+pub fn largest_stone(thinnest: Length) -> Length {
+    Length::from_base(thinnest.base().max(0.0) / STONES)
 }
 
 /// Bonded overlays are usually no thicker: 2 in on floors, 5 in on roads.

@@ -493,8 +493,11 @@ pub const OVS_AS_BUILT_SURFACE_TROWELLED: c_int = 0;
 /// The word `broomed`.
 pub const OVS_AS_BUILT_SURFACE_BROOMED: c_int = 1;
 
+/// The word `washed`.
+pub const OVS_AS_BUILT_SURFACE_WASHED: c_int = 2;
+
 /// The word `outdoors`.
-pub const OVS_AS_BUILT_SURFACE_OUTDOORS: c_int = 2;
+pub const OVS_AS_BUILT_SURFACE_OUTDOORS: c_int = 3;
 
 /// The word `open`.
 pub const OVS_AS_BUILT_EDGES_STATE_OPEN: c_int = 0;
@@ -1263,8 +1266,8 @@ static AS_BUILT: &Operation = row(OPERATIONS, "as_built");
 ///     because 3/16 in of strike-off, and 1/16 in that a mark may leave its plane.
 ///   - `specified` (in): the thickness specified; at least 0 in, at most 120 in; may be left out.
 ///   - `least` (in): the least thickness allowed anywhere; at least 0 in, at most 120 in; may be left out.
-///   - `surface`: how the floor is finished and used: its least fall; 0 trowelled, 1 broomed, 2 outdoors; may be
-///     left out.
+///   - `surface`: how the floor is finished and used: its least fall; 0 trowelled, 1 broomed, 2 washed, 3 outdoors;
+///     may be left out.
 ///   - `least_fall` (in/ft): the least fall, in place of that of the surface; at least 0 in/ft, at most 12 in/ft;
 ///     may be left out.
 ///   - `edges`: edges that are walled, open or drained; may be left out.
@@ -1384,8 +1387,8 @@ pub unsafe extern "C" fn ovs_as_built_us(
 ///     in, because 3/16 in of strike-off, and 1/16 in that a mark may leave its plane.
 ///   - `specified` (mm): the thickness specified; at least 0 mm, at most 3048 mm; may be left out.
 ///   - `least` (mm): the least thickness allowed anywhere; at least 0 mm, at most 3048 mm; may be left out.
-///   - `surface`: how the floor is finished and used: its least fall; 0 trowelled, 1 broomed, 2 outdoors; may be
-///     left out.
+///   - `surface`: how the floor is finished and used: its least fall; 0 trowelled, 1 broomed, 2 washed, 3 outdoors;
+///     may be left out.
 ///   - `least_fall` (%): the least fall, in place of that of the surface; at least 0 %, at most 100 %; may be left
 ///     out.
 ///   - `edges`: edges that are walled, open or drained; may be left out.

@@ -721,7 +721,7 @@ static AS_BUILT: crate::answers::RecordRow = crate::answers::RecordRow {
 ///     least: the least thickness allowed anywhere [in | mm]; at least 0 in, at most 120 in (at least 0
 ///         mm, at most 3048 mm); may be left out
 ///     surface: how the floor is finished and used: its least fall; one of "trowelled", "broomed",
-///         "outdoors"; may be left out
+///         "washed", "outdoors"; may be left out
 ///     least_fall: the least fall, in place of that of the surface [in/ft | %]; at least 0 in/ft, at
 ///         most 12 in/ft (at least 0 %, at most 100 %); may be left out
 ///     edges: edges that are walled, open or drained; a table of at least 0 rows, each an edge and what

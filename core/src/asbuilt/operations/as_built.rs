@@ -1,11 +1,11 @@
 //! The row of the floor as built.
 
 use super::results::{checks, concrete, deviations, falls, mends, puddles};
-use crate::asbuilt::surface::Surface;
 use crate::asbuilt::{AsBuilt, Asked, Delivered, POURED, SeenPuddle, TOLERANCE, on_new_floor};
 use crate::assumption::MARK_TOLERANCE;
 use crate::basis::BasisId;
 use crate::failure::{Code, Failure, Result, together};
+use crate::grade::drainage::Surface;
 use crate::grade::fall::FALL;
 use crate::grade::finish::{FINISH, Finish, LEAST};
 use crate::note::NoteCode;

@@ -2,7 +2,7 @@
 
 use super::ElevationsInput;
 use crate::asbuilt::flatness::{Class, Factor};
-use crate::asbuilt::surface::Surface;
+use crate::grade::drainage::Surface;
 use crate::quantity::{Area, Elevation, Given, Length, Slope, Volume};
 use crate::survey::input::{CornerInput, LevelInput};
 use schemars::JsonSchema;

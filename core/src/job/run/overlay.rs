@@ -4,21 +4,23 @@ use crate::assumption::{CONCRETE_STRENGTH, CONCRETE_WEIGHT, OLD_STRENGTH, SAFETY
 use crate::basis::BasisId;
 use crate::condition::Verdict;
 use crate::condition::rule::{Standing, Way};
-use crate::failure::{Code, Failure, Result};
+use crate::failure::{Code, Failure, Result, check};
 use crate::job::input::{Job, OverlayInput, StandsInput};
 use crate::job::report::{CarriedReport, Measure, OverlayReport, SaidBasis, TakenReport};
 use crate::job::say;
 use crate::operation::scalar::Word;
 use crate::overlay::Bond;
-use crate::overlay::carries::{Carried, Floor, Layer, OldSlab};
-use crate::overlay::minimums::{Minimum, Use, minimum};
+use crate::overlay::carries::{Carried, Floor, Layer, OldSlab, THINNEST};
+use crate::overlay::minimums::{Minimum, Use, largest_stone, minimum};
 use crate::overlay::preparation::{Covering, ways};
 use crate::overlay::strength::contact;
+use crate::overlay::strength::loads::{Thing, in_a_row};
 use crate::overlay::strength::several::{Forms, Load, Position};
 use crate::overlay::strength::subgrade::{Soil, of_soil};
 use crate::overlay::strength::westergaard::{CornerForm, EdgeForm};
 use crate::overlay::weight::{Support, added};
-use crate::quantity::{Force, Given, Length, Pressure, Share, SubgradeReaction, Typed, inches};
+use crate::quantity::units::INCH;
+use crate::quantity::{Force, Given, Length, Pressure, Range, Share, SubgradeReaction, Typed, inches};
 
 /// What the floor is thinnest and on average.
 #[derive(Clone, Copy)]
@@ -47,16 +49,16 @@ impl Job {
         let stone = asked.stone.as_ref().map(|stone| stone.value);
         let found = minimum(asked.bond, asked.used, stone)?;
         let mut taken = Taken::default();
-        let loads = if asked.loads.is_empty() {
-            Vec::new()
-        } else {
-            let floor = asked.floor(self.old_thickness(asked), &mut taken)?;
-            asked.carried(&floor, thick.least, &mut taken)?
-        };
+        let floor = asked.floor(self.old_thickness(asked), &mut taken)?;
+        if asked.loads.is_empty() {
+            // Without loads nothing of it is used.
+            taken = Taken::default();
+        }
+        let loads = asked.carried(&floor, thick.least, &mut taken)?;
         let weight = weight(thick.mean, Support::Ground)?;
         taken.assumed("weight of concrete", &CONCRETE_WEIGHT);
         let thick_enough = thick.least.base() >= found.least.base() - HAIR;
-        let largest = Length::from_base(thick.least.base().max(0.0) / STONES);
+        let largest = largest_stone(thick.least);
         let bonded = asked.bond == Bond::Bonded;
         let profile = Covering::Topping.profile();
         let report = OverlayReport {
@@ -90,8 +92,8 @@ impl Job {
 
 /// A hair over a bound is the bound.
 const HAIR: f64 = 1.0e-6;
-/// The thinnest part over the largest stone in it.
-const STONES: f64 = 3.0;
+/// Middle to middle of loads in a row: 2 in to 100 ft.
+const SPACING: Range = Range::closed(2.0 * INCH, 1200.0 * INCH);
 /// Each place that is looked at where the job names none.
 const PLACES: [Position; 2] = [Position::Interior, Position::Edge];
 
@@ -162,12 +164,29 @@ impl OverlayInput {
         let strength = taken.or(self.strength.as_ref(), "strength of the new concrete", &CONCRETE_STRENGTH);
         let safety = taken.or(self.safety.as_ref(), "safety factor", &SAFETY);
         let bonded = self.bond == Bond::Bonded;
+        self.no_idle_ground(bonded)?;
         let old = old_thickness.filter(|_| bonded).map(|thickness| OldSlab {
             thickness,
             strength: taken.or(self.old_strength.as_ref(), "strength of the old slab", &OLD_STRENGTH),
         });
         let subgrade = self.reaction(bonded, taken)?;
-        Ok(Floor { bond: self.bond, strength, old, subgrade, safety })
+        Floor { bond: self.bond, strength, old, subgrade, safety }.checked()
+    }
+
+    /// The old slab and its soil carry only with a bonded overlay: beside any other they would not count.
+    fn no_idle_ground(&self, bonded: bool) -> Result<()> {
+        let given = [
+            ("old_thickness", self.old_thickness.as_ref().map(|given| given.written.clone())),
+            ("old_strength", self.old_strength.as_ref().map(|given| given.written.clone())),
+            ("soil", self.soil.map(|soil| soil.word().to_owned())),
+        ];
+        match given.into_iter().find_map(|(key, written)| Some((key, written?))) {
+            Some((key, written)) if !bonded => Err(Failure::new(Code::Contradiction, key)
+                .written(written)
+                .allowed("beside a bonded overlay: any other is figured by itself on the old slab")
+                .remedy("remove it, or give the reaction under the overlay as subgrade")),
+            _ => Ok(()),
+        }
     }
 
     /// The reaction of what the plate lies on: bonded on the soil, else on the old slab.
@@ -271,19 +290,38 @@ impl StandsInput {
         }
     }
 
+    /// Refuses figures for what is anchored to the floor: no capacity is told for it.
+    fn no_figure(&self) -> Result<()> {
+        let given = [
+            ("load", self.load.as_ref().map(|given| given.written.clone())),
+            ("pressure", self.pressure.as_ref().map(|given| given.written.clone())),
+            ("count", self.count.map(|count| count.to_string())),
+            ("spacing", self.spacing.as_ref().map(|given| given.written.clone())),
+        ];
+        match given.into_iter().find_map(|(key, written)| Some((key, written?))) {
+            None => Ok(()),
+            Some((key, written)) => Err(Failure::new(Code::Contradiction, key)
+                .written(written)
+                .allowed(
+                    "nothing beside an anchored lift: what it needs is its maker's and an engineer's to say",
+                )
+                .remedy("remove it")),
+        }
+    }
+
     /// The loads in a row; none where only the maker knows.
     fn row(&self) -> Result<Option<Row>> {
-        let usual = self.thing.map(crate::overlay::strength::loads::Thing::usual);
-        let of_thing = usual
-            .as_ref()
-            .and_then(|usual| Some((Force::from_base(usual.load?.base() * usual.margin), usual.pressure?)));
+        if self.thing == Some(Thing::AnchoredLift) {
+            return self.no_figure().map(|()| None);
+        }
+        let usual = self.thing.map(Thing::usual);
+        let of_thing = usual.as_ref().and_then(|usual| Some((usual.design_load()?, usual.pressure?)));
         let given = |given: &Option<Given<Pressure>>| given.as_ref().map(|given| given.value);
         let load = self.load.as_ref().map(|given| given.value).or(of_thing.map(|(load, _)| load));
         let pressure = given(&self.pressure).or(of_thing.map(|(_, pressure)| pressure));
-        let (load, pressure) = match (load, pressure, &usual) {
-            (Some(load), Some(pressure), _) => (load, pressure),
-            (None, _, Some(_)) => return Ok(None),
-            (load, ..) => return Err(missing(if load.is_some() { "pressure" } else { "load" })),
+        let (load, pressure) = match (load, pressure) {
+            (Some(load), Some(pressure)) => (load, pressure),
+            (load, _) => return Err(missing(if load.is_some() { "pressure" } else { "load" })),
         };
         let count = self.count.or(usual.map(|usual| usual.count)).unwrap_or(1);
         if !(1..=8).contains(&count) {
@@ -294,7 +332,7 @@ impl StandsInput {
         }
         let spacing = self.spacing.as_ref().map(|given| given.value).or(usual.map(|usual| usual.spacing));
         let spacing = match (spacing, count) {
-            (Some(spacing), _) => spacing,
+            (Some(spacing), _) => check("spacing", spacing, SPACING)?,
             (None, 1) => Length::from_base(1.0),
             (None, _) => return Err(missing("spacing")),
         };
@@ -317,14 +355,7 @@ struct Row {
 
 impl Row {
     fn loads(&self, position: Position) -> Vec<Load> {
-        let at = |place: u32| Load {
-            load: self.load,
-            radius: self.radius,
-            x: Length::from_base(f64::from(place) * self.spacing.base()),
-            y: Length::from_base(0.0),
-            position,
-        };
-        (0..self.count).map(at).collect()
+        in_a_row(self.load, self.radius, self.count, self.spacing, position)
     }
 }
 
@@ -342,6 +373,7 @@ fn carried_words(name: &str, position: Position, needed: Option<Length>, enough:
         Position::Corner => "in a corner",
     };
     match (needed, enough) {
+        (Some(needed), true) if needed.base() <= THINNEST => format!("{name} {place}: 1 in carries it: ok"),
         (Some(needed), true) => format!("{name} {place}: needs {}: ok", say::at_most(needed).text),
         (Some(needed), false) => {
             format!(

@@ -209,3 +209,21 @@ fn a_bonded_floor_counts_on_the_old_slab() {
     }
     assert_eq!(overlay.profile, Some([7, 9]));
 }
+
+#[test]
+fn what_would_not_count_beside_the_overlay_is_refused() {
+    let with = |more: &str| overlaid("stone = \"3/4 in\"", &format!("stone = \"3/4 in\"\n{more}"));
+    let refused = |job: &str| {
+        let failure = Job::read(job).unwrap().report().unwrap_err();
+        (failure.code, failure.path.clone(), failure.written.clone())
+    };
+    let said = |code, path: &str, written: &str| (code, path.to_owned(), written.to_owned());
+    let idle = with("old_thickness = \"4 in\"");
+    assert_eq!(refused(&idle), said(Code::Contradiction, "overlay.old_thickness", "4 in"));
+    let lift = overlaid("thing = \"pickup\"", "thing = \"anchored lift\"\nload = \"5000 lb\"");
+    assert_eq!(refused(&lift), said(Code::Contradiction, "overlay.loads[0].load", "5000 lb"));
+    let apart = overlaid("thing = \"pickup\"", "thing = \"pickup\"\nspacing = \"-5 ft\"");
+    assert_eq!(refused(&apart), said(Code::OutOfRange, "overlay.loads[0].spacing", "-5 ft"));
+    let weak = with("old_strength = \"50 psi\"").replace("bond = \"unbonded\"", "bond = \"bonded\"");
+    assert_eq!(refused(&weak), said(Code::OutOfRange, "overlay.old_strength", "50 psi"));
+}

@@ -7,7 +7,7 @@ use crate::note::{Note, NoteCode};
 use crate::operation::{Answer, Args, Call, Choice, Kind, Operation, Value};
 use crate::overlay::strength::contact::{LOAD, PRESSURE, radius};
 use crate::overlay::strength::loads::Thing;
-use crate::quantity::{Force, Range, Typed};
+use crate::quantity::{Range, Typed};
 use crate::{number, port};
 
 /// The usual load of a thing.
@@ -39,7 +39,7 @@ pub static USUAL_LOAD: Operation = Operation {
 fn usual_load(args: &Args<'_>) -> Result<Answer> {
     let thing: Thing = word(args, 0, "thing")?;
     let usual = thing.usual();
-    let design = usual.load.map(|load| Force::from_base(load.base() * usual.margin));
+    let design = usual.design_load();
     let contact = match (design, usual.pressure) {
         (Some(load), Some(pressure)) => Some(radius(load, pressure)?),
         _ => None,

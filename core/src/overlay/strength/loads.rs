@@ -1,5 +1,6 @@
 //! What usually stands or rolls on a floor, in site words: shown, and changeable.
 
+use super::several::{Load, Position};
 use crate::basis::BasisId;
 use crate::operation::Choice;
 use crate::quantity::units::{INCH, POUND_FORCE};
@@ -60,6 +61,27 @@ struct Row {
     spacing: f64,
     margin: f64,
     said: &'static str,
+}
+
+impl Usual {
+    /// Each load with its margin; none where only its maker can say.
+    #[must_use]
+    pub fn design_load(&self) -> Option<Force> {
+        self.load.map(|load| Force::from_base(load.base() * self.margin))
+    }
+}
+
+/// Alike loads in a row, the first at the origin.
+#[must_use]
+pub fn in_a_row(load: Force, radius: Length, count: u32, spacing: Length, position: Position) -> Vec<Load> {
+    let at = |place: u32| Load {
+        load,
+        radius,
+        x: Length::from_base(f64::from(place) * spacing.base()),
+        y: Length::from_base(0.0),
+        position,
+    };
+    (0..count).map(at).collect()
 }
 
 impl Thing {
