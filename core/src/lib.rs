@@ -24,6 +24,7 @@ pub mod geometry;
 pub mod grade;
 pub mod job;
 pub mod judged;
+mod least_thickness;
 mod linear;
 pub mod marks;
 pub mod note;

@@ -229,7 +229,8 @@ findings! {
         taken FourInches because "the heights of the new floor will tell" {
         FourInches = "four_in" "room for 4 in",
         ThreeInches = "three_in" "room for 3 in, not for 4",
-        OneAndAHalf = "one_and_a_half_in" "room for 1 1/2 in, not for 3",
+        TwoInches = "two_in" "room for 2 in, not for 3",
+        OneAndAHalf = "one_and_a_half_in" "room for 1 1/2 in, not for 2",
         ThreeQuarters = "three_quarters_in" "room for 3/4 in, not for 1 1/2",
         Less = "less" "less room than 3/4 in",
     }

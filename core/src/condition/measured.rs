@@ -3,7 +3,9 @@
 use super::findings::{
     CrackWidth, Finding, FindingsInput, Hollow, OldThickness, Room, Scaling, Step, Strength,
 };
+use super::rule::When;
 use crate::failure::{Code, Failure, Result, check};
+use crate::least_thickness;
 use crate::operation::terms::as_written;
 use crate::quantity::{Given, Range, Typed};
 
@@ -41,12 +43,26 @@ const SCALINGS: [(f64, usize); 3] =
 /// The least measure of each word but the worst.
 const THICKNESSES: [(f64, usize); 2] =
     [(3.5, OldThickness::Full as usize), (2.0, OldThickness::Thin as usize)];
-const ROOMS: [(f64, usize); 4] = [
-    (4.0, Room::FourInches as usize),
-    (3.0, Room::ThreeInches as usize),
-    (1.5, Room::OneAndAHalf as usize),
-    (0.75, Room::ThreeQuarters as usize),
+const ROOMS: [(f64, usize); 5] = [
+    (least_thickness::LOOSE_LOADED, Room::FourInches as usize),
+    (least_thickness::LOOSE, Room::ThreeInches as usize),
+    (least_thickness::BONDED_UNDER_TRUCKS, Room::TwoInches as usize),
+    (least_thickness::BONDED_UNDER_CARS, Room::OneAndAHalf as usize),
+    (least_thickness::BONDED, Room::ThreeQuarters as usize),
 ];
+
+/// A condition of a rule: there is no room for so many inches.
+pub(super) const fn no_room_for(inches: f64) -> When {
+    let mut rest = ROOMS.as_slice();
+    while let [(least, word), more @ ..] = rest {
+        if *least < inches {
+            return When::AtLeast(Finding::Room, *word);
+        }
+        rest = more;
+    }
+    When::AtLeast(Finding::Room, Room::Less as usize)
+}
+
 /// What a hammer that rings stands for.
 const RINGS: [(f64, usize); 1] = [(3000.0, Strength::Rings as usize)];
 

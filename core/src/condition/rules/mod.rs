@@ -27,6 +27,8 @@ const BONDED: &[Way] = &[Way::Bonded];
 const PARTLY: &[Way] = &[Way::PartlyBonded];
 const PART: &[Way] = &[Way::BreakOutPart];
 const WHOLE: &[Way] = &[Way::BreakOutWhole];
+/// What makes room for a bonded overlay. One text: several of its rules may hold at once, and their work stands once in the list.
+const MAKE_ROOM: &str = "mill the old slab down, or key the edges, until the least is left everywhere: 3/4 in under people, 1 1/2 in under cars and in wash bays, 2 in under trucks and jacks; confirm locally";
 
 /// Every rule, by theme; the first of all that do the same to a way governs it.
 static RULES: &[&[Rule]] = &[

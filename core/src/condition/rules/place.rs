@@ -1,8 +1,10 @@
 //! Frost, water, and what is wanted against them.
 
-use super::{BONDED, LOOSE, UNBONDED};
+use super::{BONDED, LOOSE, MAKE_ROOM, UNBONDED};
 use crate::basis::BasisId;
+use crate::condition::measured::no_room_for;
 use crate::condition::rule::{Effect, Rule, at, then};
+use crate::least_thickness;
 
 const OTHER_AGENT: &str = "take cement slurry or an agent rated for wet places";
 
@@ -17,7 +19,7 @@ pub(super) static RULES: &[Rule] = &[
     .named_stop(),
     Rule::new(
         "frost_needs_four_inches",
-        &[at!(Place >= OutdoorsFrost), at!(Room >= ThreeInches)],
+        &[at!(Place >= OutdoorsFrost), no_room_for(least_thickness::LOOSE_IN_FROST)],
         &[then(LOOSE, Effect::Refuses, "find room for 4 in, or bond to it")],
         "in frost an unbonded slab wants 4 in, and there is no room for them",
         BasisId::FrostBetweenLayers,
@@ -62,10 +64,17 @@ pub(super) static RULES: &[Rule] = &[
     ),
     Rule::new(
         "wash_bay_needs_four_inches",
-        &[at!(WetUse >= Wet), at!(Room >= ThreeInches)],
+        &[at!(WetUse >= Wet), no_room_for(least_thickness::LOOSE_LOADED)],
         &[then(LOOSE, Effect::Refuses, "find room for 4 in, or bond to it")],
         "a wash bay wants 4 in unbonded, and there is no room for them",
         BasisId::LoadedToppings,
+    ),
+    Rule::new(
+        "wash_bay_needs_one_and_a_half_bonded",
+        &[at!(WetUse >= Wet), no_room_for(least_thickness::BONDED_UNDER_CARS)],
+        &[then(BONDED, Effect::AfterWork, MAKE_ROOM)],
+        "a wash bay wants 1 1/2 in bonded, and there is no room for them",
+        BasisId::PouredWithBond,
     ),
     Rule::new(
         "wash_bay_unbonded",

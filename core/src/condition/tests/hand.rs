@@ -52,8 +52,15 @@ fn measures_become_the_words_of_the_site() {
         input.resolve().unwrap().findings.room.unwrap()
     };
     assert_eq!(
-        [room("4 in"), room("3 in"), room("2 in"), room("1 in"), room("1/2 in")],
-        [Room::FourInches, Room::ThreeInches, Room::OneAndAHalf, Room::ThreeQuarters, Room::Less]
+        [room("4 in"), room("3 in"), room("2 in"), room("1.9 in"), room("1 in"), room("1/2 in")],
+        [
+            Room::FourInches,
+            Room::ThreeInches,
+            Room::TwoInches,
+            Room::OneAndAHalf,
+            Room::ThreeQuarters,
+            Room::Less
+        ]
     );
 }
 

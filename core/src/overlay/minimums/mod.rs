@@ -3,6 +3,7 @@
 use super::Bond;
 use crate::basis::BasisId;
 use crate::failure::{Result, check};
+use crate::least_thickness;
 use crate::quantity::units::INCH;
 use crate::quantity::{Length, Range, Typed};
 
@@ -64,26 +65,32 @@ const ALL: &[Use] = &[];
 
 /// Every rule.
 pub static RULES: &[Rule] = &[
-    rule(Bonded, &[Use::Foot], (0.75, true), "bonded floor topping", BasisId::BondedToppingMinimum),
     rule(
         Bonded,
-        &[Use::Cars, Use::WashBay, Use::Jacks],
-        (1.5, true),
+        &[Use::Foot],
+        (least_thickness::BONDED, true),
+        "bonded floor topping",
+        BasisId::BondedToppingMinimum,
+    ),
+    rule(
+        Bonded,
+        &[Use::Cars, Use::WashBay],
+        (least_thickness::BONDED_UNDER_CARS, true),
         "bonded, poured 1 1/2 to 2 in over a bonding agent",
         BasisId::PouredWithBond,
     ),
     rule(
         Bonded,
-        &[Use::Trucks, Use::Heavy],
-        (2.0, true),
-        "bonded overlay of a road, 2 to 5 in",
+        &[Use::Trucks, Use::Jacks, Use::Heavy],
+        (least_thickness::BONDED_UNDER_TRUCKS, true),
+        "bonded overlay of a road, 2 to 5 in; jacks press as hard as trucks",
         BasisId::BondedRoadMinimum,
     ),
     rule(Bonded, ALL, (3.0, false), "bonded overlay of an airfield", BasisId::AirfieldMinimum),
     rule(
         Unbonded,
         LIGHT,
-        (3.0, true),
+        (least_thickness::LOOSE, true),
         "unbonded floor topping, later editions",
         BasisId::UnbondedToppingMinimum,
     ),
@@ -94,21 +101,39 @@ pub static RULES: &[Rule] = &[
         "unbonded floor topping, edition of 1980",
         BasisId::UnbondedToppingEarlier,
     ),
-    rule(Unbonded, LOADED, (4.0, true), "trucks, wash bays, jacks", BasisId::UnbondedByUse),
-    rule(Unbonded, &[Use::Heavy], (5.0, true), "heavier: 5 in and more, by stress", BasisId::UnbondedByUse),
+    rule(
+        Unbonded,
+        LOADED,
+        (least_thickness::LOOSE_LOADED, true),
+        "trucks, wash bays, jacks",
+        BasisId::UnbondedByUse,
+    ),
+    rule(
+        Unbonded,
+        &[Use::Heavy],
+        (least_thickness::LOOSE_HEAVY, true),
+        "heavier: 5 in and more, by stress",
+        BasisId::UnbondedByUse,
+    ),
     rule(Unbonded, ALL, (5.0, false), "unbonded overlay of an airfield, 5 to 6 in", BasisId::AirfieldMinimum),
     rule(
         PartlyBonded,
         LIGHT,
-        (3.0, true),
+        (least_thickness::LOOSE, true),
         "a sound old slab is poured over without bond at 3 in and more",
         BasisId::PouredWithoutBond,
     ),
-    rule(PartlyBonded, LOADED, (4.0, true), "trucks, wash bays, jacks", BasisId::UnbondedByUse),
+    rule(
+        PartlyBonded,
+        LOADED,
+        (least_thickness::LOOSE_LOADED, true),
+        "trucks, wash bays, jacks",
+        BasisId::UnbondedByUse,
+    ),
     rule(
         PartlyBonded,
         &[Use::Heavy],
-        (5.0, true),
+        (least_thickness::LOOSE_HEAVY, true),
         "heavier: 5 in and more, by stress",
         BasisId::UnbondedByUse,
     ),
@@ -184,7 +209,7 @@ pub fn largest_stone(thinnest: Length) -> Length {
 /// Bonded overlays are usually no thicker: 2 in on floors, 5 in on roads.
 fn usual_most(used: Use) -> f64 {
     match used {
-        Use::Trucks | Use::Heavy => 5.0 * INCH,
+        Use::Trucks | Use::Jacks | Use::Heavy => 5.0 * INCH,
         _ => 2.0 * INCH,
     }
 }
@@ -222,43 +247,4 @@ impl Bond {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::operation::Choice;
-
-    #[test]
-    fn every_bond_and_use_has_a_rule_that_decides() {
-        for &bond in Bond::MEMBERS {
-            for &used in Use::MEMBERS {
-                let found = minimum(bond, used, None).unwrap();
-                assert_eq!(found.rule.bond, bond);
-                assert!(
-                    found.rule.decides && (found.rule.uses.is_empty() || found.rule.uses.contains(&used))
-                );
-                assert!((found.largest_stone.base() * 3.0 - found.least.base()).abs() < 1e-12);
-            }
-        }
-    }
-
-    #[test]
-    fn heavier_use_never_needs_less_and_bond_never_more() {
-        let least = |bond, used| minimum(bond, used, None).unwrap().least.base();
-        for &bond in Bond::MEMBERS {
-            assert!(least(bond, Use::Foot) <= least(bond, Use::Cars));
-            assert!(least(bond, Use::Cars) <= least(bond, Use::Trucks));
-            assert!(least(bond, Use::Trucks) <= least(bond, Use::Heavy));
-        }
-        for &used in Use::MEMBERS {
-            assert!(least(Bond::Bonded, used) <= least(Bond::Unbonded, used));
-        }
-    }
-
-    #[test]
-    fn a_large_stone_makes_it_thicker() {
-        let stone = Length::from_base(1.5 * INCH);
-        let found = minimum(Bond::Unbonded, Use::Cars, Some(stone)).unwrap();
-        assert!(found.by_stone);
-        assert!((found.least.base() - 4.5 * INCH).abs() < 1e-12);
-        assert!(minimum(Bond::Unbonded, Use::Cars, Some(Length::from_base(0.5))).is_err());
-    }
-}
+mod tests;
