@@ -59,12 +59,16 @@ static void print_figures(const ovs_answer *answer) {
     size_t i;
     for (i = 0; i < sizeof figures / sizeof figures[0]; i++) {
         double number = 0.0;
-        int count = 0;
+        int count = 0, status;
         if (figures[i].result == OVS_REPORT_LOADS) {
-            ovs_answer_count(answer, figures[i].result, &count, message, MESSAGE);
+            status = ovs_answer_count(answer, figures[i].result, &count, message, MESSAGE);
             number = count;
         } else {
-            ovs_answer_number_us(answer, figures[i].result, &number, message, MESSAGE);
+            status = ovs_answer_number_us(answer, figures[i].result, &number, message, MESSAGE);
+        }
+        if (status == OVS_KEY_MISSING) {
+            puts("no figures: the old slab spans free");
+            return;
         }
         printf("%s %.9f\n", figures[i].name, number);
     }

@@ -48,7 +48,8 @@ fn json(report: &Report) -> String {
 
 /// The main figures, one a line, as every caller of this job prints them.
 fn figures(report: &Report) -> String {
-    let (order, thickness) = (&report.order, &report.thickness);
+    let Some(floor) = &report.new_floor else { return "no figures: the old slab spans free\n".to_owned() };
+    let (order, thickness) = (&floor.order, &floor.thickness);
     [
         ("ordered_yd3", order.ordered.us),
         ("figured_yd3", order.figured.us),

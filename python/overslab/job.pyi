@@ -61,7 +61,8 @@ def report(
     r"""The report of a whole job: its main figures, as text for the site, and as JSON for a program.
 
     Rule: survey, finish, thickness and order, one after the other.
-    Takes for granted: what the report lists as taken.
+    Takes for granted: what the report lists as taken; over an old slab that spans free no figure of a
+        new floor is told.
 
     Args:
         job: the job; a Job
@@ -132,55 +133,55 @@ class Report(AnswerResult):
     r"""What `report` gives."""
 
     @property
-    def ordered_yd3(self) -> float:
+    def ordered_yd3(self) -> float | None:
         r"""concrete to order [yd3]."""
 
     @property
-    def ordered_m3(self) -> float:
+    def ordered_m3(self) -> float | None:
         r"""concrete to order [m3]."""
 
     @property
-    def figured_yd3(self) -> float:
+    def figured_yd3(self) -> float | None:
         r"""net volume of all parts and allowances [yd3]."""
 
     @property
-    def figured_m3(self) -> float:
+    def figured_m3(self) -> float | None:
         r"""net volume of all parts and allowances [m3]."""
 
     @property
-    def loads(self) -> int:
+    def loads(self) -> int | None:
         r"""truck loads."""
 
     @property
-    def net_yd3(self) -> float:
+    def net_yd3(self) -> float | None:
         r"""volume of the floor, net [yd3]."""
 
     @property
-    def net_m3(self) -> float:
+    def net_m3(self) -> float | None:
         r"""volume of the floor, net [m3]."""
 
     @property
-    def least_in(self) -> float:
+    def least_in(self) -> float | None:
         r"""least thickness between the shots [in]."""
 
     @property
-    def least_mm(self) -> float:
+    def least_mm(self) -> float | None:
         r"""least thickness between the shots [mm]."""
 
     @property
-    def greatest_in(self) -> float:
+    def greatest_in(self) -> float | None:
         r"""greatest thickness [in]."""
 
     @property
-    def greatest_mm(self) -> float:
+    def greatest_mm(self) -> float | None:
         r"""greatest thickness [mm]."""
 
     @property
-    def mean_in(self) -> float:
+    def mean_in(self) -> float | None:
         r"""mean thickness [in]."""
 
     @property
-    def mean_mm(self) -> float:
+    def mean_mm(self) -> float | None:
         r"""mean thickness [mm]."""
 
     @property

@@ -92,7 +92,7 @@ def test_what_the_engine_refuses_for_its_form_the_schema_refuses(place: list[Any
 
 def test_the_report_schema_refuses_what_is_no_report() -> None:
     good = json.loads(report(job=job_from_text(text=JOBS[0].read_text(encoding="utf-8"))).json)
-    for place, value in [(["order"], ...), (["thickness", "net", "us"], "8 yd3"), (["fits"], None), (["schema_version"], 2)]:
+    for place, value in [(["look_again"], ...), (["new_floor", "order"], ...), (["new_floor", "thickness", "net", "us"], "8 yd3"), (["new_floor", "fits"], None), (["schema_version"], 2)]:
         assert faults("report", changed(good, place, value)), place
 
 

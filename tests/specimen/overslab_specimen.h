@@ -28019,7 +28019,8 @@ int ovs_job_from_text_si_why(const char *text_value,
  * The report of a whole job: its main figures, as text for the site, and as JSON for a program.
  *
  * Equation: survey, finish, thickness and order, one after the other.
- * Taken for granted: what the report lists as taken.
+ * Taken for granted: what the report lists as taken; over an old slab that spans free no figure of a new floor is
+ * told.
  *
  * - `job`: the job.
  * - `survey`: the old slab, for a job that does not describe one itself; may be null.
@@ -28060,7 +28061,8 @@ ovs_answer *ovs_report_us(const ovs_job *job,
  * The report of a whole job: its main figures, as text for the site, and as JSON for a program.
  *
  * Equation: survey, finish, thickness and order, one after the other.
- * Taken for granted: what the report lists as taken.
+ * Taken for granted: what the report lists as taken; over an old slab that spans free no figure of a new floor is
+ * told.
  *
  * - `job`: the job.
  * - `survey`: the old slab, for a job that does not describe one itself; may be null.

@@ -62,11 +62,11 @@ pub use report::{
     DemandReport, DrainageReport, EdgeHeights, EdgeMarksReport, FacetReport, FallGot, FallReport,
     FaultReport, FinishReport, FitReport, FlatSectionReport, FlatnessReport, GoverningReport, LevelReport,
     LookAgain, MarkReport, MarkSetUpReport, MarkSheet, MarksReport, Measure, MissedMark, MorningReport,
-    OldFloor, OldSlabReport, OrderLine, OrderReport, PlaceHeight, PlaceReport, PondReport, PriceReport,
-    ProfileReport, ProofReport, RailReport, ReasonReport, Report, RipReport, RoundingReport, RuleReport,
-    SaidBasis, SaidNote, SectionReport, SolvedReport, StageReport, StandingWater, StationReport, StopReport,
-    StretchReport, SuspectReport, TakenReport, ThicknessReport, ThinZoneReport, ThinZonesReport, WayReport,
-    ZoneChoiceReport, ZoneReport,
+    NewFloor, OldFloor, OldSlabReport, OrderLine, OrderReport, PlaceHeight, PlaceReport, PondReport,
+    PriceReport, ProfileReport, ProofReport, RailReport, ReasonReport, Report, RipReport, RoundingReport,
+    RuleReport, SaidBasis, SaidNote, SectionReport, SolvedReport, StageReport, StandingWater, StationReport,
+    StopReport, StretchReport, SuspectReport, TakenReport, ThicknessReport, ThinZoneReport, ThinZonesReport,
+    WayReport, ZoneChoiceReport, ZoneReport,
 };
 pub use report::{ClearanceCheckReport, ClearanceReport, WorkReport};
 pub use schema::{job_schema, report_schema};

@@ -1,6 +1,7 @@
 //! The rows of the whole job.
 
 use super::file::{JOB, JobFile};
+use super::{Measure, NewFloor};
 use crate::basis::BasisId;
 use crate::failure::{Code, Failure, Result};
 use crate::operation::{Answer, Args, Call, Kind, Operation, Value};
@@ -43,19 +44,19 @@ pub static REPORT: Operation = Operation {
     since: "0.1.0",
     meaning: "The report of a whole job: its main figures, as text for the site, and as JSON for a program.",
     equation: "survey, finish, thickness and order, one after the other",
-    assumes: "what the report lists as taken",
+    assumes: "what the report lists as taken; over an old slab that spans free no figure of a new floor is told",
     ports: &[
         port!(job: Kind::Record(&JOB), "the job"),
         port!(survey: Kind::Record(&SURVEY), "the old slab, for a job that does not describe one itself"; optional),
     ],
     results: &[
-        number!(ordered: volume in cubic_yard | cubic_meter, Range::POSITIVE, "concrete to order"),
-        number!(figured: volume in cubic_yard | cubic_meter, Range::POSITIVE, "net volume of all parts and allowances"),
-        port!(loads: Kind::Count(1, 10_000_000), "truck loads"),
-        number!(net: volume in cubic_yard | cubic_meter, Range::ANY, "volume of the floor, net"),
-        number!(least: length in inch | millimeter, Range::ANY, "least thickness between the shots"),
-        number!(greatest: length in inch | millimeter, Range::ANY, "greatest thickness"),
-        number!(mean: length in inch | millimeter, Range::ANY, "mean thickness"),
+        number!(ordered: volume in cubic_yard | cubic_meter, Range::POSITIVE, "concrete to order"; optional),
+        number!(figured: volume in cubic_yard | cubic_meter, Range::POSITIVE, "net volume of all parts and allowances"; optional),
+        port!(loads: Kind::Count(1, 10_000_000), "truck loads"; optional),
+        number!(net: volume in cubic_yard | cubic_meter, Range::ANY, "volume of the floor, net"; optional),
+        number!(least: length in inch | millimeter, Range::ANY, "least thickness between the shots"; optional),
+        number!(greatest: length in inch | millimeter, Range::ANY, "greatest thickness"; optional),
+        number!(mean: length in inch | millimeter, Range::ANY, "mean thickness"; optional),
         port!(text: Kind::Text, "the report for the site"),
         port!(json: Kind::Text, "the report as JSON"),
     ],
@@ -78,19 +79,24 @@ fn report(args: &Args<'_>) -> Result<Answer> {
     let json = serde_json::to_string_pretty(&report).map_err(|error| {
         Failure::new(Code::Internal, "report").written(error.to_string()).remedy("report this fault")
     })?;
-    let body =
-        |measure: &super::Measure| Value::Number(Volume::new::<volume::cubic_meter>(measure.si).base());
-    let depth =
-        |measure: &super::Measure| Value::Number(Length::new::<length::millimeter>(measure.si).base());
-    Ok(Answer::of([
-        body(&report.order.ordered),
-        body(&report.order.figured),
-        Value::Count(i64::from(report.order.trucks)),
-        body(&report.thickness.net),
-        depth(&report.thickness.least),
-        depth(&report.thickness.greatest),
-        depth(&report.thickness.mean),
-        Value::Text(report.to_text()),
-        Value::Text(json),
-    ]))
+    let [ordered, figured, loads, net, least, greatest, mean] =
+        report.new_floor.as_ref().map_or_else(Default::default, figures);
+    let (text, json) = (Value::Text(report.to_text()), Value::Text(json));
+    Ok(Answer::of([ordered, figured, loads, net, least, greatest, mean, text, json]))
+}
+
+/// The main figures of a new floor.
+fn figures(floor: &NewFloor) -> [Value; 7] {
+    let body = |measure: &Measure| Value::Number(Volume::new::<volume::cubic_meter>(measure.si).base());
+    let depth = |measure: &Measure| Value::Number(Length::new::<length::millimeter>(measure.si).base());
+    let (order, thickness) = (&floor.order, &floor.thickness);
+    [
+        body(&order.ordered),
+        body(&order.figured),
+        Value::Count(i64::from(order.trucks)),
+        body(&thickness.net),
+        depth(&thickness.least),
+        depth(&thickness.greatest),
+        depth(&thickness.mean),
+    ]
 }

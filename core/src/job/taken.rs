@@ -76,6 +76,13 @@ pub(super) fn taken(
     list.into_iter().map(|weighed| with_weight(weighed.taken, weighed.weight)).collect()
 }
 
+/// What was taken of the old slab's heights alone; what it moves of a new floor is not told.
+pub(super) fn of_survey(survey: &Survey) -> Vec<TakenReport> {
+    let facts = survey.facts();
+    let all = edges(&facts).into_iter().chain(words(survey, &facts));
+    all.map(|weighed| weighed.taken).collect()
+}
+
 fn weighed(what: &str, value: String, why: impl Into<String>, weight: f64) -> Weighed {
     Weighed { taken: TakenReport { what: what.to_owned(), value, why: why.into() }, weight }
 }

@@ -159,7 +159,8 @@ static REPORT: &Operation = row(OPERATIONS, "report");
 /// The report of a whole job: its main figures, as text for the site, and as JSON for a program.
 ///
 /// Equation: survey, finish, thickness and order, one after the other.
-/// Taken for granted: what the report lists as taken.
+/// Taken for granted: what the report lists as taken; over an old slab that spans free no figure of a new floor is
+/// told.
 ///
 /// - `job`: the job.
 /// - `survey`: the old slab, for a job that does not describe one itself; may be null.
@@ -208,7 +209,8 @@ pub unsafe extern "C" fn ovs_report_us(
 /// The report of a whole job: its main figures, as text for the site, and as JSON for a program.
 ///
 /// Equation: survey, finish, thickness and order, one after the other.
-/// Taken for granted: what the report lists as taken.
+/// Taken for granted: what the report lists as taken; over an old slab that spans free no figure of a new floor is
+/// told.
 ///
 /// - `job`: the job.
 /// - `survey`: the old slab, for a job that does not describe one itself; may be null.

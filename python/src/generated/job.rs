@@ -53,7 +53,8 @@ static REPORT: crate::answers::RecordRow = crate::answers::RecordRow {
 /// The report of a whole job: its main figures, as text for the site, and as JSON for a program.
 ///
 /// Rule: survey, finish, thickness and order, one after the other.
-/// Takes for granted: what the report lists as taken.
+/// Takes for granted: what the report lists as taken; over an old slab that spans free no figure of a
+///     new floor is told.
 ///
 /// Args:
 ///     job: the job; a Job

@@ -11,7 +11,7 @@ fn report(text: &str) -> Report {
 }
 
 fn thing(report: &Report, name: &str) -> ClearanceReport {
-    report.clearances.iter().find(|thing| thing.name == name).unwrap().clone()
+    report.new_floor.as_ref().unwrap().clearances.iter().find(|thing| thing.name == name).unwrap().clone()
 }
 
 #[track_caller]
@@ -58,11 +58,13 @@ fn the_patios_things_are_told_as_worked_apart() {
 #[test]
 fn a_door_that_is_demanded_stands_in_the_conflict() {
     let text = door("demanded = true").replace("needed = \"9 ft\"", "needed = \"117 in\"");
-    let conflict = report(&text).conflict.unwrap();
+    let conflict = report(&text).new_floor.unwrap().conflict.unwrap();
     assert!(conflict.sets.iter().any(|set| set.demands.iter().any(|name| name == "Sliding door")));
     let kept = report(&door("demanded = true"));
-    assert!(kept.conflict.is_none());
-    assert!(kept.solved.unwrap().demands.iter().any(|demand| demand.name == "Sliding door"));
+    assert!(kept.new_floor.as_ref().unwrap().conflict.is_none());
+    assert!(
+        kept.new_floor.unwrap().solved.unwrap().demands.iter().any(|demand| demand.name == "Sliding door")
+    );
 }
 
 #[test]

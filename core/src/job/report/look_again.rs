@@ -9,7 +9,7 @@ use serde::Serialize;
 pub struct LookAgain {
     /// Shots that do not go with their neighbours, the farthest off first.
     pub suspects: Vec<SuspectReport>,
-    /// Shots that fix the height of the new floor.
+    /// Shots that fix the height of the new floor; empty where no new floor is told.
     pub governing: Vec<GoverningReport>,
     /// The distance from a shot that is near enough.
     pub near_enough: Measure,
@@ -28,7 +28,7 @@ pub struct SuspectReport {
     pub verdict: String,
     /// How far it stands above its neighbours, below where negative.
     pub off: Measure,
-    /// What the volume changes by with the height proposed.
+    /// What the volume of concrete changes by with the height proposed; none where no new floor is told.
     pub more_if_corrected: Option<Measure>,
     /// What it changes by without the shot.
     pub more_without: Option<Measure>,

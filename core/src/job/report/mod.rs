@@ -10,6 +10,7 @@ mod look_again;
 mod marks;
 mod measure;
 mod money;
+mod new_floor;
 mod old_floor;
 mod old_slab;
 mod order;
@@ -39,6 +40,7 @@ pub use marks::{
 };
 pub use measure::{Measure, PlaceReport};
 pub use money::Amount;
+pub use new_floor::NewFloor;
 pub use old_floor::{LevelReport, OldFloor};
 pub use old_slab::{AskReport, OldSlabReport, ReasonReport, StopReport, WayReport};
 pub use order::{OrderLine, OrderReport};
@@ -67,44 +69,14 @@ pub struct Report {
     pub old_floor: OldFloor,
     /// The level: where the rod stood, and how the book closes; none where elevations were given.
     pub level: Option<LevelReport>,
-    /// What cannot all be kept, where the finish is solved for; the finish is then the nearest one, not what was asked.
-    pub conflict: Option<ConflictReport>,
     /// What is done to the old floor first.
     pub clean_up: Vec<CleanUpReport>,
-    /// The new floor.
-    pub finish: FinishReport,
-    /// The thickness.
-    pub thickness: ThicknessReport,
-    /// The thickness by zones.
-    pub zones: Vec<ZoneReport>,
-    /// Both surfaces along lines.
-    pub sections: Vec<SectionReport>,
     /// Where water stands.
     pub standing_water: StandingWater,
-    /// How the new floor drains, where the job asks.
-    pub drainage: Option<DrainageReport>,
-    /// The ground outside doors.
-    pub approaches: Vec<ApproachReport>,
-    /// Doors, sills and other heights to keep to.
-    pub fits: Vec<FitReport>,
-    /// Doors, steps, walls, appliances, fittings and open edges that the floor meets.
-    pub clearances: Vec<ClearanceReport>,
-    /// What the finish takes and proves, where it is solved for.
-    pub solved: Option<SolvedReport>,
-    /// How the new floor relates to the old slab, and what it carries.
-    pub overlay: Option<OverlayReport>,
-    /// Zones thinner than an unbonded overlay may be.
-    pub thin_zones: Option<ThinZonesReport>,
-    /// What the crew sets out.
-    pub marks: Option<MarksReport>,
     /// What to look at again before ordering.
     pub look_again: LookAgain,
-    /// What to order.
-    pub order: OrderReport,
-    /// What rounding and margin cost, where least thickness decides alone.
-    pub rounding: Option<RoundingReport>,
-    /// The floor as built; none where it was not measured.
-    pub as_built: Option<AsBuiltReport>,
+    /// The new floor; none over a slab that spans free, where only the weight that it would add is told.
+    pub new_floor: Option<NewFloor>,
     /// What was taken, not measured, the weightiest first.
     pub taken: Vec<TakenReport>,
     /// What the reader must know.

@@ -11,7 +11,7 @@ pub struct OldSlabReport {
     pub take: String,
     /// The verdict in one sentence.
     pub text: String,
-    /// Whether it spans free or rests on framing: the printed report then tells no thickness.
+    /// Whether it spans free or rests on framing: the report then tells no new floor.
     pub spans: bool,
     /// What the new floor would weigh on each unit of area, on average, where it spans.
     pub added_weight: Option<Measure>,

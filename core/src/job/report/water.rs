@@ -9,10 +9,10 @@ use serde::Serialize;
 pub struct StandingWater {
     /// Ponds of the old slab.
     pub old_floor: Vec<PondReport>,
-    /// Ponds of the new floor.
-    pub new_floor: Vec<PondReport>,
+    /// Ponds of the new floor; none where no new floor is told.
+    pub new_floor: Option<Vec<PondReport>>,
     /// How many ponds of the old slab the new floor cures.
-    pub cured: usize,
+    pub cured: Option<usize>,
     /// Ponds shallower than this were left out.
     pub shallowest: Measure,
 }
@@ -30,8 +30,8 @@ pub struct PondReport {
     pub deepest: PlaceReport,
     /// Where it spills.
     pub spill: PlaceReport,
-    /// Of the old slab: cured or left. Of the new floor: left, or new.
-    pub fate: String,
+    /// Of the old slab: cured or left; none where no new floor is told. Of the new floor: left, or new.
+    pub fate: Option<String>,
 }
 
 /// Something done to the old slab before the pour.

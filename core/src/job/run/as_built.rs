@@ -220,7 +220,7 @@ fn report(found: &AsBuilt) -> BuiltFloorReport {
         greatest: say::at_most(got.greatest.thickness),
         thinner: got.thinner.map(say::surface),
         falls: found.falls.iter().map(fall).collect(),
-        ponds: found.ponds.list.iter().map(|pond| pond_report(pond, "new")).collect(),
+        ponds: found.ponds.list.iter().map(|pond| pond_report(pond, Some("new"))).collect(),
         puddles: found.puddles.iter().map(puddle).collect(),
         concrete: found.concrete.as_ref().map(concrete),
         checks: found.checks.iter().map(check).collect(),

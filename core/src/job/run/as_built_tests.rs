@@ -14,11 +14,9 @@ fn before() -> &'static str {
 fn the_floor_as_built_is_told_and_changes_nothing_before_it() {
     let report = Job::read(SHED).unwrap().report().unwrap();
     let planned = Job::read(before()).unwrap().report().unwrap();
-    assert!(planned.as_built.is_none());
-    assert_eq!(
-        (&report.order, &report.thickness, &report.finish),
-        (&planned.order, &planned.thickness, &planned.finish)
-    );
+    let (built, bare) = (report.new_floor.as_ref().unwrap(), planned.new_floor.as_ref().unwrap());
+    assert!(bare.as_built.is_none());
+    assert_eq!((&built.order, &built.thickness, &built.finish), (&bare.order, &bare.thickness, &bare.finish));
     assert!(!planned.to_text().contains("AS BUILT"));
     let text = report.to_text();
     assert!(text.contains("AS BUILT    16 shots, 2 more than 1/4 in off the plan:"), "{text}");
@@ -26,7 +24,7 @@ fn the_floor_as_built_is_told_and_changes_nothing_before_it() {
     assert!(text.contains("MEND        - fill 5/8 in at B3, 11' 0\" from left, 4' 0\" in"), "{text}");
     assert!(text.contains("not an approval"), "{text}");
     assert!(text.lines().all(|line| line.chars().count() <= 100), "{text}");
-    let floor = report.as_built.unwrap().floor.unwrap();
+    let floor = built.as_built.as_ref().unwrap().floor.as_ref().unwrap();
     let missed: Vec<&str> = floor.missed.iter().filter_map(|mark| mark.at.shot.as_deref()).collect();
     assert_eq!(missed, ["B3", "C2"]);
     // The morning's set-up stood 1 1/2 in higher: B3 read 4' 10 3/8", planned 4' 9 3/4".
@@ -39,12 +37,13 @@ fn the_floor_as_built_is_told_and_changes_nothing_before_it() {
 
 #[test]
 fn rods_of_a_line_give_the_numbers_of_its_heights() {
-    let rods = Job::read(SHED).unwrap().report().unwrap().as_built.unwrap().flatness.unwrap();
+    let rods =
+        Job::read(SHED).unwrap().report().unwrap().new_floor.unwrap().as_built.unwrap().flatness.unwrap();
     let line = SHED.rfind("rods = [").unwrap();
     let heights = [6.75, 6.8125, 6.875, 7.125, 6.9375, 6.8125, 6.75, 6.6875, 6.75, 6.75, 6.8125, 6.75, 6.75];
     let heights = heights.map(|inches| format!("\"{inches} in\"")).join(", ");
     let by_heights = Job::read(&format!("{}elevations = [{heights}]\n", &SHED[..line])).unwrap();
-    let by_heights = by_heights.report().unwrap().as_built.unwrap().flatness.unwrap();
+    let by_heights = by_heights.report().unwrap().new_floor.unwrap().as_built.unwrap().flatness.unwrap();
     let ff = |report: &crate::job::FlatnessReport| report.lines[1].ff.unwrap();
     assert!((ff(&rods) - ff(&by_heights)).abs() < 1e-9);
     assert_eq!((rods.fl, rods.ff_verdict.as_deref()), (None, Some("too few to judge")));
@@ -54,7 +53,7 @@ fn rods_of_a_line_give_the_numbers_of_its_heights() {
 fn lines_alone_are_told_without_shots() {
     let start = SHED.find("[[as_built.profiles]]").unwrap();
     let text = format!("{}[as_built]\nflatness_class = \"conventional\"\n{}", before(), &SHED[start..]);
-    let built = Job::read(&text).unwrap().report().unwrap().as_built.unwrap();
+    let built = Job::read(&text).unwrap().report().unwrap().new_floor.unwrap().as_built.unwrap();
     assert!(built.floor.is_none() && built.flatness.is_some());
 }
 

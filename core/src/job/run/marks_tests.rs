@@ -33,17 +33,17 @@ fall = "1/8 in/ft"
 #[test]
 fn without_the_key_there_are_no_marks() {
     let report = shed("").unwrap();
-    assert_eq!(report.marks, None);
+    assert_eq!(report.new_floor.as_ref().unwrap().marks, None);
     assert!(!report.to_text().contains("ROD CHECK"));
 }
 
 #[test]
 fn marks_agree_with_the_heights_of_the_edges() {
     let report = shed("[marks]\nline_above = { benchmark = \"nail\", height = \"3 ft\" }").unwrap();
-    let marks = report.marks.as_ref().unwrap();
+    let marks = report.new_floor.as_ref().unwrap().marks.as_ref().unwrap();
     let front = &marks.edges[0];
     assert!(front.level);
-    let of_edge = report.finish.edges[0].rod_from.as_ref().unwrap();
+    let of_edge = report.new_floor.as_ref().unwrap().finish.edges[0].rod_from.as_ref().unwrap();
     assert_eq!(front.marks[0].rods[0].text, of_edge.text);
     // The line stands 3 ft over the nail, the sight 4' 2": the rod reads 14 in on the line, and so much more than below it.
     assert_eq!(marks.rod_on_line.as_ref().unwrap().text, "1' 2\"");
@@ -57,8 +57,13 @@ fn marks_agree_with_the_heights_of_the_edges() {
 
 #[test]
 fn the_morning_moves_every_rod_and_no_distance_below_the_line() {
-    let planned = shed("[marks]\nline = \"103 ft\"").unwrap().marks.unwrap();
-    let today = shed("[marks]\nline = \"103 ft\"\nrod_today = \"4' 5 1/2\\\"\"").unwrap().marks.unwrap();
+    let planned = shed("[marks]\nline = \"103 ft\"").unwrap().new_floor.unwrap().marks.unwrap();
+    let today = shed("[marks]\nline = \"103 ft\"\nrod_today = \"4' 5 1/2\\\"\"")
+        .unwrap()
+        .new_floor
+        .unwrap()
+        .marks
+        .unwrap();
     for (one, other) in planned.pads.iter().zip(&today.pads) {
         assert!((other.rods[0].us - one.rods[0].us - 3.5 / 12.0).abs() < 1e-9);
         assert_eq!(one.below_line, other.below_line);

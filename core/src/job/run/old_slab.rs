@@ -27,11 +27,16 @@ impl Job {
         let room = (input.room.is_none() && input.measured_room.is_none()).then_some(least);
         // Old concrete that stands above the new floor leaves no room at all.
         let measured = room.map(|room| Given::computed(Length::from_base(room.base().max(0.0))));
-        let input =
+        let with_room =
             FindingsInput { measured_room: input.measured_room.clone().or(measured), ..input.clone() };
-        let verdict = input.verdict().map_err(|failure| failure.under("old_slab"))?;
-        let adds = verdict.spans().then(|| weight(mean, Support::Suspended)).transpose()?;
-        Ok(Some(OldSlab { verdict, room, adds }))
+        let judge = |input: &FindingsInput| input.verdict().map_err(|failure| failure.under("old_slab"));
+        let verdict = judge(&with_room)?;
+        if !verdict.spans() {
+            return Ok(Some(OldSlab { verdict, room, adds: None }));
+        }
+        // The room is the thickness of the new floor, of which nothing is told here.
+        let adds = Some(weight(mean, Support::Suspended)?);
+        Ok(Some(OldSlab { verdict: judge(input)?, room: None, adds }))
     }
 }
 

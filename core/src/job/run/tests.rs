@@ -5,6 +5,7 @@ use crate::job::Job;
 use crate::survey::Survey;
 
 mod outside;
+mod spans;
 
 const RODS: &str = include_str!("../../../../examples/boat_store.toml");
 
@@ -27,8 +28,8 @@ fn survey() -> Survey {
 fn a_survey_handed_over_gives_the_same_floor() {
     let whole = Job::read(RODS).unwrap().report().unwrap();
     let over = Job::read(&bare()).unwrap().report_on(&survey()).unwrap();
-    assert_eq!(whole.thickness, over.thickness);
-    assert_eq!(whole.order, over.order);
+    assert_eq!(whole.new_floor.as_ref().unwrap().thickness, over.new_floor.as_ref().unwrap().thickness);
+    assert_eq!(whole.new_floor.as_ref().unwrap().order, over.new_floor.as_ref().unwrap().order);
 }
 
 #[test]
@@ -100,7 +101,7 @@ fn a_sound_old_slab_stays_and_the_report_says_why() {
     let silent = Job::read(&not_judged(RODS)).unwrap().report().unwrap();
     assert_eq!(silent.old_slab, None);
     assert!(silent.not_answered.contains(&"whether the old slab may stay".to_owned()));
-    assert_eq!(silent.thickness, report.thickness);
+    assert_eq!(silent.new_floor.as_ref().unwrap().thickness, report.new_floor.as_ref().unwrap().thickness);
 }
 
 #[test]
@@ -114,20 +115,6 @@ fn the_patio_in_frost_is_bonded_to_or_broken_out() {
     assert_eq!(standing("break_out_whole"), "allowed");
     assert!(slab.stops.iter().any(|stop| stop.rule == "frost_under_sheet" && stop.closes == ["unbonded"]));
     assert!(text.contains("Saw round the hollow spots, break out to sound concrete, patch."), "{text}");
-}
-
-#[test]
-fn a_slab_that_spans_is_told_no_thickness() {
-    let job = RODS.replace("rests_on = \"gravel\"", "rests_on = \"framing\"");
-    let report = Job::read(&job).unwrap().report().unwrap();
-    let text = report.to_text();
-    let slab = report.old_slab.unwrap();
-    assert!(slab.spans && slab.take == "stop", "{text}");
-    assert!(text.lines().nth(1).unwrap().starts_with("STOP        It rests on framing"), "{text}");
-    for label in ["THICKNESS", "ORDER", "Least", "Thinnest"] {
-        assert!(!text.contains(label), "{label} in {text}");
-    }
-    assert!(report.cautions.iter().any(|caution| caution.contains("engineer's figures")), "{text}");
 }
 
 #[test]
@@ -148,14 +135,15 @@ fn overlaid(from: &str, to: &str) -> String {
 fn the_overlay_is_thick_enough_and_carries_the_pickup() {
     let report = Job::read(RODS).unwrap().report().unwrap();
     let text = report.to_text();
-    let overlay = report.overlay.unwrap();
+    let floor = report.new_floor.as_ref().unwrap();
+    let overlay = floor.overlay.as_ref().unwrap();
     assert!(overlay.thick_enough && overlay.stone_too_large == Some(false), "{text}");
     assert_eq!((overlay.least.text.as_str(), overlay.basis.as_str()), ("3 in", "unbonded_topping_minimum"));
     assert_eq!(overlay.loads.len(), 2);
     let needed: Vec<f64> = overlay.loads.iter().map(|load| load.needed.as_ref().unwrap().us).collect();
     assert!(needed[0] < needed[1], "an edge needs more: {needed:?}");
     for load in &overlay.loads {
-        let thinnest = report.thickness.least.us;
+        let thinnest = floor.thickness.least.us;
         assert_eq!(load.enough, Some(thinnest >= load.needed.as_ref().unwrap().us));
         let (stress, allowed) = (load.stress.as_ref().unwrap().us, load.allowed.as_ref().unwrap().us);
         assert_eq!(load.enough, Some(stress <= allowed), "{}", load.text);
@@ -168,7 +156,7 @@ fn the_overlay_is_thick_enough_and_carries_the_pickup() {
 fn a_stone_too_large_and_an_overlay_too_thin_are_told() {
     let job = overlaid("stone = \"3/4 in\"", "stone = \"1 1/2 in\"");
     let report = Job::read(&job).unwrap().report().unwrap();
-    let overlay = report.overlay.as_ref().unwrap();
+    let overlay = report.new_floor.as_ref().unwrap().overlay.as_ref().unwrap();
     assert!(!overlay.thick_enough && overlay.stone_too_large == Some(true));
     let words: Vec<String> = report.to_text().split_whitespace().map(str::to_owned).collect();
     let text = words.join(" ");
@@ -179,7 +167,7 @@ fn a_stone_too_large_and_an_overlay_too_thin_are_told() {
 fn a_lift_has_no_figure_and_a_half_given_load_is_refused() {
     let lift = overlaid("thing = \"pickup\"", "thing = \"anchored lift\"");
     let report = Job::read(&lift).unwrap().report().unwrap();
-    let load = &report.overlay.as_ref().unwrap().loads[0];
+    let load = &report.new_floor.as_ref().unwrap().overlay.as_ref().unwrap().loads[0];
     assert!(
         load.needed.is_none() && load.enough.is_none() && load.text.contains("ask the maker"),
         "{}",
@@ -194,7 +182,7 @@ fn a_lift_has_no_figure_and_a_half_given_load_is_refused() {
 fn what_the_old_slab_does_not_allow_is_told_beside_the_overlay() {
     let job = PATIO.replace("bond = \"bonded\"", "bond = \"unbonded\"");
     let report = Job::read(&job).unwrap().report().unwrap();
-    let said = report.overlay.as_ref().unwrap().verdict.clone().unwrap();
+    let said = report.new_floor.as_ref().unwrap().overlay.as_ref().unwrap().verdict.clone().unwrap();
     assert!(said.starts_with("pour over, unbonded: no: water between"), "{said}");
     assert!(report.to_text().contains("The old slab: "), "{}", report.to_text());
 }
@@ -202,8 +190,8 @@ fn what_the_old_slab_does_not_allow_is_told_beside_the_overlay() {
 #[test]
 fn a_bonded_floor_counts_on_the_old_slab() {
     let job = overlaid("bond = \"unbonded\"", "bond = \"bonded\"");
-    let overlay = Job::read(&job).unwrap().report().unwrap().overlay.unwrap();
-    let unbonded = Job::read(RODS).unwrap().report().unwrap().overlay.unwrap();
+    let overlay = Job::read(&job).unwrap().report().unwrap().new_floor.unwrap().overlay.unwrap();
+    let unbonded = Job::read(RODS).unwrap().report().unwrap().new_floor.unwrap().overlay.unwrap();
     for (together, alone) in overlay.loads.iter().zip(&unbonded.loads) {
         assert!(together.needed.as_ref().unwrap().us < alone.needed.as_ref().unwrap().us);
     }

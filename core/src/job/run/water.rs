@@ -10,7 +10,7 @@ use crate::note::Note;
 use crate::quantity::{Elevation, Length, Typed};
 use crate::survey::Survey;
 use crate::survey::clean_up::{ChangeInput, Changed};
-use crate::survey::low_spots::{Drain, EdgeState, EdgeStated, Edges, Pond, SHALLOWEST_TAKEN};
+use crate::survey::low_spots::{Drain, EdgeState, EdgeStated, Edges, Pond, Ponds, SHALLOWEST_TAKEN};
 use crate::survey::old_slab::SlabPlace;
 use crate::survey::outline::Corner;
 
@@ -29,20 +29,34 @@ impl Job {
             .list
             .iter()
             .zip(&cure.outcomes)
-            .map(|(pond, outcome)| pond_report(pond, outcome.fate.word()));
+            .map(|(pond, outcome)| pond_report(pond, Some(outcome.fate.word())));
         let new = cure
             .finish
             .list
             .iter()
             .zip(&cure.new)
-            .map(|(pond, new)| pond_report(pond, if *new { "new" } else { "left" }));
+            .map(|(pond, new)| pond_report(pond, Some(if *new { "new" } else { "left" })));
         let water = StandingWater {
             old_floor: old.collect(),
-            new_floor: new.collect(),
-            cured: cure.count(Fate::Cured),
+            new_floor: Some(new.collect()),
+            cured: Some(cure.count(Fate::Cured)),
             shallowest: say::fine_thickness(shallowest),
         };
         Ok((water, cure.notes()))
+    }
+
+    /// What stands on the old slab, where no new floor is told, and what must be known of it.
+    pub(super) fn standing_on_old(&self, survey: &Survey) -> Result<(StandingWater, Vec<Note>)> {
+        let shallowest = Length::from_base(SHALLOWEST_TAKEN);
+        let ponds =
+            Ponds::of_survey(survey, &self.edges(), shallowest).map_err(|failure| failure.under("water"))?;
+        let water = StandingWater {
+            old_floor: ponds.list.iter().map(|pond| pond_report(pond, None)).collect(),
+            new_floor: None,
+            cured: None,
+            shallowest: say::fine_thickness(shallowest),
+        };
+        Ok((water, ponds.notes()))
     }
 
     /// Where water may leave: what the job states, and the drains that the finish falls to.
@@ -67,14 +81,14 @@ impl Job {
     }
 }
 
-pub(super) fn pond_report(pond: &Pond, fate: &str) -> PondReport {
+pub(super) fn pond_report(pond: &Pond, fate: Option<&str>) -> PondReport {
     PondReport {
         area: say::surface(pond.area),
         volume: say::water(pond.volume),
         depth: say::fine_thickness(pond.depth),
         deepest: said_place(pond.deepest),
         spill: said_place(pond.spill),
-        fate: fate.to_owned(),
+        fate: fate.map(str::to_owned),
     }
 }
 

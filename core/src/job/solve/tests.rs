@@ -26,7 +26,7 @@ const SIXTEENTH: f64 = 1.0 / 16.0;
 
 #[test]
 fn the_boat_store_is_solved_as_worked_apart() {
-    let solved = report(STORE).solved.unwrap();
+    let solved = report(STORE).new_floor.unwrap().solved.unwrap();
     for (stage, volume) in [(&solved.planned, 8.66), (&solved.bare, 7.92)] {
         assert!((stage.concrete.us - volume).abs() <= 0.02 * volume, "{}", stage.concrete.us);
     }
@@ -46,7 +46,8 @@ fn the_boat_store_is_solved_as_worked_apart() {
 #[test]
 fn the_patio_is_told_why_and_gets_the_nearest_finish() {
     let report = report(PATIO);
-    let conflict = report.conflict.as_ref().unwrap();
+    let floor = report.new_floor.as_ref().unwrap();
+    let conflict = floor.conflict.as_ref().unwrap();
     let sets: Vec<Vec<&str>> =
         conflict.sets.iter().map(|set| set.demands.iter().map(String::as_str).collect()).collect();
     let fall = "fall 1/4 in/ft to the lawn";
@@ -56,8 +57,8 @@ fn the_patio_is_told_why_and_gets_the_nearest_finish() {
     );
     assert!(conflict.complete && conflict.alone.is_empty() && !conflict.nearest.is_empty());
     // The nearest is the one that was worked apart: 4.92 yd3, the walk flush, the slider kept.
-    assert!((report.thickness.fill.us - 4.92).abs() <= 0.02 * 4.92);
-    let fit = |name: &str| report.fits.iter().find(|fit| fit.name == name).unwrap();
+    assert!((floor.thickness.fill.us - 4.92).abs() <= 0.02 * 4.92);
+    let fit = |name: &str| floor.fits.iter().find(|fit| fit.name == name).unwrap();
     assert!(fit("Slider").kept && fit("Walk").kept);
     assert!(!fit("least 3 in").kept && !fit("Weep holes").kept);
     let text = report.to_text();
@@ -65,7 +66,7 @@ fn the_patio_is_told_why_and_gets_the_nearest_finish() {
         assert!(text.contains(said), "{said}: {text}");
     }
     // What would break the slider is not the cheapest.
-    let thin = report.thin_zones.unwrap();
+    let thin = floor.thin_zones.as_ref().unwrap();
     let choice = |cure: &str| thin.zones[0].choices.iter().find(|choice| choice.cure == cure).unwrap();
     assert!(!choice("raise").cheapest && choice("raise").breaks.iter().any(|name| name == "Slider"));
     assert!(choice("bond").cheapest);
@@ -84,7 +85,7 @@ fn no_line_of_a_report_is_too_wide() {
 fn limits_hold_each_way() {
     let limit = |way: &str| {
         let text = STORE.replace("[finish.solve]\nlevel = [\"front\"]\nround_fall = \"1/16 in/ft\"\n", "");
-        report(&text.replace("at_most_rod = \"4' 4 3/4\\\"\"", way)).fits.pop().unwrap()
+        report(&text.replace("at_most_rod = \"4' 4 3/4\\\"\"", way)).new_floor.unwrap().fits.pop().unwrap()
     };
     // The finish stands 7/8 in below the sill, at rod 4' 5 5/8".
     assert!(limit("at_most_rod = \"4' 4 3/4\\\"\"").kept);
@@ -101,7 +102,7 @@ fn demands_of_every_form_are_kept() {
         [[finish.solve.demands]]\nname = \"back square\"\nkind = \"cross_fall\"\nfall = \"0 %\"\nedge = \"back\"\n\
         [[finish.solve.demands]]\nname = \"shelf\"\nkind = \"at_least\"\nrod = \"4' 6\\\"\"\nat = [{ x = \"0 in\", y = \"32'\" }]\nfirm = true\n\
         [[finish.solve.demands]]\nname = \"ramp\"\nkind = \"at_least\"\nelevation = \"99 ft\"\nedge = \"front\"\nweight = 2.0";
-    let solved = report(&solve(more)).solved.unwrap();
+    let solved = report(&solve(more)).new_floor.unwrap().solved.unwrap();
     assert!(solved.demands.iter().all(|demand| demand.slack_built.us > -1e-6), "{:?}", solved.demands);
     assert_eq!(solved.demands.iter().filter(|demand| !demand.habit).count(), 11);
 }

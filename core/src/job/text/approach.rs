@@ -1,10 +1,10 @@
 //! The ground outside a door, in words.
 
 use super::Page;
-use crate::job::{ApproachReport, Report};
+use crate::job::{ApproachReport, NewFloor};
 
-pub(super) fn approaches(page: &mut Page, report: &Report) {
-    for (index, of) in report.approaches.iter().enumerate() {
+pub(super) fn approaches(page: &mut Page, floor: &NewFloor) {
+    for (index, of) in floor.approaches.iter().enumerate() {
         page.list(if index == 0 { "APPROACH" } else { "" }, lines(of).into_iter());
     }
 }

@@ -2,13 +2,13 @@
 
 use super::Page;
 use super::water::{capital, pond_line};
-use crate::job::{AsBuiltReport, BuiltFloorReport, CheckReport, FlatnessReport, Report};
+use crate::job::{AsBuiltReport, BuiltFloorReport, CheckReport, FlatnessReport, NewFloor};
 
 /// So many lines of readings are told one by one.
 const TOLD: usize = 6;
 
-pub(super) fn as_built(page: &mut Page, report: &Report) {
-    let Some(AsBuiltReport { floor, flatness }) = &report.as_built else { return };
+pub(super) fn as_built(page: &mut Page, floor: &NewFloor) {
+    let Some(AsBuiltReport { floor, flatness }) = &floor.as_built else { return };
     let mut label = "AS BUILT";
     if let Some(floor) = floor {
         shots(page, floor, label);

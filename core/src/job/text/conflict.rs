@@ -1,10 +1,10 @@
 //! Demands that cannot all be kept, in words.
 
 use super::Page;
-use crate::job::{ChangeReport, Report};
+use crate::job::{ChangeReport, NewFloor};
 
-pub(super) fn conflict(page: &mut Page, report: &Report) {
-    let Some(conflict) = &report.conflict else { return };
+pub(super) fn conflict(page: &mut Page, floor: &NewFloor) {
+    let Some(conflict) = &floor.conflict else { return };
     page.section(
         "CONFLICT",
         "WHAT WAS ASKED CANNOT ALL BE KEPT. The floor below is not what was asked: it is the nearest that can be built, with",

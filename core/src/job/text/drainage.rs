@@ -1,13 +1,13 @@
 //! How the new floor drains, in words.
 
-use crate::job::{DrainageReport, Report};
+use crate::job::{DrainageReport, NewFloor};
 
 /// So many parts that drain badly are told one by one.
 const TOLD: usize = 3;
 
 /// The lines on how the new floor drains, where the job asks.
-pub(super) fn lines(report: &Report) -> Vec<String> {
-    report.drainage.as_ref().map_or_else(Vec::new, told)
+pub(super) fn lines(floor: &NewFloor) -> Vec<String> {
+    floor.drainage.as_ref().map_or_else(Vec::new, told)
 }
 
 fn told(of: &DrainageReport) -> Vec<String> {

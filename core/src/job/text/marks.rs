@@ -3,11 +3,11 @@
 use super::Page;
 use super::water::capital;
 use crate::assumption::BENCHMARK_OFF;
-use crate::job::Report;
+use crate::job::{LevelReport, NewFloor};
 
-pub(super) fn marks(page: &mut Page, report: &Report) {
-    let Some(marks) = &report.marks else { return };
-    match (&marks.morning, &report.level) {
+pub(super) fn marks(page: &mut Page, level: Option<&LevelReport>, floor: &NewFloor) {
+    let Some(marks) = &floor.marks else { return };
+    match (&marks.morning, level) {
         (Some(morning), _) => page.section("ROD CHECK", &format!("{}.", capital(&morning.text))),
         (None, Some(level)) => page.section(
             "ROD CHECK",

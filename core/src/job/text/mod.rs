@@ -16,7 +16,7 @@ mod surface;
 mod thin_zones;
 mod water;
 
-use super::Report;
+use super::{NewFloor, Report};
 use std::fmt::Write;
 
 /// Where the text behind a label begins.
@@ -33,46 +33,62 @@ impl Report {
         let [wide, long] = &floor.size;
         page.heading(&format!("{}: {} x {}, {}", self.name, wide.text, long.text, floor.area.text));
         old_slab::old_slab(&mut page, self);
-        if self.old_slab.as_ref().is_some_and(|slab| slab.spans) {
-            surface::old_floor(&mut page, self);
-            page.section("NEW FLOOR", "No height, thickness or order is told for a slab that spans free.");
-            if let Some(weight) = self.old_slab.as_ref().and_then(|slab| slab.added_weight.as_ref()) {
-                page.line(&format!("As asked it would add {} on average: tell the engineer.", weight.text));
-            }
-            page.section("CARE", &self.cautions.join(" "));
-            return page.text;
+        match &self.new_floor {
+            Some(floor) => self.floors(&mut page, floor),
+            None => self.old_floor_alone(&mut page),
         }
-        conflict::conflict(&mut page, self);
-        surface::old_floor(&mut page, self);
-        water::clean_up(&mut page, self);
-        surface::new_floor(&mut page, self);
-        surface::thickness(&mut page, self);
-        places::zones(&mut page, self);
-        water::standing(&mut page, self);
-        surface::fits(&mut page, self);
-        approach::approaches(&mut page, self);
-        clearances::clearances(&mut page, self);
-        solved::demands(&mut page, self);
-        solved::concrete(&mut page, self);
-        overlay::overlay(&mut page, self);
-        thin_zones::thin_zones(&mut page, self);
-        look_again::look_again(&mut page, self);
-        order::order(&mut page, self);
-        order::rounding(&mut page, self);
-        page.section("FALL", &self.finish.fall.text);
+        page.section("CARE", &self.cautions.join(" "));
+        page.text
+    }
+
+    fn floors(&self, page: &mut Page, floor: &NewFloor) {
+        let level = self.level.as_ref();
+        conflict::conflict(page, floor);
+        surface::old_floor(page, self);
+        water::clean_up(page, self);
+        surface::new_floor(page, level, floor);
+        surface::thickness(page, floor);
+        places::zones(page, floor);
+        water::standing(page, self);
+        surface::fits(page, floor);
+        approach::approaches(page, floor);
+        clearances::clearances(page, floor);
+        solved::demands(page, floor);
+        solved::concrete(page, floor);
+        overlay::overlay(page, floor);
+        thin_zones::thin_zones(page, floor);
+        look_again::look_again(page, self);
+        order::order(page, floor);
+        order::rounding(page, floor);
+        let fall = &floor.finish.fall.text;
+        page.section("FALL", fall);
+        self.taken_and_notes(page, |note| note != fall);
+        page.section("NOT YET", &format!("answered: {}.", self.not_answered.join("; ")));
+        places::sections(page, floor);
+        as_built::as_built(page, floor);
+        marks::marks(page, level, floor);
+    }
+
+    /// Over a slab that spans free.
+    fn old_floor_alone(&self, page: &mut Page) {
+        surface::old_floor(page, self);
+        water::clean_up(page, self);
+        water::standing(page, self);
+        page.section("NEW FLOOR", "No height, thickness or order is told for a slab that spans free.");
+        if let Some(weight) = self.old_slab.as_ref().and_then(|slab| slab.added_weight.as_ref()) {
+            page.line(&format!("As asked it would add {} on average: tell the engineer.", weight.text));
+        }
+        look_again::look_again(page, self);
+        self.taken_and_notes(page, |_| true);
+    }
+
+    fn taken_and_notes(&self, page: &mut Page, told: impl Fn(&str) -> bool) {
         page.list(
             "TAKEN",
             self.taken.iter().map(|taken| format!("{}: {} - {}", taken.what, taken.value, taken.why)),
         );
-        let silent = |note: &&super::SaidNote| note.text == self.finish.fall.text;
-        let notes = self.notes.iter().filter(|note| !silent(note));
+        let notes = self.notes.iter().filter(|note| told(&note.text));
         page.list("NOTES", notes.map(|note| format!("- {}", note.text)));
-        page.section("NOT YET", &format!("answered: {}.", self.not_answered.join("; ")));
-        places::sections(&mut page, self);
-        as_built::as_built(&mut page, self);
-        marks::marks(&mut page, self);
-        page.section("CARE", &self.cautions.join(" "));
-        page.text
     }
 }
 

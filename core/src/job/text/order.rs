@@ -1,10 +1,10 @@
 //! What to order, and what rounding and margin cost.
 
 use super::Page;
-use crate::job::Report;
+use crate::job::NewFloor;
 
-pub(super) fn order(page: &mut Page, report: &Report) {
-    let order = &report.order;
+pub(super) fn order(page: &mut Page, floor: &NewFloor) {
+    let order = &floor.order;
     for (index, line) in order.lines.iter().enumerate() {
         let label = if index == 0 { "ORDER" } else { "" };
         let remark = if line.taken { "assumed" } else { "" };
@@ -17,8 +17,8 @@ pub(super) fn order(page: &mut Page, report: &Report) {
     page.row("", "figured", &order.figured.text, &format!("ORDER {}, {trucks}", order.ordered.text));
 }
 
-pub(super) fn rounding(page: &mut Page, report: &Report) {
-    let Some(rounding) = &report.rounding else { return };
+pub(super) fn rounding(page: &mut Page, floor: &NewFloor) {
+    let Some(rounding) = &floor.rounding else { return };
     let to = format!("Heights to {} cost {}", rounding.step.text, rounding.rounding.text);
     let margin = format!("the margin costs {}", rounding.margin.text);
     let kept = [(to, rounding.step.us > 0.0), (margin, rounding.margin.us > 0.0)];

@@ -2,11 +2,11 @@
 
 use super::Page;
 use super::water::capital;
-use crate::job::{OverlayReport, Report};
+use crate::job::{NewFloor, OverlayReport};
 
 /// Thickness in practice, what goes between, and the loads.
-pub(super) fn overlay(page: &mut Page, report: &Report) {
-    let Some(overlay) = &report.overlay else { return };
+pub(super) fn overlay(page: &mut Page, floor: &NewFloor) {
+    let Some(overlay) = &floor.overlay else { return };
     page.section("OVERLAY", &format!("{}.", capital(&overlay.text)));
     if let Some(verdict) = &overlay.verdict {
         page.line(&format!("The old slab: {verdict}."));

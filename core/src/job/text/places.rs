@@ -1,12 +1,12 @@
 //! Zones and sections, in words.
 
 use super::Page;
-use crate::job::{Report, SectionReport};
+use crate::job::{NewFloor, SectionReport};
 
-pub(super) fn zones(page: &mut Page, report: &Report) {
-    for (index, zone) in report.zones.iter().enumerate() {
+pub(super) fn zones(page: &mut Page, floor: &NewFloor) {
+    for (index, zone) in floor.zones.iter().enumerate() {
         let label = if index == 0 { "ZONES" } else { "" };
-        let thinner = match (&zone.thinner, &report.thickness.thinner_than) {
+        let thinner = match (&zone.thinner, &floor.thickness.thinner_than) {
             (Some(area), Some(depth)) if area.us >= 0.5 => format!(", {} under {}", area.text, depth.text),
             _ => String::new(),
         };
@@ -25,8 +25,8 @@ pub(super) fn zones(page: &mut Page, report: &Report) {
     }
 }
 
-pub(super) fn sections(page: &mut Page, report: &Report) {
-    for section in &report.sections {
+pub(super) fn sections(page: &mut Page, floor: &NewFloor) {
+    for section in &floor.sections {
         one_section(page, section);
     }
 }

@@ -1,16 +1,16 @@
 //! What a finish that was solved for takes, what each demand costs, and the proof, in words.
 
 use super::Page;
-use crate::job::{Amount, CostReport, DemandReport, Report, SolvedReport, StageReport};
+use crate::job::{Amount, CostReport, DemandReport, NewFloor, SolvedReport, StageReport};
 
 /// Slacks that differ by less, in inches or in inches per foot, are told once.
 const SAME: f64 = 1.0 / 32.0;
 
-pub(super) fn demands(page: &mut Page, report: &Report) {
-    let Some(solved) = &report.solved else { return };
+pub(super) fn demands(page: &mut Page, floor: &NewFloor) {
+    let Some(solved) = &floor.solved else { return };
     let own = || solved.demands.iter().filter(|demand| !demand.habit);
     let gave_way = |demand: &DemandReport| {
-        let nearest = report.conflict.iter().flat_map(|conflict| &conflict.nearest);
+        let nearest = floor.conflict.iter().flat_map(|conflict| &conflict.nearest);
         nearest.into_iter().any(|change| change.demand == demand.name)
     };
     let told =
@@ -55,8 +55,8 @@ fn line(demand: &DemandReport, gave_way: bool) -> String {
     format!("{}{firm}: {at}{}{built}", demand.name, demand.text)
 }
 
-pub(super) fn concrete(page: &mut Page, report: &Report) {
-    let Some(solved) = &report.solved else { return };
+pub(super) fn concrete(page: &mut Page, floor: &NewFloor) {
+    let Some(solved) = &floor.solved else { return };
     let stage = |page: &mut Page, label: &str, name: &str, stage: &StageReport| {
         let money = stage.money.as_ref().map(|money| money.text.as_str()).unwrap_or_default();
         page.row(label, name, &stage.concrete.text, money);
@@ -64,7 +64,7 @@ pub(super) fn concrete(page: &mut Page, report: &Report) {
     stage(page, "CONCRETE", "demanded, nothing more", &solved.bare);
     stage(page, "", "as planned", &solved.planned);
     stage(page, "", "as built", &solved.built);
-    let margin = report.finish.margin.as_ref().filter(|margin| margin.us > 0.0);
+    let margin = floor.finish.margin.as_ref().filter(|margin| margin.us > 0.0);
     let added = [
         margin.map(|margin| format!("the margin of {}", margin.text)),
         (!solved.habits.is_empty()).then(|| "level lines".to_owned()),
@@ -84,7 +84,7 @@ pub(super) fn concrete(page: &mut Page, report: &Report) {
     } else if !solved.steps_best {
         page.line("Another finish in these steps may take a little less: not all were tried.");
     }
-    let with = if report.conflict.is_some() { "With the demands as they gave way, " } else { "As planned, " };
+    let with = if floor.conflict.is_some() { "With the demands as they gave way, " } else { "As planned, " };
     page.section("PROVED", &format!("{with}{}.", solved.proof.text));
 }
 

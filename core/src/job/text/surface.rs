@@ -1,7 +1,7 @@
 //! The old floor, the new floor, and what lies between.
 
 use super::Page;
-use crate::job::{EdgeHeights, FinishReport, Report};
+use crate::job::{EdgeHeights, FinishReport, LevelReport, NewFloor, Report};
 
 pub(super) fn old_floor(page: &mut Page, report: &Report) {
     let floor = &report.old_floor;
@@ -29,10 +29,10 @@ pub(super) fn old_floor(page: &mut Page, report: &Report) {
     }
 }
 
-pub(super) fn new_floor(page: &mut Page, report: &Report) {
-    let finish = &report.finish;
+pub(super) fn new_floor(page: &mut Page, level: Option<&LevelReport>, floor: &NewFloor) {
+    let finish = &floor.finish;
     let mut words = Vec::new();
-    if report.conflict.is_some() {
+    if floor.conflict.is_some() {
         words.push("NOT AS ASKED, see above.".to_owned());
     } else if let (Some(least), Some(margin)) = (&finish.least, &finish.margin) {
         words.push(format!("Least {} + {} margin.", least.text, margin.text));
@@ -46,7 +46,7 @@ pub(super) fn new_floor(page: &mut Page, report: &Report) {
         let (kind, height) = place.rod.as_ref().map_or(("elevation", &place.elevation), |rod| ("rod", rod));
         page.line(&format!("{:<12} {kind} {}, {}", place.name, height.text, place.at.text));
     }
-    if let Some(level) = &report.level {
+    if let Some(level) = level {
         page.line(&format!(
             "Check first: {}, rod {}. Add any difference to every rod.",
             level.benchmark, level.rod.text
@@ -87,8 +87,8 @@ fn edge_line(edge: &EdgeHeights) -> String {
     }
 }
 
-pub(super) fn thickness(page: &mut Page, report: &Report) {
-    let thickness = &report.thickness;
+pub(super) fn thickness(page: &mut Page, floor: &NewFloor) {
+    let thickness = &floor.thickness;
     page.section("THICKNESS", &format!("Thinnest  {}  at {}", thickness.least.text, thickness.least_at.text));
     page.line(&format!("Thickest  {}  at {}", thickness.greatest.text, thickness.greatest_at.text));
     let high = match thickness.high.us > 0.0 {
@@ -107,8 +107,8 @@ pub(super) fn thickness(page: &mut Page, report: &Report) {
     }
 }
 
-pub(super) fn fits(page: &mut Page, report: &Report) {
-    for (index, fit) in report.fits.iter().enumerate() {
+pub(super) fn fits(page: &mut Page, floor: &NewFloor) {
+    for (index, fit) in floor.fits.iter().enumerate() {
         let label = if index == 0 { "FITS" } else { "" };
         let verdict = match (fit.kept, &fit.below) {
             (true, _) => "ok",

@@ -2,10 +2,10 @@
 
 use super::Page;
 use super::water::capital;
-use crate::job::{Report, ThinZoneReport};
+use crate::job::{NewFloor, ThinZoneReport};
 
-pub(super) fn thin_zones(page: &mut Page, report: &Report) {
-    let Some(thin) = &report.thin_zones else { return };
+pub(super) fn thin_zones(page: &mut Page, floor: &NewFloor) {
+    let Some(thin) = &floor.thin_zones else { return };
     let text = capital(&thin.text);
     let breaks = but(&thin.raising_breaks)
         .map(|names| format!(" Raising all would break: {names}."))

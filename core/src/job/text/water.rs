@@ -1,7 +1,7 @@
 //! Standing water and clean-up, in words.
 
 use super::Page;
-use crate::job::{CleanUpReport, PondReport, Report};
+use crate::job::{CleanUpReport, PondReport, Report, StandingWater};
 
 /// So many ponds are told one by one.
 const TOLD: usize = 3;
@@ -31,26 +31,34 @@ pub(super) fn capital(word: &str) -> String {
 
 pub(super) fn standing(page: &mut Page, report: &Report) {
     let water = &report.standing_water;
-    let mut lines = Vec::new();
-    match water.old_floor.len() {
-        0 => lines.push(format!("Old floor: none deeper than {}.", water.shallowest.text)),
-        ponds => {
-            lines.push(format!("Old floor: {} of {ponds} low spots cured by the new floor.", water.cured));
-            lines.extend(water.old_floor.iter().take(TOLD).map(|pond| pond_line(pond, true)));
-        }
-    }
-    match water.new_floor.len() {
-        0 => lines.push("New floor: water leaves everywhere, struck off as planned.".to_owned()),
-        ponds => {
-            lines.push(format!("New floor: WATER STANDS in {ponds} places."));
-            lines.extend(water.new_floor.iter().take(TOLD).map(|pond| pond_line(pond, false)));
-        }
-    }
-    lines.extend(super::drainage::lines(report));
+    let mut lines = on_old_floor(water);
+    lines.extend(water.new_floor.iter().flat_map(|ponds| on_new_floor(ponds)));
+    lines.extend(report.new_floor.iter().flat_map(super::drainage::lines));
     page.list("WATER", lines.into_iter());
 }
 
+fn on_old_floor(water: &StandingWater) -> Vec<String> {
+    let first = match (water.old_floor.len(), water.cured) {
+        (0, _) => format!("Old floor: none deeper than {}.", water.shallowest.text),
+        (ponds, Some(cured)) => format!("Old floor: {cured} of {ponds} low spots cured by the new floor."),
+        (1, None) => "Old floor: water stands in one low spot.".to_owned(),
+        (ponds, None) => format!("Old floor: water stands in {ponds} low spots."),
+    };
+    let told = water.old_floor.iter().take(TOLD).map(|pond| pond_line(pond, true));
+    std::iter::once(first).chain(told).collect()
+}
+
+fn on_new_floor(ponds: &[PondReport]) -> Vec<String> {
+    let first = match ponds.len() {
+        0 => "New floor: water leaves everywhere, struck off as planned.".to_owned(),
+        count => format!("New floor: WATER STANDS in {count} places."),
+    };
+    let told = ponds.iter().take(TOLD).map(|pond| pond_line(pond, false));
+    std::iter::once(first).chain(told).collect()
+}
+
 pub(super) fn pond_line(pond: &PondReport, with_fate: bool) -> String {
-    let fate = if with_fate { format!(" ({})", pond.fate) } else { String::new() };
+    let fate = pond.fate.as_ref().filter(|_| with_fate);
+    let fate = fate.map(|fate| format!(" ({fate})")).unwrap_or_default();
     format!("- {}, {} deep at {}{fate}", pond.area.text, pond.depth.text, pond.deepest.text)
 }

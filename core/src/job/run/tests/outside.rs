@@ -22,7 +22,7 @@ fn with_approach(more: &str) -> String {
 #[test]
 fn the_wash_bay_drains_to_its_drain() {
     let report = report(BAY);
-    let drainage = report.drainage.as_ref().unwrap();
+    let drainage = report.new_floor.as_ref().unwrap().drainage.as_ref().unwrap();
     // Two of its planes fall less than a broomed floor should, by a number from memory.
     assert_eq!((drainage.judged.as_str(), drainage.held.us), ("confirm locally", 0.0));
     assert!(drainage.faults.iter().all(|fault| fault.fault == "too little"));
@@ -38,7 +38,8 @@ fn the_wash_bay_drains_to_its_drain() {
 #[test]
 fn without_the_key_the_report_says_nothing_of_it() {
     let report = report(STORE);
-    assert!(report.drainage.is_none() && report.approaches.is_empty());
+    let floor = report.new_floor.as_ref().unwrap();
+    assert!(floor.drainage.is_none() && floor.approaches.is_empty());
     assert!(!report.to_text().contains("APPROACH"));
 }
 
@@ -46,7 +47,7 @@ fn without_the_key_the_report_says_nothing_of_it() {
 #[test]
 fn an_approach_is_held_against_the_floor() {
     let report = report(&with_approach("").replace("ROD", "4' 11 1/2\\\""));
-    let yard = &report.approaches[0];
+    let yard = &report.new_floor.as_ref().unwrap().approaches[0];
     assert!((yard.spare.us - 0.1).abs() < 1e-6, "{:?}", yard.spare);
     assert!(yard.high_enough);
     // The ground rises half an inch to ten feet out: a drain, or the fail is told.
@@ -60,12 +61,16 @@ fn an_approach_is_held_against_the_floor() {
 fn a_demanded_approach_is_a_demand_of_the_finish() {
     let kept = report(&with_approach("demanded = true").replace("ROD", "4' 11 1/4\\\""));
     let demand = |report: &Report| {
-        let solved = report.solved.as_ref().unwrap();
+        let solved = report.new_floor.as_ref().unwrap().solved.as_ref().unwrap();
         solved.demands.iter().any(|demand| demand.name == "Yard: water away")
     };
-    assert!(demand(&kept) && kept.conflict.is_none() && kept.approaches[0].high_enough);
+    assert!(
+        demand(&kept)
+            && kept.new_floor.as_ref().unwrap().conflict.is_none()
+            && kept.new_floor.as_ref().unwrap().approaches[0].high_enough
+    );
     let report = report(&with_approach("demanded = true").replace("ROD", "4' 10\\\""));
-    let conflict = report.conflict.as_ref().unwrap();
+    let conflict = report.new_floor.as_ref().unwrap().conflict.as_ref().unwrap();
     assert!(conflict.sets.iter().any(|set| set.demands.iter().any(|name| name == "Yard: water away")));
     assert!(conflict.sets.iter().any(|set| set.demands.iter().any(|name| name == "Big door")));
 }
