@@ -247,6 +247,7 @@ bases! {
     UnbondedByUse, "unbonded_by_use", Kind::CommonPractice, "4 in under trucks, in wash bays, under jacks; 5 in and more by stress";
     StoneThird, "stone_third", published("ACI 302.1R", "several", "coarse aggregate in toppings", Seen::Memory), "the thinnest part is at least three times the largest stone";
     FeatherEdge, "feather_edge", published("ACI 546R", "several", "edges of repairs", Seen::Memory), "no feather edge: a sawn and chipped key at least the least thickness deep";
+    KeyThroughSlab, "key_through_slab", Kind::CommonPractice, "a key through half of the old slab or more leaves too little of it: the strip is broken out";
     SurfaceProfile, "surface_profile", published("ICRI 310.2R, as quoted by a design note and a trade page", "2013", "profiles", Seen::Quoted), "self-levelling 4 to 6, bonded topping 7 to 9";
     SurfaceProfileRecalled, "surface_profile_recalled", published("ICRI 310.2R", "2013", "profiles by covering", Seen::Memory), "surface profile by covering";
     PullOffStress, "pull_off_stress", published("ASTM C1583", "any", "load over area", Seen::Memory), "f = 4 P / (pi d^2)";

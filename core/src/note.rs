@@ -109,6 +109,9 @@ notes! {
     VoidTest = 115, "VOID_TEST", "the glue of the disc failed first: the test says nothing";
     StoneDecides = 116, "STONE_DECIDES", "the largest stone decides the least thickness";
     ThinnestEnough = 117, "THINNEST_ENOUGH", "the thinnest slab of the search is enough";
+    NoKeyNeeded = 125, "NO_KEY_NEEDED", "the overlay has its least thickness at the edge: no key is cut";
+    KeyCutShort = 126, "KEY_CUT_SHORT", "the overlay does not reach its least thickness behind the edge within the room there is";
+    BreakOutStrip = 127, "BREAK_OUT_STRIP", "a key would leave too little of the old slab: the strip is broken out";
 }
 
 impl NoteCode {

@@ -106,6 +106,8 @@ pub static OPERATIONS: &[&Operation] = &[
     &overlay::operations::CURLING_COEFFICIENT,
     &overlay::operations::CURLING_STRESS,
     &overlay::operations::TWO_LAYERS,
+    &overlay::operations::EDGE_KEY,
+    &overlay::operations::KEY_CUTS,
     &overlay::operations::ADDED_WEIGHT,
     &grade::operations::DRAINAGE,
     &grade::operations::PUDDLE_FALL,

@@ -149,6 +149,8 @@ OPERATIONS = (
     ("ovsCrestClearance", "crest_clearance"),
     ("ovsSagBreak", "sag_break"),
     ("ovsClearances", "clearances"),
+    ("ovsEdgeKey", "edge_key"),
+    ("ovsKeyCuts", "key_cuts"),
 )
 SYSTEMS = ("us", "si")
 

@@ -4566,6 +4566,84 @@ Public Function OVS_TWO_LAYERS_SI_GET(ByVal result As Variant, ByVal bond As Var
     OVS_TWO_LAYERS_SI_GET = Called("two_layers", "si", "get", result, Array(bond, overlay_mm, overlay_modulus_mpa, old_slab_mm, old_modulus_mpa))
 End Function
 
+' The key that is sawn and chipped into the old slab where the overlay is thinner than its least at an edge: concrete is not run out to nothing.
+' least_in: least thickness of the overlay (in); more than 0 in, at most 60 in
+' at_edge_in: thickness of the overlay at the edge, 0 where it is flush with the old slab (in); at least 0 in, at most 60 in
+' growth_in_per_ft: how fast it thickens away from the edge (in/ft); more than 0 in/ft, at most 12 in/ft
+' length_ft: length of the edge (ft); more than 0 ft, at most 10498.687664 ft
+' room_ft: how far back there is room for the key (ft); more than 0 ft, at most 10498.687664 ft; may be left out
+' old_slab_in: thickness of the old slab (in); more than 0 in, at most 78.7401574803 in; may be left out
+' Gives cut (what is done at the edge), depth_in (how deep the saw goes at the edge), width_ft (how far back it is chipped), depth_at_back_in (how deep it still is at its back; 0 where it runs out), area_ft2 (chipped area), volume_ft3 (old concrete that comes out, and new concrete that goes in), left_in (what is left of the old slab under the key).
+Public Function OVS_EDGE_KEY_US(ByVal least_in As Variant, ByVal at_edge_in As Variant, ByVal growth_in_per_ft As Variant, ByVal length_ft As Variant, Optional ByVal room_ft As Variant, Optional ByVal old_slab_in As Variant) As Variant
+    OVS_EDGE_KEY_US = Called("edge_key", "us", "value", "", Array(least_in, at_edge_in, growth_in_per_ft, length_ft, room_ft, old_slab_in))
+End Function
+
+Public Function OVS_EDGE_KEY_US_WHY(ByVal least_in As Variant, ByVal at_edge_in As Variant, ByVal growth_in_per_ft As Variant, ByVal length_ft As Variant, Optional ByVal room_ft As Variant, Optional ByVal old_slab_in As Variant) As Variant
+    OVS_EDGE_KEY_US_WHY = Called("edge_key", "us", "why", "", Array(least_in, at_edge_in, growth_in_per_ft, length_ft, room_ft, old_slab_in))
+End Function
+
+Public Function OVS_EDGE_KEY_US_GET(ByVal result As Variant, ByVal least_in As Variant, ByVal at_edge_in As Variant, ByVal growth_in_per_ft As Variant, ByVal length_ft As Variant, Optional ByVal room_ft As Variant, Optional ByVal old_slab_in As Variant) As Variant
+    OVS_EDGE_KEY_US_GET = Called("edge_key", "us", "get", result, Array(least_in, at_edge_in, growth_in_per_ft, length_ft, room_ft, old_slab_in))
+End Function
+
+' The key that is sawn and chipped into the old slab where the overlay is thinner than its least at an edge: concrete is not run out to nothing.
+' least_mm: least thickness of the overlay (mm); more than 0 mm, at most 1524 mm
+' at_edge_mm: thickness of the overlay at the edge, 0 where it is flush with the old slab (mm); at least 0 mm, at most 1524 mm
+' growth_percent: how fast it thickens away from the edge (%); more than 0 %, at most 100 %
+' length_m: length of the edge (m); more than 0 m, at most 3200 m
+' room_m: how far back there is room for the key (m); more than 0 m, at most 3200 m; may be left out
+' old_slab_mm: thickness of the old slab (mm); more than 0 mm, at most 2000 mm; may be left out
+' Gives cut (what is done at the edge), depth_mm (how deep the saw goes at the edge), width_m (how far back it is chipped), depth_at_back_mm (how deep it still is at its back; 0 where it runs out), area_m2 (chipped area), volume_l (old concrete that comes out, and new concrete that goes in), left_mm (what is left of the old slab under the key).
+Public Function OVS_EDGE_KEY_SI(ByVal least_mm As Variant, ByVal at_edge_mm As Variant, ByVal growth_percent As Variant, ByVal length_m As Variant, Optional ByVal room_m As Variant, Optional ByVal old_slab_mm As Variant) As Variant
+    OVS_EDGE_KEY_SI = Called("edge_key", "si", "value", "", Array(least_mm, at_edge_mm, growth_percent, length_m, room_m, old_slab_mm))
+End Function
+
+Public Function OVS_EDGE_KEY_SI_WHY(ByVal least_mm As Variant, ByVal at_edge_mm As Variant, ByVal growth_percent As Variant, ByVal length_m As Variant, Optional ByVal room_m As Variant, Optional ByVal old_slab_mm As Variant) As Variant
+    OVS_EDGE_KEY_SI_WHY = Called("edge_key", "si", "why", "", Array(least_mm, at_edge_mm, growth_percent, length_m, room_m, old_slab_mm))
+End Function
+
+Public Function OVS_EDGE_KEY_SI_GET(ByVal result As Variant, ByVal least_mm As Variant, ByVal at_edge_mm As Variant, ByVal growth_percent As Variant, ByVal length_m As Variant, Optional ByVal room_m As Variant, Optional ByVal old_slab_mm As Variant) As Variant
+    OVS_EDGE_KEY_SI_GET = Called("edge_key", "si", "get", result, Array(least_mm, at_edge_mm, growth_percent, length_m, room_m, old_slab_mm))
+End Function
+
+' Where the overlay is thinner than its least along an edge of the work, and the keys that are sawn and chipped there.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_US or OVS_SURVEY_FROM_FACES_US or OVS_SURVEY_FROM_GRID_US or OVS_SURVEY_FROM_RODS_US or OVS_SURVEY_WITHOUT_US or OVS_SURVEY_FROM_POINTS_US or OVS_SURVEY_FROM_TIN_US gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_US or OVS_FINISH_FROM_POINTS_US or OVS_FINISH_TO_EDGE_US or OVS_FINISH_AT_LEAST_US or OVS_FINISH_FROM_FACETS_US or OVS_FINISH_FROM_PLANES_US or OVS_FINISH_TO_VALLEY_US or OVS_FINISH_CROWN_US or OVS_FINISH_TO_TRENCH_US or OVS_FINISH_TO_DRAIN_US or OVS_FINISH_WITH_STRIP_US gives
+' line_value: the places of the edge; a range with the columns x_ft, y_ft
+' least_in: least thickness of the overlay (in); more than 0 in, at most 60 in
+' old_slab_in: thickness of the old slab (in); more than 0 in, at most 78.7401574803 in; may be left out
+' Gives cuts (the keys; none where the overlay is thick enough), length_ft (length of saw cuts along the edge), area_ft2 (area that is chipped), volume_ft3 (concrete that comes out and goes in, of all keys).
+Public Function OVS_KEY_CUTS_US(ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, ByVal least_in As Variant, Optional ByVal old_slab_in As Variant) As Variant
+    OVS_KEY_CUTS_US = Called("key_cuts", "us", "value", "", Array(survey, finish, line_value, least_in, old_slab_in))
+End Function
+
+Public Function OVS_KEY_CUTS_US_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, ByVal least_in As Variant, Optional ByVal old_slab_in As Variant) As Variant
+    OVS_KEY_CUTS_US_WHY = Called("key_cuts", "us", "why", "", Array(survey, finish, line_value, least_in, old_slab_in))
+End Function
+
+Public Function OVS_KEY_CUTS_US_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, ByVal least_in As Variant, Optional ByVal old_slab_in As Variant) As Variant
+    OVS_KEY_CUTS_US_GET = Called("key_cuts", "us", "get", result, Array(survey, finish, line_value, least_in, old_slab_in))
+End Function
+
+' Where the overlay is thinner than its least along an edge of the work, and the keys that are sawn and chipped there.
+' survey: the old slab; a range of path, value, unit, as OVS_SURVEY_FROM_SHOTS_SI or OVS_SURVEY_FROM_FACES_SI or OVS_SURVEY_FROM_GRID_SI or OVS_SURVEY_FROM_RODS_SI or OVS_SURVEY_WITHOUT_SI or OVS_SURVEY_FROM_POINTS_SI or OVS_SURVEY_FROM_TIN_SI gives
+' finish: the new top surface; a range of path, value, unit, as OVS_FINISH_LEVEL_SI or OVS_FINISH_FROM_POINTS_SI or OVS_FINISH_TO_EDGE_SI or OVS_FINISH_AT_LEAST_SI or OVS_FINISH_FROM_FACETS_SI or OVS_FINISH_FROM_PLANES_SI or OVS_FINISH_TO_VALLEY_SI or OVS_FINISH_CROWN_SI or OVS_FINISH_TO_TRENCH_SI or OVS_FINISH_TO_DRAIN_SI or OVS_FINISH_WITH_STRIP_SI gives
+' line_value: the places of the edge; a range with the columns x_m, y_m
+' least_mm: least thickness of the overlay (mm); more than 0 mm, at most 1524 mm
+' old_slab_mm: thickness of the old slab (mm); more than 0 mm, at most 2000 mm; may be left out
+' Gives cuts (the keys; none where the overlay is thick enough), length_m (length of saw cuts along the edge), area_m2 (area that is chipped), volume_l (concrete that comes out and goes in, of all keys).
+Public Function OVS_KEY_CUTS_SI(ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, ByVal least_mm As Variant, Optional ByVal old_slab_mm As Variant) As Variant
+    OVS_KEY_CUTS_SI = Called("key_cuts", "si", "value", "", Array(survey, finish, line_value, least_mm, old_slab_mm))
+End Function
+
+Public Function OVS_KEY_CUTS_SI_WHY(ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, ByVal least_mm As Variant, Optional ByVal old_slab_mm As Variant) As Variant
+    OVS_KEY_CUTS_SI_WHY = Called("key_cuts", "si", "why", "", Array(survey, finish, line_value, least_mm, old_slab_mm))
+End Function
+
+Public Function OVS_KEY_CUTS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, ByVal least_mm As Variant, Optional ByVal old_slab_mm As Variant) As Variant
+    OVS_KEY_CUTS_SI_GET = Called("key_cuts", "si", "get", result, Array(survey, finish, line_value, least_mm, old_slab_mm))
+End Function
+
 ' What an overlay weighs on each unit of area, and whether the work may go on: over anything but the ground it stops there.
 ' thickness_in: thickness of the overlay (in); more than 0 in, at most 78.7401574803 in
 ' density_lb_per_ft3: unit weight, 150 lb/ft3 with steel (lb/ft3); at least 49.9423684609 lb/ft3, at most 218.497862017 lb/ft3

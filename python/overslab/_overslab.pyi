@@ -243,6 +243,10 @@ from overslab.overlay import CurlingStressArray as CurlingStressArray
 from overslab.overlay import two_layers as two_layers
 from overslab.overlay import TwoLayers as TwoLayers
 from overslab.overlay import TwoLayersArray as TwoLayersArray
+from overslab.overlay import edge_key as edge_key
+from overslab.overlay import EdgeKey as EdgeKey
+from overslab.overlay import key_cuts as key_cuts
+from overslab.overlay import KeyCuts as KeyCuts
 from overslab.overlay import added_weight as added_weight
 from overslab.overlay import AddedWeight as AddedWeight
 from overslab.overlay import AddedWeightArray as AddedWeightArray

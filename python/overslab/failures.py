@@ -149,6 +149,7 @@ class OverlayError(OverslabError, ValueError):
     253 CONTACT_UNCLEAR: the contact of a load is not given by exactly one of radius and pressure.
     254 NO_THICKNESS: no thickness up to the greatest asked is enough.
     255 TOO_MANY_LOADS: more loads than are added up at once.
+    275 LINE_NOT_ON_EDGE: a line does not run along an edge of the work.
     """
 
 

@@ -7,7 +7,9 @@ import numpy.typing as npt
 
 from overslab.results import AnswerResult, ArrayResult, ScalarResult
 
-from overslab.typing import Column, Errors, Quantities, Quantity, Table, Units, Words
+from overslab.typing import Column, Errors, Quantities, Quantity, RecordLike, Table, Units, Words
+from overslab.survey import Survey
+from overslab.grade import Finish
 
 __all__ = [
     "condition_factor",
@@ -114,6 +116,10 @@ __all__ = [
     "two_layers",
     "TwoLayers",
     "TwoLayersArray",
+    "edge_key",
+    "EdgeKey",
+    "key_cuts",
+    "KeyCuts",
     "added_weight",
     "AddedWeight",
     "AddedWeightArray",
@@ -3688,6 +3694,244 @@ class TwoLayersArray(ArrayResult):
     @property
     def old_bottom_ratio(self) -> npt.NDArray[np.float64]:
         r"""old slab, at its bottom [1]."""
+
+def edge_key(
+    least: Quantity,
+    at_edge: Quantity,
+    growth: Quantity,
+    length: Quantity,
+    *,
+    room: Quantity | None = None,
+    old_slab: Quantity | None = None,
+    units: Units | None = None,
+) -> EdgeKey:
+    r"""The key that is sawn and chipped into the old slab where the overlay is thinner than its least at an edge: concrete is not run out to nothing.
+
+    Rule: depth = least - at_edge; width = depth / growth; volume = depth x width / 2 x length; with
+        less room its section is a triangle cut off at the room's end.
+    Takes for granted: the overlay thickens evenly away from the edge, which is straight; the saw cut at
+        the edge is vertical.
+
+    Args:
+        least: least thickness of the overlay [in | mm]; more than 0 in, at most 60 in (more than 0 mm,
+            at most 1524 mm)
+        at_edge: thickness of the overlay at the edge, 0 where it is flush with the old slab [in | mm];
+            at least 0 in, at most 60 in (at least 0 mm, at most 1524 mm)
+        growth: how fast it thickens away from the edge [in/ft | %]; more than 0 in/ft, at most 12 in/ft
+            (more than 0 %, at most 100 %)
+        length: length of the edge [ft | m]; more than 0 ft, at most 10498.687664 ft (more than 0 m, at
+            most 3200 m)
+        room: how far back there is room for the key [ft | m]; more than 0 ft, at most 10498.687664 ft
+            (more than 0 m, at most 3200 m); may be left out
+        old_slab: thickness of the old slab [in | mm]; more than 0 in, at most 78.7401574803 in (more
+            than 0 mm, at most 2000 mm); may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        EdgeKey, with the attributes
+            cut: what is done at the edge: no key, saw and chip, break out the strip
+            depth_in, depth_mm: how deep the saw goes at the edge [in | mm]
+            width_ft, width_m: how far back it is chipped [ft | m]
+            depth_at_back_in, depth_at_back_mm: how deep it still is at its back; 0 where it runs out
+                [in | mm]
+            area_ft2, area_m2: chipped area [ft2 | m2]
+            volume_ft3, volume_l: old concrete that comes out, and new concrete that goes in [ft3 | L]
+            left_in, left_mm: what is left of the old slab under the key [in | mm]
+        and notes, basis and taken.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        no feather edge: a sawn and chipped key at least the least thickness deep: ACI 546R (several),
+            edges of repairs, from memory: confirm
+        a key through half of the old slab or more leaves too little of it: the strip is broken out:
+            common practice, no source
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.overlay import edge_key
+        >>> answer = edge_key(
+        ...     least="1 1/2 in",
+        ...     at_edge="1/2 in",
+        ...     growth="1/4 in/ft",
+        ...     length="9 ft",
+        ...     old_slab="4 in",
+        ... )
+        >>> answer.cut
+        'saw and chip'
+
+    Since 0.1.0.
+    """
+
+@final
+class EdgeKey(AnswerResult):
+    r"""What `edge_key` gives."""
+
+    @property
+    def cut(self) -> Literal["no key", "saw and chip", "break out the strip"]:
+        r"""what is done at the edge."""
+
+    @property
+    def depth_in(self) -> float:
+        r"""how deep the saw goes at the edge [in]."""
+
+    @property
+    def depth_mm(self) -> float:
+        r"""how deep the saw goes at the edge [mm]."""
+
+    @property
+    def width_ft(self) -> float:
+        r"""how far back it is chipped [ft]."""
+
+    @property
+    def width_m(self) -> float:
+        r"""how far back it is chipped [m]."""
+
+    @property
+    def depth_at_back_in(self) -> float:
+        r"""how deep it still is at its back; 0 where it runs out [in]."""
+
+    @property
+    def depth_at_back_mm(self) -> float:
+        r"""how deep it still is at its back; 0 where it runs out [mm]."""
+
+    @property
+    def area_ft2(self) -> float:
+        r"""chipped area [ft2]."""
+
+    @property
+    def area_m2(self) -> float:
+        r"""chipped area [m2]."""
+
+    @property
+    def volume_ft3(self) -> float:
+        r"""old concrete that comes out, and new concrete that goes in [ft3]."""
+
+    @property
+    def volume_l(self) -> float:
+        r"""old concrete that comes out, and new concrete that goes in [L]."""
+
+    @property
+    def left_in(self) -> float | None:
+        r"""what is left of the old slab under the key [in]."""
+
+    @property
+    def left_mm(self) -> float | None:
+        r"""what is left of the old slab under the key [mm]."""
+
+def key_cuts(
+    survey: Survey | RecordLike,
+    finish: Finish | RecordLike,
+    line: Table,
+    least: Quantity,
+    *,
+    old_slab: Quantity | None = None,
+    units: Units | None = None,
+) -> KeyCuts:
+    r"""Where the overlay is thinner than its least along an edge of the work, and the keys that are sawn and chipped there.
+
+    Rule: depth = least - (finish - old slab) at the edge; width to where the least is first reached,
+        square to the edge; area and volume by Simpson's rule between sections.
+    Takes for granted: the edge is one where the floor meets a given height: a door, a walk, the next
+        slab; sections no more than 3 ft apart and where a surface bends along the edge.
+
+    Args:
+        survey: the old slab; a Survey
+        finish: the new top surface; a Finish
+        line: the places of the edge; a table of at least 1 row, each a place on the edge of the work,
+            in order; one alone is a place, with the columns
+            x: from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m)
+            y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+                -100000 m, at most 100000 m)
+        least: least thickness of the overlay [in | mm]; more than 0 in, at most 60 in (more than 0 mm,
+            at most 1524 mm)
+        old_slab: thickness of the old slab [in | mm]; more than 0 in, at most 78.7401574803 in (more
+            than 0 mm, at most 2000 mm); may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        KeyCuts, with the attributes
+            cuts: the keys; none where the overlay is thick enough, a table of cuts
+            length_ft, length_m: length of saw cuts along the edge [ft | m]
+            area_ft2, area_m2: area that is chipped [ft2 | m2]
+            volume_ft3, volume_l: concrete that comes out and goes in, of all keys [ft3 | L]
+        and notes, basis and taken.
+
+    Raises:
+        OverlayError: a line does not run along an edge of the work (LINE_NOT_ON_EDGE)
+        FormError: the list is empty (EMPTY_LIST)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        no feather edge: a sawn and chipped key at least the least thickness deep: ACI 546R (several),
+            edges of repairs, from memory: confirm
+        a key through half of the old slab or more leaves too little of it: the strip is broken out:
+            common practice, no source
+        plane and solid geometry: derived
+
+    Example:
+        >>> from overslab.overlay import key_cuts
+        >>> answer = key_cuts(
+        ...     survey={
+        ...         "outline": {
+        ...             "corners": [
+        ...                 {"x": "0 ft", "y": "0 ft"},
+        ...                 {"x": "20 ft", "y": "0 ft"},
+        ...                 {"x": "20 ft", "y": "24 ft"},
+        ...                 {"x": "0 ft", "y": "24 ft"},
+        ...             ],
+        ...         },
+        ...         "shots": [
+        ...             {"x": "1 ft", "y": "1 ft", "elevation": "99.4 ft"},
+        ...             {"x": "19 ft", "y": "1 ft", "elevation": "99.42 ft"},
+        ...             {"x": "19 ft", "y": "23 ft", "elevation": "99.2 ft"},
+        ...             {"x": "1 ft", "y": "23 ft", "elevation": "99.18 ft"},
+        ...         ],
+        ...     },
+        ...     finish={"level": "99.5 ft"},
+        ...     line={"x": ["6 ft", "14 ft"], "y": ["0 in", "0 in"]},
+        ...     least="1 1/2 in",
+        ...     old_slab="4 in",
+        ... )
+        >>> round(answer.length_ft, 4)
+        8.0
+
+    Since 0.1.0.
+    """
+
+@final
+class KeyCuts(AnswerResult):
+    r"""What `key_cuts` gives."""
+
+    @property
+    def cuts(self) -> dict[str, Column]:
+        r"""the keys; none where the overlay is thick enough."""
+
+    @property
+    def length_ft(self) -> float:
+        r"""length of saw cuts along the edge [ft]."""
+
+    @property
+    def length_m(self) -> float:
+        r"""length of saw cuts along the edge [m]."""
+
+    @property
+    def area_ft2(self) -> float:
+        r"""area that is chipped [ft2]."""
+
+    @property
+    def area_m2(self) -> float:
+        r"""area that is chipped [m2]."""
+
+    @property
+    def volume_ft3(self) -> float:
+        r"""concrete that comes out and goes in, of all keys [ft3]."""
+
+    @property
+    def volume_l(self) -> float:
+        r"""concrete that comes out and goes in, of all keys [L]."""
 
 @overload
 def added_weight(  # type: ignore[overload-overlap]

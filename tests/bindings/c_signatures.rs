@@ -16,6 +16,8 @@ super::c_library::signatures! {
     "dddddpppi>i": d d d d d p p p i > i;
     "dddddppppi>i": d d d d d p p p p i > i;
     "ddddpip>i": d d d d p i p > i;
+    "ddddpipip>i": d d d d p i p i p > i;
+    "ddddpipipipi>i": d d d d p i p i p i p i > i;
     "ddddpppi>i": d d d d p p p i > i;
     "ddddpppppi>i": d d d d p p p p p i > i;
     "dddipip>i": d d d i p i p > i;

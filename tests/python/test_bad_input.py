@@ -27,6 +27,7 @@ FAMILIES = {
     15: overslab.FormError, 16: overslab.SurveyError, 18: overslab.GradeError, 19: overslab.MarksError,
     20: overslab.GradeError, 21: overslab.ClearanceError, 22: overslab.ClearanceError, 23: overslab.AsBuiltError,
     24: overslab.ConditionError, 25: overslab.OverlayError, 26: overslab.OverlayError,
+    27: overslab.OverlayError,
 }  # fmt: skip
 """The family of a code by its tens."""
 

@@ -635,6 +635,11 @@
 #define OVS_TOO_MANY_LOADS 255
 
 /**
+ * Status: a line does not run along an edge of the work.
+ */
+#define OVS_LINE_NOT_ON_EDGE 275
+
+/**
  * Note: the result lies outside the range the formula is stated for.
  */
 #define OVS_NOTE_OUTSIDE_FORMULA 1
@@ -1033,6 +1038,21 @@
  * Note: the thinnest slab of the search is enough.
  */
 #define OVS_NOTE_THINNEST_ENOUGH 117
+
+/**
+ * Note: the overlay has its least thickness at the edge: no key is cut.
+ */
+#define OVS_NOTE_NO_KEY_NEEDED 125
+
+/**
+ * Note: the overlay does not reach its least thickness behind the edge within the room there is.
+ */
+#define OVS_NOTE_KEY_CUT_SHORT 126
+
+/**
+ * Note: a key would leave too little of the old slab: the strip is broken out.
+ */
+#define OVS_NOTE_BREAK_OUT_STRIP 127
 
 /**
  * The field `area` (ft2 or m2): area of the work.
@@ -8636,6 +8656,156 @@
  * The word `unbonded`.
  */
 #define OVS_TWO_LAYERS_BOND_UNBONDED 2
+
+/**
+ * The result `cut`: what is done at the edge.
+ */
+#define OVS_EDGE_KEY_CUT 0
+
+/**
+ * The result `depth` (in or mm): how deep the saw goes at the edge.
+ */
+#define OVS_EDGE_KEY_DEPTH 1
+
+/**
+ * The result `width` (ft or m): how far back it is chipped.
+ */
+#define OVS_EDGE_KEY_WIDTH 2
+
+/**
+ * The result `depth_at_back` (in or mm): how deep it still is at its back; 0 where it runs out.
+ */
+#define OVS_EDGE_KEY_DEPTH_AT_BACK 3
+
+/**
+ * The result `area` (ft2 or m2): chipped area.
+ */
+#define OVS_EDGE_KEY_AREA 4
+
+/**
+ * The result `volume` (ft3 or L): old concrete that comes out, and new concrete that goes in.
+ */
+#define OVS_EDGE_KEY_VOLUME 5
+
+/**
+ * The result `left` (in or mm): what is left of the old slab under the key.
+ */
+#define OVS_EDGE_KEY_LEFT 6
+
+/**
+ * How many results there are.
+ */
+#define OVS_EDGE_KEY_RESULTS 7
+
+/**
+ * The word `no key`.
+ */
+#define OVS_EDGE_KEY_CUT_NO_KEY 0
+
+/**
+ * The word `saw and chip`.
+ */
+#define OVS_EDGE_KEY_CUT_SAW_AND_CHIP 1
+
+/**
+ * The word `break out the strip`.
+ */
+#define OVS_EDGE_KEY_CUT_BREAK_OUT_THE_STRIP 2
+
+/**
+ * The result `cuts`: the keys; none where the overlay is thick enough.
+ */
+#define OVS_KEY_CUTS_CUTS 0
+
+/**
+ * The column `start` of `cuts` (ft or m): where it starts, along the line.
+ */
+#define OVS_KEY_CUTS_CUTS_START 0
+
+/**
+ * The column `end` of `cuts` (ft or m): where it ends, along the line.
+ */
+#define OVS_KEY_CUTS_CUTS_END 1
+
+/**
+ * The column `depth` of `cuts` (in or mm): how deep the saw goes where it is deepest along the edge.
+ */
+#define OVS_KEY_CUTS_CUTS_DEPTH 2
+
+/**
+ * The column `deepest` of `cuts` (in or mm): greatest depth of the key anywhere.
+ */
+#define OVS_KEY_CUTS_CUTS_DEEPEST 3
+
+/**
+ * The column `width` of `cuts` (ft or m): how far back it is chipped at most.
+ */
+#define OVS_KEY_CUTS_CUTS_WIDTH 4
+
+/**
+ * The column `area` of `cuts` (ft2 or m2): chipped area.
+ */
+#define OVS_KEY_CUTS_CUTS_AREA 5
+
+/**
+ * The column `volume` of `cuts` (ft3 or L): old concrete that comes out, and new concrete that goes in.
+ */
+#define OVS_KEY_CUTS_CUTS_VOLUME 6
+
+/**
+ * The column `runs_out` of `cuts`: whether the overlay reaches its least before the floor ends.
+ */
+#define OVS_KEY_CUTS_CUTS_RUNS_OUT 7
+
+/**
+ * The column `cut` of `cuts`: what is done there.
+ */
+#define OVS_KEY_CUTS_CUTS_CUT 8
+
+/**
+ * The result `length` (ft or m): length of saw cuts along the edge.
+ */
+#define OVS_KEY_CUTS_LENGTH 1
+
+/**
+ * The result `area` (ft2 or m2): area that is chipped.
+ */
+#define OVS_KEY_CUTS_AREA 2
+
+/**
+ * The result `volume` (ft3 or L): concrete that comes out and goes in, of all keys.
+ */
+#define OVS_KEY_CUTS_VOLUME 3
+
+/**
+ * How many results there are.
+ */
+#define OVS_KEY_CUTS_RESULTS 4
+
+/**
+ * The word `no`.
+ */
+#define OVS_KEY_CUTS_CUTS_RUNS_OUT_NO 0
+
+/**
+ * The word `yes`.
+ */
+#define OVS_KEY_CUTS_CUTS_RUNS_OUT_YES 1
+
+/**
+ * The word `no key`.
+ */
+#define OVS_KEY_CUTS_CUTS_CUT_NO_KEY 0
+
+/**
+ * The word `saw and chip`.
+ */
+#define OVS_KEY_CUTS_CUTS_CUT_SAW_AND_CHIP 1
+
+/**
+ * The word `break out the strip`.
+ */
+#define OVS_KEY_CUTS_CUTS_CUT_BREAK_OUT_THE_STRIP 2
 
 /**
  * The word `ground`.
@@ -25749,6 +25919,277 @@ int ovs_two_layers_si_why(int bond,
                           char *text,
                           int text_len,
                           int *needed);
+
+/**
+ * The key that is sawn and chipped into the old slab where the overlay is thinner than its least at an edge:
+ * concrete is not run out to nothing.
+ *
+ * Equation: depth = least - at_edge; width = depth / growth; volume = depth x width / 2 x length; with less room
+ * its section is a triangle cut off at the room's end.
+ * Taken for granted: the overlay thickens evenly away from the edge, which is straight; the saw cut at the edge is
+ * vertical.
+ *
+ * - `least_in` (in): least thickness of the overlay; more than 0 in, at most 60 in.
+ * - `at_edge_in` (in): thickness of the overlay at the edge, 0 where it is flush with the old slab; at least 0 in,
+ *   at most 60 in.
+ * - `growth_in_per_ft` (in/ft): how fast it thickens away from the edge; more than 0 in/ft, at most 12 in/ft.
+ * - `length_ft` (ft): length of the edge; more than 0 ft, at most 10498.687664 ft.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `room` (ft): how far back there is room for the key; more than 0 ft, at most 10498.687664 ft; may be left
+ *     out.
+ *   - `old_slab` (in): thickness of the old slab; more than 0 in, at most 78.7401574803 in; may be left out.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_EDGE_KEY_CUT: what is done at the edge; 0 no key, 1 saw and chip, 2 break out the strip.
+ *   - OVS_EDGE_KEY_DEPTH (in): how deep the saw goes at the edge.
+ *   - OVS_EDGE_KEY_WIDTH (ft): how far back it is chipped.
+ *   - OVS_EDGE_KEY_DEPTH_AT_BACK (in): how deep it still is at its back; 0 where it runs out.
+ *   - OVS_EDGE_KEY_AREA (ft2): chipped area.
+ *   - OVS_EDGE_KEY_VOLUME (ft3): old concrete that comes out, and new concrete that goes in.
+ *   - OVS_EDGE_KEY_LEFT (in): what is left of the old slab under the key.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: no feather edge: a sawn and chipped key at least the least thickness deep: ACI 546R (several), edges of
+ * repairs, from memory: confirm.
+ * Basis: a key through half of the old slab or more leaves too little of it: the strip is broken out: common
+ * practice, no source.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"least":"1 1/2 in","at_edge":"1/2 in","growth":"1/4 in/ft","length":"9 ft","old_slab":"4 in"}
+ */
+int ovs_edge_key_us(double least_in,
+                    double at_edge_in,
+                    double growth_in_per_ft,
+                    double length_ft,
+                    const char *options_json,
+                    int options_len,
+                    double *results,
+                    int results_len,
+                    int *notes,
+                    int notes_len,
+                    char *msg,
+                    int msg_len);
+
+/**
+ * The key that is sawn and chipped into the old slab where the overlay is thinner than its least at an edge:
+ * concrete is not run out to nothing.
+ *
+ * Equation: depth = least - at_edge; width = depth / growth; volume = depth x width / 2 x length; with less room
+ * its section is a triangle cut off at the room's end.
+ * Taken for granted: the overlay thickens evenly away from the edge, which is straight; the saw cut at the edge is
+ * vertical.
+ *
+ * - `least_mm` (mm): least thickness of the overlay; more than 0 mm, at most 1524 mm.
+ * - `at_edge_mm` (mm): thickness of the overlay at the edge, 0 where it is flush with the old slab; at least 0 mm,
+ *   at most 1524 mm.
+ * - `growth_percent` (%): how fast it thickens away from the edge; more than 0 %, at most 100 %.
+ * - `length_m` (m): length of the edge; more than 0 m, at most 3200 m.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `room` (m): how far back there is room for the key; more than 0 m, at most 3200 m; may be left out.
+ *   - `old_slab` (mm): thickness of the old slab; more than 0 mm, at most 2000 mm; may be left out.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_EDGE_KEY_CUT: what is done at the edge; 0 no key, 1 saw and chip, 2 break out the strip.
+ *   - OVS_EDGE_KEY_DEPTH (mm): how deep the saw goes at the edge.
+ *   - OVS_EDGE_KEY_WIDTH (m): how far back it is chipped.
+ *   - OVS_EDGE_KEY_DEPTH_AT_BACK (mm): how deep it still is at its back; 0 where it runs out.
+ *   - OVS_EDGE_KEY_AREA (m2): chipped area.
+ *   - OVS_EDGE_KEY_VOLUME (L): old concrete that comes out, and new concrete that goes in.
+ *   - OVS_EDGE_KEY_LEFT (mm): what is left of the old slab under the key.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: no feather edge: a sawn and chipped key at least the least thickness deep: ACI 546R (several), edges of
+ * repairs, from memory: confirm.
+ * Basis: a key through half of the old slab or more leaves too little of it: the strip is broken out: common
+ * practice, no source.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"least":"1 1/2 in","at_edge":"1/2 in","growth":"1/4 in/ft","length":"9 ft","old_slab":"4 in"}
+ */
+int ovs_edge_key_si(double least_mm,
+                    double at_edge_mm,
+                    double growth_percent,
+                    double length_m,
+                    const char *options_json,
+                    int options_len,
+                    double *results,
+                    int results_len,
+                    int *notes,
+                    int notes_len,
+                    char *msg,
+                    int msg_len);
+
+/**
+ * Why ovs_edge_key_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_edge_key_us_why(double least_in,
+                        double at_edge_in,
+                        double growth_in_per_ft,
+                        double length_ft,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
+
+/**
+ * Why ovs_edge_key_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_edge_key_si_why(double least_mm,
+                        double at_edge_mm,
+                        double growth_percent,
+                        double length_m,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
+
+/**
+ * Where the overlay is thinner than its least along an edge of the work, and the keys that are sawn and chipped
+ * there.
+ *
+ * Equation: depth = least - (finish - old slab) at the edge; width to where the least is first reached, square to
+ * the edge; area and volume by Simpson's rule between sections.
+ * Taken for granted: the edge is one where the floor meets a given height: a door, a walk, the next slab; sections
+ * no more than 3 ft apart and where a surface bends along the edge.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `line_x_ft` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `line_y_ft` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+ * - `line_rows`: the places of the edge: how many rows, each a place on the edge of the work, in order; one alone
+ *   is a place; at least 1.
+ * - `least_in` (in): least thickness of the overlay; more than 0 in, at most 60 in.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `old_slab` (in): thickness of the old slab; more than 0 in, at most 78.7401574803 in; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_KEY_CUTS_CUTS: the keys; none where the overlay is thick enough.
+ *   - OVS_KEY_CUTS_LENGTH (ft): length of saw cuts along the edge.
+ *   - OVS_KEY_CUTS_AREA (ft2): area that is chipped.
+ *   - OVS_KEY_CUTS_VOLUME (ft3): concrete that comes out and goes in, of all keys.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_NULL_POINTER, OVS_LINE_NOT_ON_EDGE.
+ * Basis: no feather edge: a sawn and chipped key at least the least thickness deep: ACI 546R (several), edges of
+ * repairs, from memory: confirm.
+ * Basis: a key through half of the old slab or more leaves too little of it: the strip is broken out: common
+ * practice, no source.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"corners":[{"x":"0 ft","y":"0 ft"},{"x":"20 ft","y":"0 ft"},{"x":"20 ft","y":"24 ft"},{"x":"0 ft","y":"24 ft"}]},"shots":[{"x":"1 ft","y":"1 ft","elevation":"99.4 ft"},{"x":"19 ft","y":"1 ft","elevation":"99.42 ft"},{"x":"19 ft","y":"23 ft","elevation":"99.2 ft"},{"x":"1 ft","y":"23 ft","elevation":"99.18 ft"}]},"finish":{"level":"99.5 ft"},"line":{"x":["6 ft","14 ft"],"y":["0 in","0 in"]},"least":"1 1/2 in","old_slab":"4 in"}
+ */
+ovs_answer *ovs_key_cuts_us(const ovs_survey *survey,
+                            const ovs_finish *finish,
+                            const double *line_x_ft,
+                            const double *line_y_ft,
+                            int line_rows,
+                            double least_in,
+                            const char *options_json,
+                            int options_len,
+                            int *status,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * Where the overlay is thinner than its least along an edge of the work, and the keys that are sawn and chipped
+ * there.
+ *
+ * Equation: depth = least - (finish - old slab) at the edge; width to where the least is first reached, square to
+ * the edge; area and volume by Simpson's rule between sections.
+ * Taken for granted: the edge is one where the floor meets a given height: a door, a walk, the next slab; sections
+ * no more than 3 ft apart and where a surface bends along the edge.
+ *
+ * - `survey`: the old slab.
+ * - `finish`: the new top surface.
+ * - `line_x_m` (m): from the left; at least -100000 m, at most 100000 m.
+ * - `line_y_m` (m): from the front; at least -100000 m, at most 100000 m.
+ * - `line_rows`: the places of the edge: how many rows, each a place on the edge of the work, in order; one alone
+ *   is a place; at least 1.
+ * - `least_mm` (mm): least thickness of the overlay; more than 0 mm, at most 1524 mm.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `old_slab` (mm): thickness of the old slab; more than 0 mm, at most 2000 mm; may be left out.
+ * - `status`, out: the status of the call; may be null.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Returns an answer, or null; its results by their constants:
+ *   - OVS_KEY_CUTS_CUTS: the keys; none where the overlay is thick enough.
+ *   - OVS_KEY_CUTS_LENGTH (m): length of saw cuts along the edge.
+ *   - OVS_KEY_CUTS_AREA (m2): area that is chipped.
+ *   - OVS_KEY_CUTS_VOLUME (L): concrete that comes out and goes in, of all keys.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_NULL_POINTER, OVS_LINE_NOT_ON_EDGE.
+ * Basis: no feather edge: a sawn and chipped key at least the least thickness deep: ACI 546R (several), edges of
+ * repairs, from memory: confirm.
+ * Basis: a key through half of the old slab or more leaves too little of it: the strip is broken out: common
+ * practice, no source.
+ * Basis: plane and solid geometry: derived.
+ * Since 0.1.0.
+ * Example, as JSON: {"survey":{"outline":{"corners":[{"x":"0 ft","y":"0 ft"},{"x":"20 ft","y":"0 ft"},{"x":"20 ft","y":"24 ft"},{"x":"0 ft","y":"24 ft"}]},"shots":[{"x":"1 ft","y":"1 ft","elevation":"99.4 ft"},{"x":"19 ft","y":"1 ft","elevation":"99.42 ft"},{"x":"19 ft","y":"23 ft","elevation":"99.2 ft"},{"x":"1 ft","y":"23 ft","elevation":"99.18 ft"}]},"finish":{"level":"99.5 ft"},"line":{"x":["6 ft","14 ft"],"y":["0 in","0 in"]},"least":"1 1/2 in","old_slab":"4 in"}
+ */
+ovs_answer *ovs_key_cuts_si(const ovs_survey *survey,
+                            const ovs_finish *finish,
+                            const double *line_x_m,
+                            const double *line_y_m,
+                            int line_rows,
+                            double least_mm,
+                            const char *options_json,
+                            int options_len,
+                            int *status,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * Why ovs_key_cuts_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_key_cuts_us_why(const ovs_survey *survey,
+                        const ovs_finish *finish,
+                        const double *line_x_ft,
+                        const double *line_y_ft,
+                        int line_rows,
+                        double least_in,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
+
+/**
+ * Why ovs_key_cuts_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_key_cuts_si_why(const ovs_survey *survey,
+                        const ovs_finish *finish,
+                        const double *line_x_m,
+                        const double *line_y_m,
+                        int line_rows,
+                        double least_mm,
+                        const char *options_json,
+                        int options_len,
+                        char *text,
+                        int text_len,
+                        int *needed);
 
 /**
  * What an overlay weighs on each unit of area, and whether the work may go on: over anything but the ground it

@@ -224,6 +224,7 @@ codes! {
     ContactUnclear = 253, "CONTACT_UNCLEAR", Overlay, "the contact of a load is not given by exactly one of radius and pressure";
     NoThickness = 254, "NO_THICKNESS", Overlay, "no thickness up to the greatest asked is enough";
     TooManyLoads = 255, "TOO_MANY_LOADS", Overlay, "more loads than are added up at once";
+    LineNotOnEdge = 275, "LINE_NOT_ON_EDGE", Overlay, "a line does not run along an edge of the work";
 }
 
 impl Code {

@@ -32,6 +32,11 @@ pub(super) fn fine_at_most(value: Length) -> Measure {
     Measure { text: inches(whole_parts(value, 16.0, f64::ceil), 16), ..fine_thickness(value) }
 }
 
+/// A length to be cut in whole inches or more: `1' 2"`.
+pub(super) fn whole_inches(value: Length) -> Measure {
+    Measure { text: feet_and_inches(whole_parts(value, 1.0, f64::ceil), 1), ..distance(value) }
+}
+
 /// Whole eighths of an inch below or above.
 fn eighths(value: Length, whole: fn(f64) -> f64) -> Length {
     whole_parts(value, 8.0, whole)

@@ -346,6 +346,9 @@ pub const OVS_NO_THICKNESS: c_int = 254;
 /// Status: more loads than are added up at once.
 pub const OVS_TOO_MANY_LOADS: c_int = 255;
 
+/// Status: a line does not run along an edge of the work.
+pub const OVS_LINE_NOT_ON_EDGE: c_int = 275;
+
 /// Note: the result lies outside the range the formula is stated for.
 pub const OVS_NOTE_OUTSIDE_FORMULA: c_int = 1;
 
@@ -585,3 +588,12 @@ pub const OVS_NOTE_STONE_DECIDES: c_int = 116;
 
 /// Note: the thinnest slab of the search is enough.
 pub const OVS_NOTE_THINNEST_ENOUGH: c_int = 117;
+
+/// Note: the overlay has its least thickness at the edge: no key is cut.
+pub const OVS_NOTE_NO_KEY_NEEDED: c_int = 125;
+
+/// Note: the overlay does not reach its least thickness behind the edge within the room there is.
+pub const OVS_NOTE_KEY_CUT_SHORT: c_int = 126;
+
+/// Note: a key would leave too little of the old slab: the strip is broken out.
+pub const OVS_NOTE_BREAK_OUT_STRIP: c_int = 127;

@@ -3,12 +3,13 @@
 //! Made from the table of operations: change the table and run `cargo run -p overslab-tests`.
 
 use crate::answer::ovs_answer;
-use crate::border::{Given, Input, Message, Notes, Numbers, Output, Request, TextOut, record, row, scalar};
+use crate::border::{Given, Input, Message, Notes, Numbers, Output, Passed, Request, TextOut, record, row, scalar};
 use crate::border::scalar::Arrays;
 use overslab::operation::Operation;
 use overslab::operations::OPERATIONS;
 use overslab::quantity::System;
 use std::ffi::{c_char, c_int};
+use super::records::{ovs_finish, ovs_survey};
 
 /// The word `sound`.
 pub const OVS_CONDITION_FACTOR_CONDITION_SOUND: c_int = 0;
@@ -473,6 +474,96 @@ pub const OVS_TWO_LAYERS_BOND_PARTLY_BONDED: c_int = 1;
 
 /// The word `unbonded`.
 pub const OVS_TWO_LAYERS_BOND_UNBONDED: c_int = 2;
+
+/// The result `cut`: what is done at the edge.
+pub const OVS_EDGE_KEY_CUT: c_int = 0;
+
+/// The result `depth` (in or mm): how deep the saw goes at the edge.
+pub const OVS_EDGE_KEY_DEPTH: c_int = 1;
+
+/// The result `width` (ft or m): how far back it is chipped.
+pub const OVS_EDGE_KEY_WIDTH: c_int = 2;
+
+/// The result `depth_at_back` (in or mm): how deep it still is at its back; 0 where it runs out.
+pub const OVS_EDGE_KEY_DEPTH_AT_BACK: c_int = 3;
+
+/// The result `area` (ft2 or m2): chipped area.
+pub const OVS_EDGE_KEY_AREA: c_int = 4;
+
+/// The result `volume` (ft3 or L): old concrete that comes out, and new concrete that goes in.
+pub const OVS_EDGE_KEY_VOLUME: c_int = 5;
+
+/// The result `left` (in or mm): what is left of the old slab under the key.
+pub const OVS_EDGE_KEY_LEFT: c_int = 6;
+
+/// How many results there are.
+pub const OVS_EDGE_KEY_RESULTS: c_int = 7;
+
+/// The word `no key`.
+pub const OVS_EDGE_KEY_CUT_NO_KEY: c_int = 0;
+
+/// The word `saw and chip`.
+pub const OVS_EDGE_KEY_CUT_SAW_AND_CHIP: c_int = 1;
+
+/// The word `break out the strip`.
+pub const OVS_EDGE_KEY_CUT_BREAK_OUT_THE_STRIP: c_int = 2;
+
+/// The result `cuts`: the keys; none where the overlay is thick enough.
+pub const OVS_KEY_CUTS_CUTS: c_int = 0;
+
+/// The column `start` of `cuts` (ft or m): where it starts, along the line.
+pub const OVS_KEY_CUTS_CUTS_START: c_int = 0;
+
+/// The column `end` of `cuts` (ft or m): where it ends, along the line.
+pub const OVS_KEY_CUTS_CUTS_END: c_int = 1;
+
+/// The column `depth` of `cuts` (in or mm): how deep the saw goes where it is deepest along the edge.
+pub const OVS_KEY_CUTS_CUTS_DEPTH: c_int = 2;
+
+/// The column `deepest` of `cuts` (in or mm): greatest depth of the key anywhere.
+pub const OVS_KEY_CUTS_CUTS_DEEPEST: c_int = 3;
+
+/// The column `width` of `cuts` (ft or m): how far back it is chipped at most.
+pub const OVS_KEY_CUTS_CUTS_WIDTH: c_int = 4;
+
+/// The column `area` of `cuts` (ft2 or m2): chipped area.
+pub const OVS_KEY_CUTS_CUTS_AREA: c_int = 5;
+
+/// The column `volume` of `cuts` (ft3 or L): old concrete that comes out, and new concrete that goes in.
+pub const OVS_KEY_CUTS_CUTS_VOLUME: c_int = 6;
+
+/// The column `runs_out` of `cuts`: whether the overlay reaches its least before the floor ends.
+pub const OVS_KEY_CUTS_CUTS_RUNS_OUT: c_int = 7;
+
+/// The column `cut` of `cuts`: what is done there.
+pub const OVS_KEY_CUTS_CUTS_CUT: c_int = 8;
+
+/// The result `length` (ft or m): length of saw cuts along the edge.
+pub const OVS_KEY_CUTS_LENGTH: c_int = 1;
+
+/// The result `area` (ft2 or m2): area that is chipped.
+pub const OVS_KEY_CUTS_AREA: c_int = 2;
+
+/// The result `volume` (ft3 or L): concrete that comes out and goes in, of all keys.
+pub const OVS_KEY_CUTS_VOLUME: c_int = 3;
+
+/// How many results there are.
+pub const OVS_KEY_CUTS_RESULTS: c_int = 4;
+
+/// The word `no`.
+pub const OVS_KEY_CUTS_CUTS_RUNS_OUT_NO: c_int = 0;
+
+/// The word `yes`.
+pub const OVS_KEY_CUTS_CUTS_RUNS_OUT_YES: c_int = 1;
+
+/// The word `no key`.
+pub const OVS_KEY_CUTS_CUTS_CUT_NO_KEY: c_int = 0;
+
+/// The word `saw and chip`.
+pub const OVS_KEY_CUTS_CUTS_CUT_SAW_AND_CHIP: c_int = 1;
+
+/// The word `break out the strip`.
+pub const OVS_KEY_CUTS_CUTS_CUT_BREAK_OUT_THE_STRIP: c_int = 2;
 
 /// The word `ground`.
 pub const OVS_ADDED_WEIGHT_SUPPORT_GROUND: c_int = 0;
@@ -6283,6 +6374,361 @@ pub unsafe extern "C" fn ovs_two_layers_si_why(
 ) -> c_int {
     let text = TextOut::new("text", text, text_len, needed);
     unsafe { scalar::why(TWO_LAYERS, System::Si, [f64::from(bond), overlay_mm, overlay_modulus_mpa, old_slab_mm, old_modulus_mpa], text) }
+}
+
+static EDGE_KEY: &Operation = row(OPERATIONS, "edge_key");
+
+/// The key that is sawn and chipped into the old slab where the overlay is thinner than its least at an edge:
+/// concrete is not run out to nothing.
+///
+/// Equation: depth = least - at_edge; width = depth / growth; volume = depth x width / 2 x length; with less room
+/// its section is a triangle cut off at the room's end.
+/// Taken for granted: the overlay thickens evenly away from the edge, which is straight; the saw cut at the edge is
+/// vertical.
+///
+/// - `least_in` (in): least thickness of the overlay; more than 0 in, at most 60 in.
+/// - `at_edge_in` (in): thickness of the overlay at the edge, 0 where it is flush with the old slab; at least 0 in,
+///   at most 60 in.
+/// - `growth_in_per_ft` (in/ft): how fast it thickens away from the edge; more than 0 in/ft, at most 12 in/ft.
+/// - `length_ft` (ft): length of the edge; more than 0 ft, at most 10498.687664 ft.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `room` (ft): how far back there is room for the key; more than 0 ft, at most 10498.687664 ft; may be left
+///     out.
+///   - `old_slab` (in): thickness of the old slab; more than 0 in, at most 78.7401574803 in; may be left out.
+/// - `results`, `results_len`, out: as many as there is room for, by their constants:
+///   - OVS_EDGE_KEY_CUT: what is done at the edge; 0 no key, 1 saw and chip, 2 break out the strip.
+///   - OVS_EDGE_KEY_DEPTH (in): how deep the saw goes at the edge.
+///   - OVS_EDGE_KEY_WIDTH (ft): how far back it is chipped.
+///   - OVS_EDGE_KEY_DEPTH_AT_BACK (in): how deep it still is at its back; 0 where it runs out.
+///   - OVS_EDGE_KEY_AREA (ft2): chipped area.
+///   - OVS_EDGE_KEY_VOLUME (ft3): old concrete that comes out, and new concrete that goes in.
+///   - OVS_EDGE_KEY_LEFT (in): what is left of the old slab under the key.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: no feather edge: a sawn and chipped key at least the least thickness deep: ACI 546R (several), edges of
+/// repairs, from memory: confirm.
+/// Basis: a key through half of the old slab or more leaves too little of it: the strip is broken out: common
+/// practice, no source.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"least":"1 1/2 in","at_edge":"1/2 in","growth":"1/4 in/ft","length":"9 ft","old_slab":"4 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_edge_key_us(
+    least_in: f64,
+    at_edge_in: f64,
+    growth_in_per_ft: f64,
+    length_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    results: *mut f64,
+    results_len: c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Number(least_in)),
+        (1, Given::Number(at_edge_in)),
+        (2, Given::Number(growth_in_per_ft)),
+        (3, Given::Number(length_ft)),
+    ];
+    let request = Request::new(EDGE_KEY, System::Us, &given, options_json, options_len);
+    unsafe { record::numbers(request, Numbers::new("results", results, results_len), Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// The key that is sawn and chipped into the old slab where the overlay is thinner than its least at an edge:
+/// concrete is not run out to nothing.
+///
+/// Equation: depth = least - at_edge; width = depth / growth; volume = depth x width / 2 x length; with less room
+/// its section is a triangle cut off at the room's end.
+/// Taken for granted: the overlay thickens evenly away from the edge, which is straight; the saw cut at the edge is
+/// vertical.
+///
+/// - `least_mm` (mm): least thickness of the overlay; more than 0 mm, at most 1524 mm.
+/// - `at_edge_mm` (mm): thickness of the overlay at the edge, 0 where it is flush with the old slab; at least 0 mm,
+///   at most 1524 mm.
+/// - `growth_percent` (%): how fast it thickens away from the edge; more than 0 %, at most 100 %.
+/// - `length_m` (m): length of the edge; more than 0 m, at most 3200 m.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `room` (m): how far back there is room for the key; more than 0 m, at most 3200 m; may be left out.
+///   - `old_slab` (mm): thickness of the old slab; more than 0 mm, at most 2000 mm; may be left out.
+/// - `results`, `results_len`, out: as many as there is room for, by their constants:
+///   - OVS_EDGE_KEY_CUT: what is done at the edge; 0 no key, 1 saw and chip, 2 break out the strip.
+///   - OVS_EDGE_KEY_DEPTH (mm): how deep the saw goes at the edge.
+///   - OVS_EDGE_KEY_WIDTH (m): how far back it is chipped.
+///   - OVS_EDGE_KEY_DEPTH_AT_BACK (mm): how deep it still is at its back; 0 where it runs out.
+///   - OVS_EDGE_KEY_AREA (m2): chipped area.
+///   - OVS_EDGE_KEY_VOLUME (L): old concrete that comes out, and new concrete that goes in.
+///   - OVS_EDGE_KEY_LEFT (mm): what is left of the old slab under the key.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: no feather edge: a sawn and chipped key at least the least thickness deep: ACI 546R (several), edges of
+/// repairs, from memory: confirm.
+/// Basis: a key through half of the old slab or more leaves too little of it: the strip is broken out: common
+/// practice, no source.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"least":"1 1/2 in","at_edge":"1/2 in","growth":"1/4 in/ft","length":"9 ft","old_slab":"4 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_edge_key_si(
+    least_mm: f64,
+    at_edge_mm: f64,
+    growth_percent: f64,
+    length_m: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    results: *mut f64,
+    results_len: c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Number(least_mm)),
+        (1, Given::Number(at_edge_mm)),
+        (2, Given::Number(growth_percent)),
+        (3, Given::Number(length_m)),
+    ];
+    let request = Request::new(EDGE_KEY, System::Si, &given, options_json, options_len);
+    unsafe { record::numbers(request, Numbers::new("results", results, results_len), Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_edge_key_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_edge_key_us_why(
+    least_in: f64,
+    at_edge_in: f64,
+    growth_in_per_ft: f64,
+    length_ft: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Number(least_in)),
+        (1, Given::Number(at_edge_in)),
+        (2, Given::Number(growth_in_per_ft)),
+        (3, Given::Number(length_ft)),
+    ];
+    let request = Request::new(EDGE_KEY, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_edge_key_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_edge_key_si_why(
+    least_mm: f64,
+    at_edge_mm: f64,
+    growth_percent: f64,
+    length_m: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Number(least_mm)),
+        (1, Given::Number(at_edge_mm)),
+        (2, Given::Number(growth_percent)),
+        (3, Given::Number(length_m)),
+    ];
+    let request = Request::new(EDGE_KEY, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static KEY_CUTS: &Operation = row(OPERATIONS, "key_cuts");
+
+/// Where the overlay is thinner than its least along an edge of the work, and the keys that are sawn and chipped
+/// there.
+///
+/// Equation: depth = least - (finish - old slab) at the edge; width to where the least is first reached, square to
+/// the edge; area and volume by Simpson's rule between sections.
+/// Taken for granted: the edge is one where the floor meets a given height: a door, a walk, the next slab; sections
+/// no more than 3 ft apart and where a surface bends along the edge.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `line_x_ft` (ft): from the left; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `line_y_ft` (ft): from the front; at least -328083.989501 ft, at most 328083.989501 ft.
+/// - `line_rows`: the places of the edge: how many rows, each a place on the edge of the work, in order; one alone
+///   is a place; at least 1.
+/// - `least_in` (in): least thickness of the overlay; more than 0 in, at most 60 in.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `old_slab` (in): thickness of the old slab; more than 0 in, at most 78.7401574803 in; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_KEY_CUTS_CUTS: the keys; none where the overlay is thick enough.
+///   - OVS_KEY_CUTS_LENGTH (ft): length of saw cuts along the edge.
+///   - OVS_KEY_CUTS_AREA (ft2): area that is chipped.
+///   - OVS_KEY_CUTS_VOLUME (ft3): concrete that comes out and goes in, of all keys.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_NULL_POINTER, OVS_LINE_NOT_ON_EDGE.
+/// Basis: no feather edge: a sawn and chipped key at least the least thickness deep: ACI 546R (several), edges of
+/// repairs, from memory: confirm.
+/// Basis: a key through half of the old slab or more leaves too little of it: the strip is broken out: common
+/// practice, no source.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"corners":[{"x":"0 ft","y":"0 ft"},{"x":"20 ft","y":"0 ft"},{"x":"20 ft","y":"24 ft"},{"x":"0 ft","y":"24 ft"}]},"shots":[{"x":"1 ft","y":"1 ft","elevation":"99.4 ft"},{"x":"19 ft","y":"1 ft","elevation":"99.42 ft"},{"x":"19 ft","y":"23 ft","elevation":"99.2 ft"},{"x":"1 ft","y":"23 ft","elevation":"99.18 ft"}]},"finish":{"level":"99.5 ft"},"line":{"x":["6 ft","14 ft"],"y":["0 in","0 in"]},"least":"1 1/2 in","old_slab":"4 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_key_cuts_us(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    line_x_ft: *const f64,
+    line_y_ft: *const f64,
+    line_rows: c_int,
+    least_in: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Table(line_rows, &[(0, Input::Numbers(line_x_ft)), (1, Input::Numbers(line_y_ft))])),
+        (3, Given::Number(least_in)),
+    ];
+    let request = Request::new(KEY_CUTS, System::Us, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Where the overlay is thinner than its least along an edge of the work, and the keys that are sawn and chipped
+/// there.
+///
+/// Equation: depth = least - (finish - old slab) at the edge; width to where the least is first reached, square to
+/// the edge; area and volume by Simpson's rule between sections.
+/// Taken for granted: the edge is one where the floor meets a given height: a door, a walk, the next slab; sections
+/// no more than 3 ft apart and where a surface bends along the edge.
+///
+/// - `survey`: the old slab.
+/// - `finish`: the new top surface.
+/// - `line_x_m` (m): from the left; at least -100000 m, at most 100000 m.
+/// - `line_y_m` (m): from the front; at least -100000 m, at most 100000 m.
+/// - `line_rows`: the places of the edge: how many rows, each a place on the edge of the work, in order; one alone
+///   is a place; at least 1.
+/// - `least_mm` (mm): least thickness of the overlay; more than 0 mm, at most 1524 mm.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `old_slab` (mm): thickness of the old slab; more than 0 mm, at most 2000 mm; may be left out.
+/// - `status`, out: the status of the call; may be null.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Returns an answer, or null; its results by their constants:
+///   - OVS_KEY_CUTS_CUTS: the keys; none where the overlay is thick enough.
+///   - OVS_KEY_CUTS_LENGTH (m): length of saw cuts along the edge.
+///   - OVS_KEY_CUTS_AREA (m2): area that is chipped.
+///   - OVS_KEY_CUTS_VOLUME (L): concrete that comes out and goes in, of all keys.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST, OVS_NULL_POINTER, OVS_LINE_NOT_ON_EDGE.
+/// Basis: no feather edge: a sawn and chipped key at least the least thickness deep: ACI 546R (several), edges of
+/// repairs, from memory: confirm.
+/// Basis: a key through half of the old slab or more leaves too little of it: the strip is broken out: common
+/// practice, no source.
+/// Basis: plane and solid geometry: derived.
+/// Since 0.1.0.
+/// Example, as JSON: {"survey":{"outline":{"corners":[{"x":"0 ft","y":"0 ft"},{"x":"20 ft","y":"0 ft"},{"x":"20 ft","y":"24 ft"},{"x":"0 ft","y":"24 ft"}]},"shots":[{"x":"1 ft","y":"1 ft","elevation":"99.4 ft"},{"x":"19 ft","y":"1 ft","elevation":"99.42 ft"},{"x":"19 ft","y":"23 ft","elevation":"99.2 ft"},{"x":"1 ft","y":"23 ft","elevation":"99.18 ft"}]},"finish":{"level":"99.5 ft"},"line":{"x":["6 ft","14 ft"],"y":["0 in","0 in"]},"least":"1 1/2 in","old_slab":"4 in"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_key_cuts_si(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    line_x_m: *const f64,
+    line_y_m: *const f64,
+    line_rows: c_int,
+    least_mm: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    status: *mut c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> *mut ovs_answer {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Table(line_rows, &[(0, Input::Numbers(line_x_m)), (1, Input::Numbers(line_y_m))])),
+        (3, Given::Number(least_mm)),
+    ];
+    let request = Request::new(KEY_CUTS, System::Si, &given, options_json, options_len);
+    unsafe { record::answer(request, status, Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_key_cuts_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_key_cuts_us_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    line_x_ft: *const f64,
+    line_y_ft: *const f64,
+    line_rows: c_int,
+    least_in: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Table(line_rows, &[(0, Input::Numbers(line_x_ft)), (1, Input::Numbers(line_y_ft))])),
+        (3, Given::Number(least_in)),
+    ];
+    let request = Request::new(KEY_CUTS, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_key_cuts_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_key_cuts_si_why(
+    survey: *const ovs_survey,
+    finish: *const ovs_finish,
+    line_x_m: *const f64,
+    line_y_m: *const f64,
+    line_rows: c_int,
+    least_mm: f64,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Record(Passed::new("survey", survey))),
+        (1, Given::Record(Passed::new("finish", finish))),
+        (2, Given::Table(line_rows, &[(0, Input::Numbers(line_x_m)), (1, Input::Numbers(line_y_m))])),
+        (3, Given::Number(least_mm)),
+    ];
+    let request = Request::new(KEY_CUTS, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
 }
 
 static ADDED_WEIGHT: &Operation = row(OPERATIONS, "added_weight");

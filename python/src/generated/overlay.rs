@@ -4086,6 +4086,290 @@ impl TwoLayersArray {
     }
 }
 
+static EDGE_KEY: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "edge_key"),
+    class: "EdgeKey",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(EdgeKey))?.into_any()),
+};
+
+/// The key that is sawn and chipped into the old slab where the overlay is thinner than its least at an edge: concrete is not run out to nothing.
+///
+/// Rule: depth = least - at_edge; width = depth / growth; volume = depth x width / 2 x length; with
+///     less room its section is a triangle cut off at the room's end.
+/// Takes for granted: the overlay thickens evenly away from the edge, which is straight; the saw cut at
+///     the edge is vertical.
+///
+/// Args:
+///     least: least thickness of the overlay [in | mm]; more than 0 in, at most 60 in (more than 0 mm,
+///         at most 1524 mm)
+///     at_edge: thickness of the overlay at the edge, 0 where it is flush with the old slab [in | mm];
+///         at least 0 in, at most 60 in (at least 0 mm, at most 1524 mm)
+///     growth: how fast it thickens away from the edge [in/ft | %]; more than 0 in/ft, at most 12 in/ft
+///         (more than 0 %, at most 100 %)
+///     length: length of the edge [ft | m]; more than 0 ft, at most 10498.687664 ft (more than 0 m, at
+///         most 3200 m)
+///     room: how far back there is room for the key [ft | m]; more than 0 ft, at most 10498.687664 ft
+///         (more than 0 m, at most 3200 m); may be left out
+///     old_slab: thickness of the old slab [in | mm]; more than 0 in, at most 78.7401574803 in (more
+///         than 0 mm, at most 2000 mm); may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     EdgeKey, with the attributes
+///         cut: what is done at the edge: no key, saw and chip, break out the strip
+///         depth_in, depth_mm: how deep the saw goes at the edge [in | mm]
+///         width_ft, width_m: how far back it is chipped [ft | m]
+///         depth_at_back_in, depth_at_back_mm: how deep it still is at its back; 0 where it runs out
+///             [in | mm]
+///         area_ft2, area_m2: chipped area [ft2 | m2]
+///         volume_ft3, volume_l: old concrete that comes out, and new concrete that goes in [ft3 | L]
+///         left_in, left_mm: what is left of the old slab under the key [in | mm]
+///     and notes, basis and taken.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     no feather edge: a sawn and chipped key at least the least thickness deep: ACI 546R (several),
+///         edges of repairs, from memory: confirm
+///     a key through half of the old slab or more leaves too little of it: the strip is broken out:
+///         common practice, no source
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.overlay import edge_key
+///     >>> answer = edge_key(
+///     ...     least="1 1/2 in",
+///     ...     at_edge="1/2 in",
+///     ...     growth="1/4 in/ft",
+///     ...     length="9 ft",
+///     ...     old_slab="4 in",
+///     ... )
+///     >>> answer.cut
+///     'saw and chip'
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (least, at_edge, growth, length, *, room=None, old_slab=None, units=crate::units::Units(None)), text_signature = "(least, at_edge, growth, length, *, room=None, old_slab=None, units=None)")]
+fn edge_key(
+    py: Python<'_>,
+    least: &Bound<'_, PyAny>,
+    at_edge: &Bound<'_, PyAny>,
+    growth: &Bound<'_, PyAny>,
+    length: &Bound<'_, PyAny>,
+    room: Option<&Bound<'_, PyAny>>,
+    old_slab: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &EDGE_KEY, &[Some(least), Some(at_edge), Some(growth), Some(length), room, old_slab], units)
+}
+
+/// What `edge_key` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.overlay")]
+pub(crate) struct EdgeKey;
+
+#[pymethods]
+impl EdgeKey {
+    /// What is done at the edge: no key, saw and chip, break out the strip.
+    #[getter]
+    fn get_cut<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// How deep the saw goes at the edge [in].
+    #[getter]
+    fn get_depth_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// How deep the saw goes at the edge [mm].
+    #[getter]
+    fn get_depth_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// How far back it is chipped [ft].
+    #[getter]
+    fn get_width_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// How far back it is chipped [m].
+    #[getter]
+    fn get_width_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// How deep it still is at its back; 0 where it runs out [in].
+    #[getter]
+    fn get_depth_at_back_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// How deep it still is at its back; 0 where it runs out [mm].
+    #[getter]
+    fn get_depth_at_back_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+    /// Chipped area [ft2].
+    #[getter]
+    fn get_area_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Us)
+    }
+    /// Chipped area [m2].
+    #[getter]
+    fn get_area_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 4, overslab::quantity::System::Si)
+    }
+    /// Old concrete that comes out, and new concrete that goes in [ft3].
+    #[getter]
+    fn get_volume_ft3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Us)
+    }
+    /// Old concrete that comes out, and new concrete that goes in [L].
+    #[getter]
+    fn get_volume_l<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 5, overslab::quantity::System::Si)
+    }
+    /// What is left of the old slab under the key [in].
+    #[getter]
+    fn get_left_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Us)
+    }
+    /// What is left of the old slab under the key [mm].
+    #[getter]
+    fn get_left_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 6, overslab::quantity::System::Si)
+    }
+}
+
+static KEY_CUTS: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "key_cuts"),
+    class: "KeyCuts",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(KeyCuts))?.into_any()),
+};
+
+/// Where the overlay is thinner than its least along an edge of the work, and the keys that are sawn and chipped there.
+///
+/// Rule: depth = least - (finish - old slab) at the edge; width to where the least is first reached,
+///     square to the edge; area and volume by Simpson's rule between sections.
+/// Takes for granted: the edge is one where the floor meets a given height: a door, a walk, the next
+///     slab; sections no more than 3 ft apart and where a surface bends along the edge.
+///
+/// Args:
+///     survey: the old slab; a Survey
+///     finish: the new top surface; a Finish
+///     line: the places of the edge; a table of at least 1 row, each a place on the edge of the work,
+///         in order; one alone is a place, with the columns
+///         x: from the left [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m)
+///         y: from the front [ft | m]; at least -328083.989501 ft, at most 328083.989501 ft (at least
+///             -100000 m, at most 100000 m)
+///     least: least thickness of the overlay [in | mm]; more than 0 in, at most 60 in (more than 0 mm,
+///         at most 1524 mm)
+///     old_slab: thickness of the old slab [in | mm]; more than 0 in, at most 78.7401574803 in (more
+///         than 0 mm, at most 2000 mm); may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     KeyCuts, with the attributes
+///         cuts: the keys; none where the overlay is thick enough, a table of cuts
+///         length_ft, length_m: length of saw cuts along the edge [ft | m]
+///         area_ft2, area_m2: area that is chipped [ft2 | m2]
+///         volume_ft3, volume_l: concrete that comes out and goes in, of all keys [ft3 | L]
+///     and notes, basis and taken.
+///
+/// Raises:
+///     OverlayError: a line does not run along an edge of the work (LINE_NOT_ON_EDGE)
+///     FormError: the list is empty (EMPTY_LIST)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     no feather edge: a sawn and chipped key at least the least thickness deep: ACI 546R (several),
+///         edges of repairs, from memory: confirm
+///     a key through half of the old slab or more leaves too little of it: the strip is broken out:
+///         common practice, no source
+///     plane and solid geometry: derived
+///
+/// Example:
+///     >>> from overslab.overlay import key_cuts
+///     >>> answer = key_cuts(
+///     ...     survey={
+///     ...         "outline": {
+///     ...             "corners": [
+///     ...                 {"x": "0 ft", "y": "0 ft"},
+///     ...                 {"x": "20 ft", "y": "0 ft"},
+///     ...                 {"x": "20 ft", "y": "24 ft"},
+///     ...                 {"x": "0 ft", "y": "24 ft"},
+///     ...             ],
+///     ...         },
+///     ...         "shots": [
+///     ...             {"x": "1 ft", "y": "1 ft", "elevation": "99.4 ft"},
+///     ...             {"x": "19 ft", "y": "1 ft", "elevation": "99.42 ft"},
+///     ...             {"x": "19 ft", "y": "23 ft", "elevation": "99.2 ft"},
+///     ...             {"x": "1 ft", "y": "23 ft", "elevation": "99.18 ft"},
+///     ...         ],
+///     ...     },
+///     ...     finish={"level": "99.5 ft"},
+///     ...     line={"x": ["6 ft", "14 ft"], "y": ["0 in", "0 in"]},
+///     ...     least="1 1/2 in",
+///     ...     old_slab="4 in",
+///     ... )
+///     >>> round(answer.length_ft, 4)
+///     8.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (survey, finish, line, least, *, old_slab=None, units=crate::units::Units(None)), text_signature = "(survey, finish, line, least, *, old_slab=None, units=None)")]
+fn key_cuts(
+    py: Python<'_>,
+    survey: &Bound<'_, PyAny>,
+    finish: &Bound<'_, PyAny>,
+    line: &Bound<'_, PyAny>,
+    least: &Bound<'_, PyAny>,
+    old_slab: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &KEY_CUTS, &[Some(survey), Some(finish), Some(line), Some(least), old_slab], units)
+}
+
+/// What `key_cuts` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.overlay")]
+pub(crate) struct KeyCuts;
+
+#[pymethods]
+impl KeyCuts {
+    /// The keys; none where the overlay is thick enough, a table of cuts.
+    #[getter]
+    fn get_cuts<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Length of saw cuts along the edge [ft].
+    #[getter]
+    fn get_length_ft<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Length of saw cuts along the edge [m].
+    #[getter]
+    fn get_length_m<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Si)
+    }
+    /// Area that is chipped [ft2].
+    #[getter]
+    fn get_area_ft2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+    /// Area that is chipped [m2].
+    #[getter]
+    fn get_area_m2<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Si)
+    }
+    /// Concrete that comes out and goes in, of all keys [ft3].
+    #[getter]
+    fn get_volume_ft3<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Us)
+    }
+    /// Concrete that comes out and goes in, of all keys [L].
+    #[getter]
+    fn get_volume_l<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 3, overslab::quantity::System::Si)
+    }
+}
+
 static ADDED_WEIGHT: crate::scalars::ScalarRow = crate::scalars::ScalarRow {
     operation: crate::rows::operation(overslab::operations::OPERATIONS, "added_weight"),
     class: "AddedWeight",
@@ -4192,7 +4476,7 @@ impl AddedWeightArray {
 pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&CONDITION_FACTOR, &OVERLAY_REQUIRED, &SLAB_EQUIVALENT, &OVERLAY_EFFECTIVE_BONDED, &OVERLAY_EFFECTIVE_UNBONDED, &CONCRETE_MODULUS, &CONCRETE_MODULUS_BY_DENSITY, &CONCRETE_RUPTURE, &SUBGRADE_FROM_BEARING_RATIO, &SUBGRADE_FROM_RESILIENT, &SUBGRADE_FROM_SOIL, &SUBGRADE_WITH_SUBBASE, &STIFFNESS_RADIUS, &CONTACT_RADIUS, &CONTACT_RADIUS_DUAL, &EQUIVALENT_RADIUS, &INTERIOR_LOAD, &EDGE_LOAD, &EDGE_LOAD_1926, &CORNER_LOAD, &CORNER_CRACK, &LOAD_INFLUENCE, &SAFETY_FACTORS, &ALLOWABLE_STRESS, &ALLOWABLE_LOAD, &UNIFORM_LOAD, &WALL_LOAD, &CURLING_COEFFICIENT, &CURLING_STRESS, &TWO_LAYERS, &ADDED_WEIGHT];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&OVERLAY_MINIMUM, &SURFACE_PROFILE, &PULL_OFF, &USUAL_LOAD, &SLAB_STRESS, &REPETITIONS_ALLOWED, &THICKNESS_NEEDED];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&OVERLAY_MINIMUM, &SURFACE_PROFILE, &PULL_OFF, &USUAL_LOAD, &SLAB_STRESS, &REPETITIONS_ALLOWED, &THICKNESS_NEEDED, &EDGE_KEY, &KEY_CUTS];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[];
@@ -4303,6 +4587,10 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(self::two_layers, module)?)?;
     module.add_class::<TwoLayers>()?;
     module.add_class::<TwoLayersArray>()?;
+    module.add_function(wrap_pyfunction!(self::edge_key, module)?)?;
+    module.add_class::<EdgeKey>()?;
+    module.add_function(wrap_pyfunction!(self::key_cuts, module)?)?;
+    module.add_class::<KeyCuts>()?;
     module.add_function(wrap_pyfunction!(self::added_weight, module)?)?;
     module.add_class::<AddedWeight>()?;
     module.add_class::<AddedWeightArray>()?;

@@ -6,6 +6,7 @@ mod clearances;
 mod conflict;
 mod drainage;
 mod finish;
+mod key_cuts;
 mod look_again;
 mod marks;
 mod measure;
@@ -33,6 +34,7 @@ pub use drainage::{CatchmentReport, DrainageReport, FaultReport};
 pub use finish::{
     EdgeHeights, FacetReport, FallReport, FinishReport, FitReport, PlaceHeight, RoundingReport,
 };
+pub use key_cuts::{KeyCutReport, KeyCutsReport};
 pub use look_again::{GoverningReport, LookAgain, SuspectReport};
 pub use marks::{
     EdgeMarksReport, MarkReport, MarkSetUpReport, MarkSheet, MarksReport, MorningReport, RailReport,

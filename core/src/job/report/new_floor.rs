@@ -2,8 +2,8 @@
 
 use super::{
     ApproachReport, AsBuiltReport, ClearanceReport, ConflictReport, DrainageReport, FinishReport, FitReport,
-    MarksReport, OrderReport, OverlayReport, RoundingReport, SectionReport, SolvedReport, ThicknessReport,
-    ThinZonesReport, ZoneReport,
+    KeyCutsReport, MarksReport, OrderReport, OverlayReport, RoundingReport, SectionReport, SolvedReport,
+    ThicknessReport, ThinZonesReport, ZoneReport,
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -33,6 +33,9 @@ pub struct NewFloor {
     pub solved: Option<SolvedReport>,
     /// How the new floor relates to the old slab, and what it carries.
     pub overlay: Option<OverlayReport>,
+    /// Keys that are cut where the floor meets doors, walks and open edges; none where the job says nothing of how thin it may be, or of what
+    /// it meets.
+    pub key_cuts: Option<KeyCutsReport>,
     /// Zones thinner than an unbonded overlay may be.
     pub thin_zones: Option<ThinZonesReport>,
     /// What the crew sets out.

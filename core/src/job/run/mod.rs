@@ -11,6 +11,7 @@ mod fall;
 mod finish;
 mod fits;
 mod flatness;
+mod key_cuts;
 mod look_again;
 mod marks;
 #[cfg(test)]
@@ -139,7 +140,11 @@ fn cautions(old_slab: Option<&OldSlab>, met: &[Caution]) -> Vec<String> {
     let mut cautions: Vec<Caution> =
         old_slab.iter().flat_map(|slab| slab.verdict.cautions.iter().copied()).collect();
     cautions.extend([Caution::Silica, Caution::Caustic]);
-    cautions.extend(met);
+    for caution in met {
+        if !cautions.contains(caution) {
+            cautions.push(*caution);
+        }
+    }
     cautions.push(Caution::LocalCode);
     cautions.into_iter().map(|caution| caution.text().to_owned()).collect()
 }

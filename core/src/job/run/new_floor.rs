@@ -1,7 +1,7 @@
 //! The new floor of a job, and what must be said beside it.
 
 use super::old_slab::OldSlab;
-use super::{Parts, approach, clearances, look_again, overlay, said_bases, under_finish};
+use super::{Parts, approach, clearances, key_cuts, look_again, overlay, said_bases, under_finish};
 use crate::basis::BasisId;
 use crate::condition::Take;
 use crate::failure::Result;
@@ -55,6 +55,7 @@ impl Job {
         let least = thickness.least_measured.as_ref().unwrap_or(&thickness.least).thickness;
         let verdict = old_slab.map(|old| &old.verdict);
         let overlay = self.overlay(overlay::Thick { least, mean: thickness.mean }, verdict)?;
+        let keys = self.key_cuts_report(survey, &made.finish)?;
         let (marks, mark_notes) = self.marks_report(survey, &made.finish, heights)?;
         let order = self.order_for(thickness.fill)?;
         let fall = self.fall_report(survey, &made.finish)?;
@@ -75,7 +76,10 @@ impl Job {
             .into_iter()
             .chain(old_slab.into_iter().flat_map(OldSlab::bases))
             .chain(clearances::bases(&judged))
-            .chain(overlay.iter().flat_map(|overlay| overlay.bases.clone()));
+            .chain(overlay.iter().flat_map(|overlay| overlay.bases.clone()))
+            .chain(key_cuts::bases(keys.as_ref()));
+        let met = crate::clearance::cautions(&judged);
+        let cut = key_cuts::caution(keys.as_ref());
         Ok(Parts {
             standing_water,
             look_again: look_again::look_again(survey, &made.finish)?,
@@ -83,7 +87,7 @@ impl Job {
             notes,
             bases: bases.collect(),
             not_answered: self.not_answered(old_slab),
-            cautions: crate::clearance::cautions(&judged),
+            cautions: cut.into_iter().chain(met).collect(),
             new_floor: Some(NewFloor {
                 conflict: solution.and_then(Solution::conflict_report),
                 finish: self.finish_report(survey, (made, solution), heights, fall),
@@ -96,6 +100,7 @@ impl Job {
                 clearances: clearances::clearance_reports(&judged, heights),
                 solved: solution.map(|solution| self.solved_report(survey, solution, heights)).transpose()?,
                 overlay: overlay.map(|overlay| overlay.report),
+                key_cuts: keys,
                 thin_zones,
                 marks,
                 order: self.order_report(&order, thickness.fill),

@@ -49,7 +49,7 @@ impl Job {
         let stone = asked.stone.as_ref().map(|stone| stone.value);
         let found = minimum(asked.bond, asked.used, stone)?;
         let mut taken = Taken::default();
-        let floor = asked.floor(self.old_thickness(asked), &mut taken)?;
+        let floor = asked.floor(self.old_thickness(), &mut taken)?;
         if asked.loads.is_empty() {
             // Without loads nothing of it is used.
             taken = Taken::default();
@@ -81,12 +81,6 @@ impl Job {
         };
         let bases = asked.bases(&found).into_iter().map(said).collect();
         Ok(Overlay { report, taken: taken.0, bases })
-    }
-
-    /// The old slab's thickness, as the overlay or the old slab says it.
-    fn old_thickness(&self, asked: &OverlayInput) -> Option<Length> {
-        let of_slab = self.old_slab.as_ref().and_then(|slab| slab.measured_thickness.as_ref());
-        asked.old_thickness.as_ref().or(of_slab).map(|given| given.value)
     }
 }
 

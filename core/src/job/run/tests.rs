@@ -4,6 +4,7 @@ use crate::failure::Code;
 use crate::job::Job;
 use crate::survey::Survey;
 
+mod key_cuts;
 mod outside;
 mod spans;
 

@@ -5,6 +5,7 @@ mod as_built;
 mod clearances;
 mod conflict;
 mod drainage;
+mod key_cuts;
 mod look_again;
 mod marks;
 mod old_slab;
@@ -56,6 +57,7 @@ impl Report {
         solved::demands(page, floor);
         solved::concrete(page, floor);
         overlay::overlay(page, floor);
+        key_cuts::key_cuts(page, floor);
         thin_zones::thin_zones(page, floor);
         look_again::look_again(page, self);
         order::order(page, floor);

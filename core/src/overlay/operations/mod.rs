@@ -3,6 +3,7 @@
 mod carried;
 mod concrete;
 mod curling;
+mod edge_key;
 mod layers;
 mod load_table;
 mod minimum;
@@ -21,6 +22,7 @@ pub use carried::{
 };
 pub use concrete::{CONCRETE_MODULUS, CONCRETE_MODULUS_BY_DENSITY, CONCRETE_RUPTURE};
 pub use curling::{CURLING_COEFFICIENT, CURLING_STRESS};
+pub use edge_key::{EDGE_KEY, KEY_CUTS};
 pub use layers::TWO_LAYERS;
 pub use minimum::OVERLAY_MINIMUM;
 pub use needed::THICKNESS_NEEDED;
