@@ -19,6 +19,7 @@ pub mod basis;
 pub mod caution;
 pub mod clearance;
 pub mod condition;
+mod elementary;
 pub mod failure;
 pub mod geometry;
 pub mod grade;

@@ -25,6 +25,16 @@ pub(crate) enum Elements<'py> {
     Read { shape: Vec<usize>, flat: Vec<f64>, unread: Unread, list: Bound<'py, PyAny> },
 }
 
+impl Elements<'_> {
+    /// Its shape; none of one value.
+    pub(crate) fn shape(&self) -> Option<&[usize]> {
+        match self {
+            Self::One(_) => None,
+            Self::Borrowed { shape, .. } | Self::Read { shape, .. } => Some(shape),
+        }
+    }
+}
+
 /// Reads an argument for an array call.
 pub(crate) fn read<'py>(
     port: &Port,

@@ -5,6 +5,7 @@
 
 mod answers;
 mod arguments;
+mod array_result;
 mod arrays;
 mod broadcast;
 mod columns;
@@ -22,6 +23,7 @@ mod records;
 mod rows;
 mod scalars;
 mod shown;
+mod sources;
 mod table;
 mod units;
 mod values;
@@ -47,9 +49,9 @@ fn record_classes() -> impl Iterator<Item = &'static records::RecordClass> {
 fn _overslab(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add("__version__", env!("CARGO_PKG_VERSION"))?;
     module.add_class::<scalars::ScalarResult>()?;
-    module.add_class::<arrays::ArrayResult>()?;
+    module.add_class::<array_result::ArrayResult>()?;
     module.add_function(wrap_pyfunction!(scalars::_restore_scalar, module)?)?;
-    module.add_function(wrap_pyfunction!(arrays::_restore_array, module)?)?;
+    module.add_function(wrap_pyfunction!(array_result::_restore_array, module)?)?;
     module.add_class::<answers::AnswerResult>()?;
     module.add_class::<records::Record>()?;
     module.add_function(wrap_pyfunction!(answers::_restore_answer, module)?)?;

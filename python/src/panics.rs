@@ -3,7 +3,7 @@
 use crate::answers::{self, RecordRow};
 use crate::scalars::{self, ScalarRow};
 use crate::units::{Errors, Units};
-use overslab::operation::{Call, Kind, Need, Operation, Port};
+use overslab::operation::{Call, Kind, Need, Operation, Port, ScalarCall};
 use pyo3::prelude::*;
 
 const PORTS: &[Port] =
@@ -27,7 +27,10 @@ const fn operation(call: Call) -> Operation {
 }
 
 #[expect(clippy::panic, reason = "a panic is what is tested")]
-static SCALAR: Operation = operation(Call::Scalar(|_, _| panic!("on purpose")));
+static SCALAR: Operation = operation(Call::Scalar(ScalarCall {
+    one: |_, _| panic!("on purpose"),
+    block: |_, _, _| panic!("on purpose"),
+}));
 
 #[expect(clippy::panic, reason = "a panic is what is tested")]
 static RECORD: Operation = operation(Call::Record(|_| panic!("on purpose")));

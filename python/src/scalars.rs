@@ -1,7 +1,8 @@
 //! Scalar rows: numbers, counts and words in, a frozen result out.
 
 use crate::arguments;
-use crate::arrays::{self, ArrayResult};
+use crate::array_result::ArrayResult;
+use crate::arrays;
 use crate::exceptions::{Outcome, guard};
 use crate::shown::repr_of;
 use crate::units::{Errors, Units};
@@ -53,18 +54,18 @@ pub(crate) fn call(
             }
         }
         let mut values = [0.0; MOST_PORTS];
-        match function(operation)?(&base[..given.len()], &mut values[..operation.results.len()]) {
+        match (function(operation)?.one)(&base[..given.len()], &mut values[..operation.results.len()]) {
             Ok(note) => Ok((row.one)(py, ScalarResult { row, values, note })?),
             Err(failure) => Err(said_again(failure, operation, given, units).into()),
         }
     })
 }
 
-/// The flat function of a scalar row.
+/// The call of a scalar row.
 #[inline]
 pub(crate) fn function(operation: &Operation) -> Outcome<ScalarCall> {
     match operation.call {
-        Call::Scalar(one) => Ok(one),
+        Call::Scalar(call) => Ok(call),
         Call::Record(_) => Err(Failure::new(Code::Internal, operation.name).into()),
     }
 }

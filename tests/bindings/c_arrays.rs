@@ -112,6 +112,22 @@ fn good_elements_succeed_at_any_length() {
 }
 
 #[test]
+fn bad_elements_far_along_spoil_themselves_only() {
+    for (row, system) in scalar_rows() {
+        let mut list = vec![example(row, system); 600];
+        let trials = trials(row, system);
+        // About the ends of what is worked out together.
+        for (place, inputs) in [254, 255, 256, 257, 511, 512, 599].into_iter().zip(trials.iter().cycle()) {
+            list[place].clone_from(inputs);
+        }
+        let called = call_array(row, system, &list);
+        for (at, inputs) in list.iter().enumerate() {
+            check_element(row, system, inputs, &called, at);
+        }
+    }
+}
+
+#[test]
 fn no_elements_need_no_arrays_and_a_negative_number_is_refused() {
     for (row, system) in scalar_rows() {
         for (n, expected) in

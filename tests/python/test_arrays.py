@@ -102,6 +102,28 @@ def test_memory_order_and_element_type_do_not_matter(row: Any) -> None:
 
 
 @pytest.mark.parametrize("row", SCALARS, ids=name_of)
+def test_many_elements_are_what_few_are(row: Any) -> None:
+    few, times = columns(row, "us"), 101
+    once = function(row)(**few, units="us", errors="mark")
+    many = {name: values * times for name, values in few.items()}
+    first = row["ports"][0]["name"]
+    for given in (many, {**many, first: [*many[first][:-3], "no quantity", *many[first][-2:]]}):
+        all_of_them = function(row)(**given, units="us", errors="mark")
+        spoilt = [] if given is many else [len(many[first]) - 3]
+        bad = [at * len(SHARES) + index for at in range(times) for index in once.bad.tolist()]
+        assert all_of_them.bad.tolist() == sorted({*bad, *spoilt})
+        for port in row["results"]:
+            for name in units_of(port):
+                wanted, got = np.tile(getattr(once, name), times), getattr(all_of_them, name)
+                kept = np.setdiff1d(np.arange(wanted.size), spoilt)
+                assert all(a == b or (a != a and b != b) for a, b in zip(got[kept], wanted[kept], strict=True))
+                assert all(value is None or np.isnan(value) for value in got[spoilt])
+        codes = np.tile(once.note_codes, times)
+        codes[spoilt] = 0
+        assert all_of_them.note_codes.tolist() == codes.tolist()
+
+
+@pytest.mark.parametrize("row", SCALARS, ids=name_of)
 def test_single_values_serve_every_element(row: Any) -> None:
     first = row["ports"][0]
     values = [inside(first, "us", share) for share in SHARES]

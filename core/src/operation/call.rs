@@ -1,6 +1,7 @@
 //! Calling an operation: flat numbers in a system of units, or checked values.
 
 use super::args::Args;
+use super::block::{BLOCK, Told};
 use super::port::{Kind, Need, NumberKind, Port, TableType};
 use super::value::{Column, Columns, Value};
 use super::{Answer, Call, Operation, ScalarCall, decode, scalar};
@@ -73,18 +74,17 @@ fn flat_call(
     base: &mut [f64],
     results: &mut [f64],
 ) -> Result<Option<NoteCode>> {
-    let Call::Scalar(one) = operation.call else { return Err(wrong_call(operation)) };
+    let Call::Scalar(call) = operation.call else { return Err(wrong_call(operation)) };
     if inputs.len() != operation.ports.len() || results.len() != operation.results.len() {
         return Err(arity(operation));
     }
     for ((slot, port), &number) in base.iter_mut().zip(operation.ports).zip(inputs) {
         if let Kind::Count(least, greatest) = port.kind {
-            let count = scalar::whole(number).map_err(|failure| failure.under(port.name))?;
-            check_count(port.name, count, least, greatest)?;
+            checked_count(port, number, least, greatest)?;
         }
         *slot = into_base(port, system, number);
     }
-    match one(base, results) {
+    match (call.one)(base, results) {
         Ok(note) => {
             for (result, port) in results.iter_mut().zip(operation.results) {
                 *result = from_base(port, system, *result);
@@ -93,6 +93,69 @@ fn flat_call(
         }
         Err(failure) => Err(in_callers_terms(failure, operation, system, inputs)),
     }
+}
+
+/// Columns of a block of rows.
+pub type Block<const N: usize> = [[f64; BLOCK]; N];
+
+/// Calls a scalar operation for the first rows of a block with the caller's numbers: for each what [`scalar_of`] gives. Failures come
+/// with NaN in every result of the row, and in no order.
+///
+/// # Errors
+/// Where the operation is no scalar one or has another number of ports or results.
+pub fn block_of<const I: usize, const R: usize>(
+    operation: &'static Operation,
+    system: System,
+    inputs: &Block<I>,
+    results: &mut Block<R>,
+    rows: usize,
+    told: Told<'_>,
+) -> Result<()> {
+    let Call::Scalar(call) = operation.call else { return Err(wrong_call(operation)) };
+    if I != operation.ports.len() || R != operation.results.len() {
+        return Err(arity(operation));
+    }
+    let rows = rows.min(BLOCK);
+    let mut base = *inputs;
+    let mut miscounted: Vec<(usize, Box<Failure>)> = Vec::new();
+    for (column, port) in base.iter_mut().zip(operation.ports) {
+        match &port.kind {
+            Kind::Number(kind) => (kind.unit(system).all_to_base)(&mut column[..rows]),
+            Kind::Count(least, greatest) => {
+                let checked =
+                    column[..rows].iter().map(|&number| checked_count(port, number, *least, *greatest));
+                let refused = checked.enumerate().filter_map(|(row, checked)| Some((row, checked.err()?)));
+                miscounted.extend(refused);
+            }
+            _ => {}
+        }
+    }
+    let columns = base.each_ref().map(|column| &column[..rows]);
+    let mut outputs = results.each_mut().map(|column| &mut column[..rows]);
+    (call.block)(&columns, &mut outputs, &mut |row, what| {
+        let numbers = inputs.each_ref().map(|column| column[row]);
+        if !miscounted.iter().any(|(bad, _)| *bad == row) {
+            told(row, what.map_err(|failure| in_callers_terms(failure, operation, system, &numbers)));
+        }
+    });
+    for (column, port) in outputs.iter_mut().zip(operation.results) {
+        if let Kind::Number(kind) = &port.kind {
+            (kind.unit(system).all_from_base)(column);
+        }
+    }
+    // A row is refused once, for the first of its counts.
+    miscounted.sort_by_key(|(row, _)| *row);
+    miscounted.dedup_by_key(|(row, _)| *row);
+    for (row, failure) in miscounted {
+        outputs.iter_mut().for_each(|column| column[row] = f64::NAN);
+        told(row, Err(failure));
+    }
+    Ok(())
+}
+
+fn checked_count(port: &Port, number: f64, least: i64, greatest: i64) -> Result<()> {
+    let count = scalar::whole(number).map_err(|failure| failure.under(port.name))?;
+    check_count(port.name, count, least, greatest)
 }
 
 #[cold]
@@ -131,7 +194,7 @@ pub fn invoke(operation: &'static Operation, mut values: Vec<Value>) -> Result<A
     values.resize_with(operation.ports.len().max(values.len()), Value::default);
     let taken = prepare(operation, &mut values)?;
     let mut answer = match operation.call {
-        Call::Scalar(one) => scalar_values(operation, one, &values)?,
+        Call::Scalar(call) => scalar_values(operation, call, &values)?,
         Call::Record(call) => call(&Args::new(operation, &values, &taken))?,
     };
     if answer.results.len() != operation.results.len() {
@@ -141,11 +204,11 @@ pub fn invoke(operation: &'static Operation, mut values: Vec<Value>) -> Result<A
     Ok(answer)
 }
 
-fn scalar_values(operation: &'static Operation, one: ScalarCall, values: &[Value]) -> Result<Answer> {
+fn scalar_values(operation: &'static Operation, call: ScalarCall, values: &[Value]) -> Result<Answer> {
     let numbers: Vec<f64> = values.iter().map(flat_number).collect();
     let mut flat = [0.0; MOST_PORTS];
     let flat = &mut flat[..operation.results.len().min(MOST_PORTS)];
-    let note = one(&numbers, flat)?;
+    let note = (call.one)(&numbers, flat)?;
     let results: Vec<Value> = operation
         .results
         .iter()

@@ -5,6 +5,9 @@
 
 pub mod answer;
 pub mod args;
+pub mod block;
+#[cfg(test)]
+mod block_tests;
 pub mod bytes;
 pub mod call;
 pub mod choice;
@@ -23,6 +26,7 @@ pub mod value;
 
 pub use answer::Answer;
 pub use args::Args;
+pub use block::BlockCall;
 pub use bytes::Bytes;
 pub use choice::Choice;
 pub use port::{Kind, Need, NumberKind, Port, TableType};
@@ -62,8 +66,14 @@ pub struct Operation {
     pub call: Call,
 }
 
-/// Numbers in, numbers out, all in base units; counts and choices as whole numbers. The results are written on success only.
-pub type ScalarCall = fn(&[f64], &mut [f64]) -> Result<Option<NoteCode>>;
+/// The call of a scalar row: numbers in, numbers out, all in base units; counts and choices as whole numbers.
+#[derive(Clone, Copy)]
+pub struct ScalarCall {
+    /// One row. The results are written on success only.
+    pub one: fn(&[f64], &mut [f64]) -> Result<Option<NoteCode>>,
+    /// A block of rows: the same function, bit for bit.
+    pub block: BlockCall,
+}
 
 /// How an operation is called.
 #[derive(Clone, Copy)]

@@ -68,6 +68,9 @@ pub fn whole(number: f64) -> Result<i64> {
 pub trait Flat {
     /// Writes the numbers and gives the note.
     fn write(self, results: &mut [f64]) -> Option<NoteCode>;
+
+    /// Writes the numbers into a row of columns and gives the note.
+    fn put(self, columns: &mut [&mut [f64]], row: usize) -> Option<NoteCode>;
 }
 
 impl<const N: usize> Flat for [f64; N] {
@@ -75,6 +78,16 @@ impl<const N: usize> Flat for [f64; N] {
     fn write(self, results: &mut [f64]) -> Option<NoteCode> {
         for (result, number) in results.iter_mut().zip(self) {
             *result = number;
+        }
+        None
+    }
+
+    #[inline(always)]
+    fn put(self, columns: &mut [&mut [f64]], row: usize) -> Option<NoteCode> {
+        for (column, number) in columns.iter_mut().zip(self) {
+            if let Some(result) = column.get_mut(row) {
+                *result = number;
+            }
         }
         None
     }
@@ -86,23 +99,44 @@ impl<const N: usize> Flat for ([f64; N], Option<NoteCode>) {
         self.0.write(results);
         self.1
     }
+
+    #[inline(always)]
+    fn put(self, columns: &mut [&mut [f64]], row: usize) -> Option<NoteCode> {
+        self.0.put(columns, row);
+        self.1
+    }
 }
 
 /// The call of a scalar row: `scalar!(super::fall, (drop: Length, run: Length) => |slope| [slope.base()])`.
-/// Each name is the port's, so that a refusal at the conversion names it.
+/// Each name is the port's, so that a refusal at the conversion names it. Behind a semicolon `blocks` may name a function that works
+/// a whole block out at once where it can, and says so.
 #[macro_export]
 macro_rules! scalar {
-    ($function:path, ($($port:ident: $type:ty),+ $(,)?) => |$answer:ident| $flat:expr) => {{
-        fn one(inputs: &[f64], results: &mut [f64]) -> $crate::failure::Result<Option<$crate::note::NoteCode>> {
-            use $crate::operation::scalar::{Flat, Scalar};
-            let &[$($port),+] = inputs else {
-                return Err($crate::failure::Failure::new($crate::failure::Code::LengthMismatch, "")
-                    .allowed("one number per port").remedy("pass every port"));
-            };
+    ($function:path, ($($port:ident: $type:ty),+ $(,)?) => |$answer:ident| $flat:expr $(; blocks $blocks:path)?) => {{
+        const PORTS: usize = [$(stringify!($port)),+].len();
+
+        #[inline(always)]
+        fn row([$($port),+]: [f64; PORTS]) -> $crate::failure::Result<impl $crate::operation::scalar::Flat> {
+            use $crate::operation::scalar::Scalar;
             $(let $port = <$type as Scalar>::from_number($port).map_err(|failure| failure.under(stringify!($port)))?;)+
             let $answer = $function($($port),+)?;
-            Ok(Flat::write($flat, results))
+            Ok($flat)
         }
-        $crate::operation::Call::Scalar(one)
+
+        fn one(inputs: &[f64], results: &mut [f64]) -> $crate::failure::Result<Option<$crate::note::NoteCode>> {
+            let Ok(inputs) = <[f64; PORTS]>::try_from(inputs) else {
+                return Err($crate::operation::block::arity());
+            };
+            Ok($crate::operation::scalar::Flat::write(row(inputs)?, results))
+        }
+
+        fn block(inputs: &[&[f64]], results: &mut [&mut [f64]], told: $crate::operation::block::Told<'_>) {
+            $(if $blocks(inputs, results) {
+                return;
+            })?
+            $crate::operation::block::each(inputs, results, told, row);
+        }
+
+        $crate::operation::Call::Scalar($crate::operation::ScalarCall { one, block })
     }};
 }

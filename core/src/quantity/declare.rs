@@ -32,16 +32,24 @@ macro_rules! declare_quantities {
                     type Typed = crate::quantity::$quantity;
                     $(
                         #[doc = concat!("The unit `", $symbol, "`.")]
-                        pub static $unit: Unit = Unit {
-                            symbol: $symbol,
-                            suffix: $suffix,
-                            spellings: &[$symbol, $($spelling),*],
-                            to_base: |number| Typed::new::<super::$unit>(number).value,
-                            from_base: |base| Typed {
-                                dimension: std::marker::PhantomData,
-                                units: std::marker::PhantomData,
-                                value: base,
-                            }.get::<super::$unit>(),
+                        pub static $unit: Unit = {
+                            #[inline(always)]
+                            fn to_base(number: f64) -> f64 {
+                                Typed::new::<super::$unit>(number).value
+                            }
+                            #[inline(always)]
+                            fn from_base(base: f64) -> f64 {
+                                <Typed as $crate::quantity::Typed>::from_base(base).get::<super::$unit>()
+                            }
+                            Unit {
+                                symbol: $symbol,
+                                suffix: $suffix,
+                                spellings: &[$symbol, $($spelling),*],
+                                to_base,
+                                from_base,
+                                all_to_base: |numbers| numbers.iter_mut().for_each(|number| *number = to_base(*number)),
+                                all_from_base: |bases| bases.iter_mut().for_each(|base| *base = from_base(*base)),
+                            }
                         };
                     )+
                 }

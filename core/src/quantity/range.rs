@@ -42,6 +42,17 @@ impl Range {
         low && base <= self.greatest && base.is_finite()
     }
 
+    /// Whether every number may be so, without a branch for each.
+    #[inline(always)]
+    pub(crate) fn allows_all(&self, bases: &[f64]) -> bool {
+        // The negation lets NaN through to be refused.
+        let refused = |base: f64| {
+            !((base >= self.least) & (base <= self.greatest) & (base.abs() < f64::INFINITY))
+                | (self.open & (base == self.least))
+        };
+        bases.iter().fold(0u64, |count, &base| count + u64::from(refused(base))) == 0
+    }
+
     /// The bounds in words, in a unit: `more than 0 ft, at most 1000 ft`.
     #[must_use]
     pub fn words(&self, unit: &Unit) -> String {

@@ -6,6 +6,7 @@ use super::message::Message;
 use super::text_out::TextOut;
 use overslab::failure::{Failure, Place, Result};
 use overslab::note::NoteCode;
+use overslab::operation::block::BLOCK;
 use overslab::operation::{Operation, Port, call};
 use overslab::quantity::System;
 use std::ffi::c_int;
@@ -89,11 +90,10 @@ pub(crate) unsafe fn array<const I: usize, const R: usize>(
             present(row.results, system, &arrays.results)?;
         }
         let mut first: Option<(usize, Box<Failure>)> = None;
-        for at in 0..n {
+        for from in (0..n).step_by(BLOCK) {
             // SAFETY: no array is null, and the caller promises `n` elements in each.
-            if let Err(failure) = unsafe { element(row, system, &arrays, at) } {
-                first.get_or_insert((at, failure));
-            }
+            let bad = unsafe { block(row, system, &arrays, from, BLOCK.min(n - from)) }?;
+            first = first.or(bad);
         }
         let bad = first.as_ref().map_or(Ok(-1), |(at, _)| c_int::try_from(*at)).map_err(|_| internal())?;
         if !arrays.bad_index.is_null() {
@@ -104,41 +104,71 @@ pub(crate) unsafe fn array<const I: usize, const R: usize>(
     })
 }
 
-/// One element: read, called, written. Inputs are read before the results are written, so an array may be both.
+/// A block of elements: read, called, written; gives the first bad one. Inputs are read before the results are written, so an array
+/// may be both.
+///
+/// # Safety
+/// No array but `notes` is null, and each has at least `from + rows` elements.
+#[expect(unsafe_code, reason = "reads and writes a block of the caller's arrays")]
+unsafe fn block<const I: usize, const R: usize>(
+    row: &'static Operation,
+    system: System,
+    arrays: &Arrays<I, R>,
+    from: usize,
+    rows: usize,
+) -> Result<Option<(usize, Box<Failure>)>> {
+    let (mut inputs, mut results) = ([[0.0; BLOCK]; I], [[0.0; BLOCK]; R]);
+    for (column, array) in inputs.iter_mut().zip(arrays.inputs) {
+        for (at, number) in column[..rows].iter_mut().enumerate() {
+            // SAFETY: as this function's.
+            *number = unsafe { array.get(from + at) };
+        }
+    }
+    let mut told: [Option<Result<NoteCode>>; BLOCK] = [const { None }; BLOCK];
+    call::block_of(row, system, &inputs, &mut results, rows, &mut |at, what| told[at] = Some(what))?;
+    let mut first = None;
+    for (at, told) in told.into_iter().enumerate().take(rows) {
+        let numbers = results.each_ref().map(|column| column[at]);
+        let outcome = match told {
+            Some(Err(failure)) => Err(failure),
+            _ if !arrays.results.iter().zip(numbers).all(|(to, number)| to.takes(number)) => Err(internal()),
+            told => Ok(told.and_then(Result::ok)),
+        };
+        // SAFETY: as this function's.
+        unsafe { put(arrays, from + at, numbers, outcome.as_ref().ok().copied()) };
+        if let Err(failure) = outcome {
+            first.get_or_insert((from + at, failure));
+        }
+    }
+    Ok(first)
+}
+
+/// Writes the results of an element and its note; a refused one has none.
 ///
 /// # Safety
 /// No array but `notes` is null, and each has more elements than `at`.
 #[inline]
-#[expect(unsafe_code, reason = "reads and writes one element of the caller's arrays")]
-unsafe fn element<const I: usize, const R: usize>(
-    row: &'static Operation,
-    system: System,
+#[expect(unsafe_code, reason = "writes one element of the caller's arrays")]
+unsafe fn put<const I: usize, const R: usize>(
     arrays: &Arrays<I, R>,
     at: usize,
-) -> Result<()> {
-    // SAFETY: as this function's.
-    let inputs = arrays.inputs.map(|from| unsafe { from.get(at) });
-    let (note, outcome) = match run(row, system, &inputs, &arrays.results) {
-        Ok((numbers, note)) => {
-            for (to, number) in arrays.results.iter().zip(numbers) {
-                // SAFETY: as this function's.
-                unsafe { to.put(at, number) };
+    numbers: [f64; R],
+    note: Option<Option<NoteCode>>,
+) {
+    for (to, number) in arrays.results.iter().zip(numbers) {
+        // SAFETY: as this function's.
+        unsafe {
+            match note {
+                Some(_) => to.put(at, number),
+                None => to.put_none(at),
             }
-            (note.map_or(0, NoteCode::number), Ok(()))
         }
-        Err(failure) => {
-            for to in &arrays.results {
-                // SAFETY: as this function's.
-                unsafe { to.put_none(at) };
-            }
-            (0, Err(failure))
-        }
-    };
+    }
     if !arrays.notes.is_null() {
-        // SAFETY: not null, and the caller promises `n` elements.
+        let note = note.flatten().map_or(0, NoteCode::number);
+        // SAFETY: as this function's.
         unsafe { arrays.notes.add(at).write_unaligned(note) };
     }
-    outcome
 }
 
 /// The status of a call with these inputs and its reason in full; after success the meaning of its note, if it has one.

@@ -381,7 +381,7 @@ impl CrestClearance {
 }
 
 /// What `crest_clearance` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.clearance")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.clearance")]
 pub(crate) struct CrestClearanceArray;
 
 #[pymethods]
@@ -472,7 +472,7 @@ impl SagBreak {
 }
 
 /// What `sag_break` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.clearance")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.clearance")]
 pub(crate) struct SagBreakArray;
 
 #[pymethods]

@@ -73,7 +73,7 @@ impl Fall {
 }
 
 /// What `fall` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.grade")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.grade")]
 pub(crate) struct FallArray;
 
 #[pymethods]
@@ -159,7 +159,7 @@ impl Drop {
 }
 
 /// What `drop` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.grade")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.grade")]
 pub(crate) struct DropArray;
 
 #[pymethods]
@@ -279,7 +279,7 @@ impl TriangularPrism {
 }
 
 /// What `triangular_prism` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.grade")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.grade")]
 pub(crate) struct TriangularPrismArray;
 
 #[pymethods]
@@ -4945,7 +4945,7 @@ impl PuddleFall {
 }
 
 /// What `puddle_fall` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.grade")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.grade")]
 pub(crate) struct PuddleFallArray;
 
 #[pymethods]
@@ -5048,7 +5048,7 @@ impl PuddleDepth {
 }
 
 /// What `puddle_depth` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.grade")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.grade")]
 pub(crate) struct PuddleDepthArray;
 
 #[pymethods]
@@ -5148,7 +5148,7 @@ impl Runoff {
 }
 
 /// What `runoff` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.grade")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.grade")]
 pub(crate) struct RunoffArray;
 
 #[pymethods]

@@ -76,7 +76,7 @@ impl Block {
 }
 
 /// What `block` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.order")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.order")]
 pub(crate) struct BlockArray;
 
 #[pymethods]
@@ -168,7 +168,7 @@ impl Prismoid {
 }
 
 /// What `prismoid` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.order")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.order")]
 pub(crate) struct PrismoidArray;
 
 #[pymethods]
@@ -262,7 +262,7 @@ impl Trucks {
 }
 
 /// What `trucks` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.order")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.order")]
 pub(crate) struct TrucksArray;
 
 #[pymethods]

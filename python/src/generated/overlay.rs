@@ -65,7 +65,7 @@ impl ConditionFactor {
 }
 
 /// What `condition_factor` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct ConditionFactorArray;
 
 #[pymethods]
@@ -462,7 +462,7 @@ impl OverlayRequired {
 }
 
 /// What `overlay_required` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct OverlayRequiredArray;
 
 #[pymethods]
@@ -563,7 +563,7 @@ impl SlabEquivalent {
 }
 
 /// What `slab_equivalent` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct SlabEquivalentArray;
 
 #[pymethods]
@@ -677,7 +677,7 @@ impl OverlayEffectiveBonded {
 }
 
 /// What `overlay_effective_bonded` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct OverlayEffectiveBondedArray;
 
 #[pymethods]
@@ -794,7 +794,7 @@ impl OverlayEffectiveUnbonded {
 }
 
 /// What `overlay_effective_unbonded` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct OverlayEffectiveUnbondedArray;
 
 #[pymethods]
@@ -888,7 +888,7 @@ impl ConcreteModulus {
 }
 
 /// What `concrete_modulus` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct ConcreteModulusArray;
 
 #[pymethods]
@@ -974,7 +974,7 @@ impl ConcreteModulusByDensity {
 }
 
 /// What `concrete_modulus_by_density` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct ConcreteModulusByDensityArray;
 
 #[pymethods]
@@ -1062,7 +1062,7 @@ impl ConcreteRupture {
 }
 
 /// What `concrete_rupture` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct ConcreteRuptureArray;
 
 #[pymethods]
@@ -1153,7 +1153,7 @@ impl SubgradeFromBearingRatio {
 }
 
 /// What `subgrade_from_bearing_ratio` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct SubgradeFromBearingRatioArray;
 
 #[pymethods]
@@ -1237,7 +1237,7 @@ impl SubgradeFromResilient {
 }
 
 /// What `subgrade_from_resilient` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct SubgradeFromResilientArray;
 
 #[pymethods]
@@ -1335,7 +1335,7 @@ impl SubgradeFromSoil {
 }
 
 /// What `subgrade_from_soil` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct SubgradeFromSoilArray;
 
 #[pymethods]
@@ -1435,7 +1435,7 @@ impl SubgradeWithSubbase {
 }
 
 /// What `subgrade_with_subbase` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct SubgradeWithSubbaseArray;
 
 #[pymethods]
@@ -1532,7 +1532,7 @@ impl StiffnessRadius {
 }
 
 /// What `stiffness_radius` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct StiffnessRadiusArray;
 
 #[pymethods]
@@ -1619,7 +1619,7 @@ impl ContactRadius {
 }
 
 /// What `contact_radius` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct ContactRadiusArray;
 
 #[pymethods]
@@ -1709,7 +1709,7 @@ impl ContactRadiusDual {
 }
 
 /// What `contact_radius_dual` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct ContactRadiusDualArray;
 
 #[pymethods]
@@ -1797,7 +1797,7 @@ impl EquivalentRadius {
 }
 
 /// What `equivalent_radius` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct EquivalentRadiusArray;
 
 #[pymethods]
@@ -1933,7 +1933,7 @@ impl InteriorLoad {
 }
 
 /// What `interior_load` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct InteriorLoadArray;
 
 #[pymethods]
@@ -2094,7 +2094,7 @@ impl EdgeLoad {
 }
 
 /// What `edge_load` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct EdgeLoadArray;
 
 #[pymethods]
@@ -2222,7 +2222,7 @@ impl EdgeLoad1926 {
 }
 
 /// What `edge_load_1926` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct EdgeLoad1926Array;
 
 #[pymethods]
@@ -2363,7 +2363,7 @@ impl CornerLoad {
 }
 
 /// What `corner_load` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct CornerLoadArray;
 
 #[pymethods]
@@ -2473,7 +2473,7 @@ impl CornerCrack {
 }
 
 /// What `corner_crack` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct CornerCrackArray;
 
 #[pymethods]
@@ -2581,7 +2581,7 @@ impl LoadInfluence {
 }
 
 /// What `load_influence` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct LoadInfluenceArray;
 
 #[pymethods]
@@ -2996,7 +2996,7 @@ impl SafetyFactors {
 }
 
 /// What `safety_factors` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct SafetyFactorsArray;
 
 #[pymethods]
@@ -3081,7 +3081,7 @@ impl AllowableStress {
 }
 
 /// What `allowable_stress` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct AllowableStressArray;
 
 #[pymethods]
@@ -3196,7 +3196,7 @@ impl AllowableLoad {
 }
 
 /// What `allowable_load` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct AllowableLoadArray;
 
 #[pymethods]
@@ -3526,7 +3526,7 @@ impl UniformLoad {
 }
 
 /// What `uniform_load` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct UniformLoadArray;
 
 #[pymethods]
@@ -3626,7 +3626,7 @@ impl WallLoad {
 }
 
 /// What `wall_load` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct WallLoadArray;
 
 #[pymethods]
@@ -3709,7 +3709,7 @@ impl CurlingCoefficient {
 }
 
 /// What `curling_coefficient` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct CurlingCoefficientArray;
 
 #[pymethods]
@@ -3868,7 +3868,7 @@ impl CurlingStress {
 }
 
 /// What `curling_stress` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct CurlingStressArray;
 
 #[pymethods]
@@ -4044,7 +4044,7 @@ impl TwoLayers {
 }
 
 /// What `two_layers` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct TwoLayersArray;
 
 #[pymethods]
@@ -4450,7 +4450,7 @@ impl AddedWeight {
 }
 
 /// What `added_weight` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct AddedWeightArray;
 
 #[pymethods]

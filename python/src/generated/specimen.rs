@@ -88,7 +88,7 @@ impl SpecimenScalar {
 }
 
 /// What `specimen_scalar` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab._overslab")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab._overslab")]
 pub(crate) struct SpecimenScalarArray;
 
 #[pymethods]

@@ -89,7 +89,7 @@ impl RodElevation {
 }
 
 /// What `rod_elevation` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.survey")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.survey")]
 pub(crate) struct RodElevationArray;
 
 #[pymethods]

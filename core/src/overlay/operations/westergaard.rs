@@ -8,7 +8,8 @@ use crate::overlay::strength::concrete::MODULUS;
 use crate::overlay::strength::contact::{LOAD, RADIUS};
 use crate::overlay::strength::slab::{POISSON, SUBGRADE};
 use crate::overlay::strength::westergaard::{
-    CornerForm, CrackForm, EdgeForm, STIFFNESS, corner, crack_distance, edge, edge_1926, interior,
+    CornerForm, CrackForm, EdgeForm, STIFFNESS, corner, corner_block, crack_distance, edge, edge_1926,
+    edge_block, interior, interior_block,
 };
 use crate::overlay::thickness::SLAB;
 use crate::quantity::{Force, Length, Pressure, Range, Ratio, SubgradeReaction, Typed};
@@ -57,7 +58,8 @@ pub static INTERIOR_LOAD: Operation = Operation {
     call: scalar!(
         interior,
         (load: Force, radius: Length, thickness: Length, modulus: Pressure, poisson: Ratio, subgrade: SubgradeReaction) =>
-            |found| [found.stress.base(), found.deflection.base(), found.stiffness.base()]
+            |found| [found.stress.base(), found.deflection.base(), found.stiffness.base()];
+        blocks interior_block
     ),
 };
 
@@ -89,7 +91,8 @@ pub static EDGE_LOAD: Operation = Operation {
     call: scalar!(
         edge,
         (load: Force, radius: Length, thickness: Length, modulus: Pressure, poisson: Ratio, subgrade: SubgradeReaction, footprint: Word<EdgeForm>) =>
-            |found| [found.stress.base(), found.deflection.base(), found.stiffness.base()]
+            |found| [found.stress.base(), found.deflection.base(), found.stiffness.base()];
+        blocks edge_block
     ),
 };
 
@@ -147,7 +150,8 @@ pub static CORNER_LOAD: Operation = Operation {
     call: scalar!(
         corner,
         (load: Force, radius: Length, thickness: Length, modulus: Pressure, poisson: Ratio, subgrade: SubgradeReaction, formula: Word<CornerForm>) =>
-            |found| [found.stress.base(), found.deflection.base(), found.stiffness.base()]
+            |found| [found.stress.base(), found.deflection.base(), found.stiffness.base()];
+        blocks corner_block
     ),
 };
 

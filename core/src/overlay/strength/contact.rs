@@ -46,11 +46,8 @@ pub fn equivalent_radius(radius: Length, thickness: Length) -> Result<Length> {
     Ok(Length::from_base(equivalent(radius, thickness)))
 }
 
-#[inline]
+#[inline(always)]
 pub(super) fn equivalent(radius: f64, thickness: f64) -> f64 {
-    if radius < 1.724 * thickness {
-        (1.6 * radius * radius + thickness * thickness).sqrt() - 0.675 * thickness
-    } else {
-        radius
-    }
+    let small = (1.6 * radius * radius + thickness * thickness).sqrt() - 0.675 * thickness;
+    if radius < 1.724 * thickness { small } else { radius }
 }

@@ -20,6 +20,12 @@ pub struct Slab {
     pub(super) subgrade: f64,
     /// The radius of relative stiffness, squared.
     pub(super) square: f64,
+    /// One over it.
+    pub(super) per_square: f64,
+    /// 1 / (k l^2): what a deflection is a multiple of, for each unit of load.
+    pub(super) softness: f64,
+    /// 1 / h^2: what a stress is a multiple of, for each unit of load.
+    pub(super) per_thickness: f64,
 }
 
 impl Slab {
@@ -38,20 +44,34 @@ impl Slab {
         let modulus = check("modulus", modulus, MODULUS)?.base();
         let poisson = check("poisson", poisson, POISSON)?.base();
         let subgrade = check("subgrade", subgrade, SUBGRADE)?.base();
-        Ok(Self { thickness, modulus, poisson, subgrade, square: 0.0 }.stiffened())
+        Ok(Self::of(thickness, modulus, poisson, subgrade))
+    }
+
+    /// A slab of numbers that were checked.
+    #[inline(always)]
+    pub(super) fn of(thickness: f64, modulus: f64, poisson: f64, subgrade: f64) -> Self {
+        let held = 12.0 * (1.0 - poisson * poisson);
+        let (soft, stiff) = (held * subgrade, modulus * thickness * thickness * thickness);
+        // All that divides is made of one division, which takes longer than all the rest.
+        let per_both = 1.0 / (soft * stiff);
+        let (per_soft, per_stiff) = (per_both * stiff, per_both * soft);
+        let square = (stiff * per_soft).sqrt();
+        let per_square = square * soft * per_stiff;
+        Self {
+            thickness,
+            modulus,
+            poisson,
+            subgrade,
+            square,
+            per_square,
+            softness: per_square * held * per_soft,
+            per_thickness: modulus * thickness * per_stiff,
+        }
     }
 
     /// The same slab of another thickness.
     pub(super) fn as_thick(self, thickness: f64) -> Self {
-        Self { thickness, ..self }.stiffened()
-    }
-
-    #[inline]
-    fn stiffened(mut self) -> Self {
-        let rigidity = self.modulus * self.thickness * self.thickness * self.thickness
-            / (12.0 * (1.0 - self.poisson * self.poisson));
-        self.square = (rigidity / self.subgrade).sqrt();
-        self
+        Self::of(thickness, self.modulus, self.poisson, self.subgrade)
     }
 
     /// The radius of relative stiffness `l = (E h^3 / (12 (1 - nu^2) k))^(1/4)`.

@@ -40,7 +40,8 @@ pub(super) fn of_operation(module: &Module, operation: &Operation) -> String {
             let arrays = format!("What `{}` gives for arrays.", operation.name);
             let one = of(module, &class, "crate::scalars::ScalarResult", &doc, operation.results, scalar);
             let name = format!("{class}Array");
-            one + "\n" + &of(module, &name, "crate::arrays::ArrayResult", &arrays, operation.results, array)
+            one + "\n"
+                + &of(module, &name, "crate::array_result::ArrayResult", &arrays, operation.results, array)
         }
         (false, None) => of(module, &class, "crate::answers::AnswerResult", &doc, operation.results, field),
         (false, Some(_)) => String::new(),

@@ -1,6 +1,7 @@
 //! A load in a corner.
 
 use super::{Bent, narrow};
+use crate::elementary::power;
 use crate::failure::{Result, check};
 use crate::operation::scalar::Word;
 use crate::overlay::strength::Slab;
@@ -73,15 +74,15 @@ pub fn corner(
 }
 
 /// Stress and deflection.
-#[inline]
+#[inline(always)]
 pub(crate) fn corner_on(slab: &Slab, load: f64, radius: f64, form: CornerForm) -> (f64, f64) {
-    let wide = form.reach() * radius / slab.square.sqrt();
+    let wide = form.reach() * radius * slab.square.sqrt() * slab.per_square;
     let (stress, deflection) = match form {
-        CornerForm::Westergaard => (1.0 - wide.powf(0.6), 1.1 - 0.88 * wide),
-        CornerForm::Ioannides => (1.0 - wide.powf(0.72), 1.205 - 0.69 * wide),
+        CornerForm::Westergaard => (1.0 - power(wide, 0.6), 1.1 - 0.88 * wide),
+        CornerForm::Ioannides => (1.0 - power(wide, 0.72), 1.205 - 0.69 * wide),
     };
-    let by_thickness = 3.0 * load / (slab.thickness * slab.thickness);
-    (by_thickness * stress, load / (slab.subgrade * slab.square) * deflection)
+    let by_thickness = 3.0 * load * slab.per_thickness;
+    (by_thickness * stress, load * slab.softness * deflection)
 }
 
 /// Where a corner breaks off, from the corner along its bisector: `2.58 sqrt(a l)` or `2 sqrt(sqrt2 a l)`.

@@ -1,6 +1,7 @@
 //! A load at a free edge, far from every corner.
 
 use super::{Bent, narrow};
+use crate::elementary::ln_ratio;
 use crate::failure::{Result, check};
 use crate::operation::scalar::Word;
 use crate::overlay::strength::Slab;
@@ -42,20 +43,28 @@ pub fn edge(
 }
 
 /// Stress and deflection.
-#[inline]
+#[inline(always)]
 pub(crate) fn edge_on(slab: &Slab, load: f64, radius: f64, form: EdgeForm) -> (f64, f64) {
-    let (nu, k) = (slab.poisson, slab.subgrade);
-    let stiff = slab.modulus * slab.thickness * slab.thickness * slab.thickness;
-    let square = radius * radius;
-    let wide = (square / slab.square).sqrt();
+    let nu = slab.poisson;
+    // What divides of Poisson's ratio, with one division.
+    let per_nu = 1.0 / ((3.0 + nu) * (1.0 - nu * nu));
+    let area = radius * radius;
+    let wide = radius * slab.square.sqrt() * slab.per_square;
     let (of_stress, of_deflection) = match form {
         EdgeForm::Circle => (1.84 + (1.0 - nu) / 2.0 + 1.18 * (1.0 + 2.0 * nu) * wide, 0.76 + 0.4 * nu),
         EdgeForm::Semicircle => (3.84 + (1.0 + 2.0 * nu) * wide / 2.0, 0.323 + 0.17 * nu),
     };
-    let log = (stiff / (100.0 * k * square * square)).ln();
-    let stress = 3.0 * (1.0 + nu) * load / (PI * (3.0 + nu) * slab.thickness * slab.thickness)
-        * (log - 4.0 * nu / 3.0 + of_stress);
-    let deflection = load * ((2.0 + 1.2 * nu) / (stiff * k)).sqrt() * (1.0 - of_deflection * wide);
+    // E h^3 / k is 12 (1 - nu^2) l^4.
+    let log = ln_ratio(0.12 * (1.0 - nu * nu) * slab.square * slab.square, area * area);
+    let stress = 3.0 / PI
+        * (1.0 + nu)
+        * load
+        * slab.per_thickness
+        * per_nu
+        * (1.0 - nu * nu)
+        * (log - 4.0 / 3.0 * nu + of_stress);
+    let share = (2.0 + 1.2 * nu) * (per_nu * (3.0 + nu) / 12.0);
+    let deflection = load * slab.softness * share.sqrt() * (1.0 - of_deflection * wide);
     (stress, deflection)
 }
 
@@ -77,6 +86,6 @@ pub fn edge_1926(
     let radius = check("radius", radius, RADIUS)?.base();
     narrow(radius, &slab, 1.0)?;
     let b = equivalent(radius, slab.thickness);
-    let log = (slab.square / (b * b)).ln() / LN_10;
+    let log = ln_ratio(slab.square, b * b) / LN_10;
     Ok(Pressure::from_base(0.572 * load / (slab.thickness * slab.thickness) * (2.0 * log + 0.359)))
 }

@@ -1,6 +1,7 @@
 //! A load far from every edge.
 
 use super::{Bent, narrow};
+use crate::elementary::ln_ratio;
 use crate::failure::{Result, check};
 use crate::overlay::strength::Slab;
 use crate::overlay::strength::contact::{LOAD, RADIUS, equivalent};
@@ -36,15 +37,13 @@ pub fn interior(
 }
 
 /// Stress and deflection.
-#[inline]
+#[inline(always)]
 pub(crate) fn interior_on(slab: &Slab, load: f64, radius: f64) -> (f64, f64) {
     let b = equivalent(radius, slab.thickness);
-    let share = radius * radius / slab.square;
-    let log_b = 0.5 * (slab.square / (b * b)).ln();
-    let log_a = if b == radius { -log_b } else { 0.5 * share.ln() };
-    let stress =
-        1.5 * (1.0 + slab.poisson) * load / (PI * slab.thickness * slab.thickness) * (log_b + OF_STRESS);
-    let deflection = load / (8.0 * slab.subgrade * slab.square)
-        * (1.0 + (log_a - LN_2 + OF_DEFLECTION) * share / (2.0 * PI));
+    let share = radius * radius * slab.per_square;
+    let log_b = 0.5 * ln_ratio(slab.square, b * b);
+    let log_a = 0.5 * ln_ratio(radius * radius, slab.square);
+    let stress = 1.5 / PI * (1.0 + slab.poisson) * load * slab.per_thickness * (log_b + OF_STRESS);
+    let deflection = load * slab.softness / 8.0 * (1.0 + (log_a - LN_2 + OF_DEFLECTION) * share / (2.0 * PI));
     (stress, deflection)
 }

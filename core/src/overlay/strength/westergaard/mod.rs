@@ -3,12 +3,14 @@
 //! The contact is a circle of radius `a`. At an edge the circle touches it from inside. A semicircle has its straight side on the edge, and `a`
 //! is then the radius of the semicircle: at the same load and pressure it is sqrt(2) times the circle's.
 
+mod blocks;
 mod corner;
 mod edge;
 mod interior;
 #[cfg(test)]
 mod tests;
 
+pub(crate) use blocks::{corner_block, edge_block, interior_block};
 pub use corner::{CornerForm, CrackForm, STIFFNESS, corner, crack_distance};
 pub use edge::{EdgeForm, edge, edge_1926};
 pub use interior::interior;
@@ -49,8 +51,13 @@ impl Bent {
 /// Refuses a contact wider than `most` radii of stiffness: there the stress would come out too small, and negative in the end.
 #[inline]
 pub(super) fn narrow(radius: f64, slab: &Slab, most: f64) -> Result<()> {
-    let square = most * most * slab.square;
-    if radius * radius <= square { Ok(()) } else { Err(too_wide("radius", radius, square.sqrt())) }
+    if fits(radius, slab, most) { Ok(()) } else { Err(too_wide("radius", radius, most * slab.square.sqrt())) }
+}
+
+/// Whether a contact is at most so many radii of relative stiffness.
+#[inline(always)]
+fn fits(radius: f64, slab: &Slab, most: f64) -> bool {
+    radius * radius <= most * most * slab.square
 }
 
 /// The refusal of a contact that is too wide.

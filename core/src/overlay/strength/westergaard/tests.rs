@@ -99,3 +99,27 @@ fn a_contact_too_wide_is_refused() {
     assert!(of(15.0, CornerForm::Westergaard).is_ok_and(|bent| bent.stress.base() > 0.0));
     assert_eq!(of(15.1, CornerForm::Westergaard).unwrap_err().code, Code::ContactTooWide);
 }
+
+#[test]
+fn a_block_in_range_is_worked_out_at_once() {
+    // Above, all rows are refused by one that is not; a block that always fell back on single rows would pass every other test.
+    let column = |number: f64| vec![number; 5];
+    let numbers = [1.0e4, 3.0 * INCH, 10.0 * INCH, 4.0e6 * PSI, 0.15, 100.0 * PCI];
+    for word in [0.0, 1.0] {
+        let mut columns = numbers.map(column).to_vec();
+        let at_once = |block: fn(&[&[f64]], &mut [&mut [f64]]) -> bool, columns: &[Vec<f64>]| {
+            let inputs: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
+            let mut results = [column(0.0), column(0.0), column(0.0)];
+            let [a, b, c] = &mut results;
+            block(&inputs, &mut [a.as_mut_slice(), b.as_mut_slice(), c.as_mut_slice()])
+                && results[0].iter().all(|&s| s > 0.0)
+        };
+        assert!(at_once(interior_block, &columns));
+        columns.push(column(word));
+        assert!(at_once(edge_block, &columns) && at_once(corner_block, &columns));
+        columns[1][3] = 25.0 * INCH;
+        assert!(at_once(edge_block, &columns) && !at_once(corner_block, &columns));
+        columns[6][2] = 1.0 - word;
+        assert!(!at_once(edge_block, &columns));
+    }
+}
