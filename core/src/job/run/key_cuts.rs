@@ -9,7 +9,7 @@ use crate::grade::finish::Finish;
 use crate::job::input::{Job, LimitInput, LimitPlaceInput};
 use crate::job::report::{KeyCutReport, KeyCutsReport, SaidBasis};
 use crate::job::say;
-use crate::overlay::edge_key::{Cut, KeyCut, Met, Transition, key_cuts, transitions};
+use crate::overlay::edge_key::{Cut, KeyCut, Met, Transition, key_cuts_along, transitions};
 use crate::overlay::minimums::minimum;
 use crate::quantity::{Elevation, Length, Typed, Volume};
 use crate::survey::Survey;
@@ -27,11 +27,11 @@ impl Job {
         }
         let mut cuts = Vec::new();
         let mut concrete = Volume::from_base(0.0);
-        for transition in &met {
-            for cut in key_cuts(survey, finish, &transition.line, least, self.old_thickness())? {
-                concrete += cut.volume;
-                cuts.push(report(transition, &cut));
-            }
+        let lines: Vec<&[Corner]> = met.iter().map(|transition| transition.line.as_slice()).collect();
+        let found = key_cuts_along(survey, finish, &lines, least, self.old_thickness())?;
+        for (transition, found) in met.iter().zip(&found) {
+            concrete += found.iter().map(|cut| cut.volume).sum::<Volume>();
+            cuts.extend(found.iter().map(|cut| report(transition, cut)));
         }
         Ok(Some(KeyCutsReport {
             text: first_sentence(least, cuts.len()),

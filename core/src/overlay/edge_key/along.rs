@@ -67,13 +67,28 @@ pub fn key_cuts(
     least: Length,
     old_slab: Option<Length>,
 ) -> Result<Vec<KeyCut>> {
+    let mut cuts = key_cuts_along(survey, finish, &[line], least, old_slab)?;
+    Ok(cuts.pop().unwrap_or_default())
+}
+
+/// The same along several lines, which costs less than one by one: both surfaces are laid over one another once.
+///
+/// # Errors
+/// As [`key_cuts`].
+pub fn key_cuts_along(
+    survey: &Survey,
+    finish: &Finish,
+    lines: &[&[Corner]],
+    least: Length,
+    old_slab: Option<Length>,
+) -> Result<Vec<Vec<KeyCut>>> {
     check("least", least, LEAST)?;
     old_slab.map(|old| check("old_slab", old, SLAB)).transpose()?;
     let laid = finish.laid_over(survey.surface())?;
     let facets = laid.parts().iter();
     let facets = facets.map(|part| Facet { ground: Locator::new(&part.ground), finish: part.plane });
     let work = Work { facets: facets.collect(), region: survey.surface().region(), least, old_slab };
-    work.along(line)
+    lines.iter().map(|line| work.along(line)).collect()
 }
 
 /// Both surfaces, and what is asked of them.

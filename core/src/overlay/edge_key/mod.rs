@@ -9,7 +9,7 @@ mod section;
 mod tests;
 mod transitions;
 
-pub use along::{KeyCut, key_cuts};
+pub use along::{KeyCut, key_cuts, key_cuts_along};
 pub use section::KeySection;
 pub use transitions::{Met, Transition, transitions};
 

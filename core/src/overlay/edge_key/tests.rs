@@ -1,6 +1,7 @@
 use super::{Cut, EdgeKey, EdgeOf, KeySection, edge_key, key_cuts};
 use crate::failure::Code;
 use crate::grade::finish::Finish;
+use crate::grade::sections::Section;
 use crate::quantity::units::{FOOT, INCH};
 use crate::quantity::{Elevation, Length, Slope, Typed};
 use crate::survey::Survey;
@@ -219,4 +220,64 @@ fn a_line_inside_the_floor_is_no_edge() {
     assert_eq!(refused(&[(6.0, 0.0), (6.0, 24.0)]), Code::LineNotOnEdge);
     assert_eq!(refused(&[(0.0, 0.0), (20.0, 24.0)]), Code::LineNotOnEdge);
     assert_eq!(refused(&[]), Code::EmptyList);
+}
+
+/// A work with shots here and there, repeatable.
+fn uneven(seed: u64) -> Survey {
+    let mut state = seed;
+    let mut random = move || {
+        state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+        (state >> 40) as f64 / (1u64 << 24) as f64
+    };
+    let corners = [(0.0, 0.0), (20.0, 0.0), (20.0, 24.0), (0.0, 24.0)];
+    let mut places: Vec<(f64, f64)> = corners.to_vec();
+    for index in 0..40 {
+        let (column, row) = (f64::from(index % 8), f64::from(index / 8));
+        places.push((column * 2.5 + 0.3 + 1.6 * random(), row * 4.6 + 0.4 + 3.8 * random()));
+    }
+    let mut shot = |(x, y): (f64, f64)| {
+        let z = 99.0 + 0.3 * random();
+        serde_json::json!({"x": format!("{x} ft"), "y": format!("{y} ft"), "elevation": format!("{z} ft")})
+    };
+    let shots: Vec<_> = places.into_iter().map(&mut shot).collect();
+    let input = serde_json::json!({
+        "outline": {"corners": [{"x": "0 ft", "y": "0 ft"}, {"x": "20 ft", "y": "0 ft"}, {"x": "20 ft", "y": "24 ft"}, {"x": "0 ft", "y": "24 ft"}]},
+        "shots": shots,
+    });
+    Survey::from_input(&crate::operation::record::parse(input).unwrap()).unwrap()
+}
+
+#[test]
+fn over_any_surface_the_keys_are_as_deep_as_the_section_along_the_edge_is_thin() {
+    let sides = [
+        [(0.0, 0.0), (20.0, 0.0)],
+        [(20.0, 0.0), (20.0, 24.0)],
+        [(20.0, 24.0), (0.0, 24.0)],
+        [(0.0, 24.0), (0.0, 0.0)],
+    ];
+    let mut met = [0; 2];
+    for seed in 1..=12 {
+        let (survey, finish) = (uneven(seed), level(4.0));
+        for side in sides {
+            let edge = line(&side);
+            let thinnest = Section::along(&survey, &finish, &edge).unwrap().least.thickness.base();
+            let (mut depth, mut length, mut volume) = (0.0, 0.0, 0.0);
+            for eighths in [4, 8, 12, 16, 20, 24, 28] {
+                let least = inches(f64::from(eighths) / 8.0);
+                let cuts = key_cuts(&survey, &finish, &edge, least, None).unwrap();
+                let deepest = cuts.iter().map(|cut| cut.depth.base()).fold(0.0, f64::max);
+                let lacks = (least.base() - thinnest).max(0.0);
+                assert!((deepest - lacks).abs() < 1e-5, "{seed} {side:?} {eighths}: {deepest} {lacks}");
+                met[usize::from(!cuts.is_empty())] += 1;
+                // More is asked, more is cut, volumes being estimates between sections; stretches stand in order and apart.
+                let sum = |of: fn(&super::KeyCut) -> f64| cuts.iter().map(of).sum::<f64>();
+                let now = (deepest, sum(|cut| (cut.to - cut.from).base()), sum(|cut| cut.volume.base()));
+                assert!(now.0 >= depth && now.1 >= length - 1e-6 && now.2 >= volume * 0.9);
+                assert!(cuts.windows(2).all(|pair| pair[0].to <= pair[1].from));
+                assert!(cuts.iter().all(|cut| cut.width.base() > 0.0 && cut.deepest >= cut.depth));
+                (depth, length, volume) = now;
+            }
+        }
+    }
+    assert!(met.iter().all(|times| *times > 20), "{met:?}");
 }
