@@ -248,6 +248,13 @@ bases! {
     StoneThird, "stone_third", published("ACI 302.1R", "several", "coarse aggregate in toppings", Seen::Memory), "the thinnest part is at least three times the largest stone";
     FeatherEdge, "feather_edge", published("ACI 546R", "several", "edges of repairs", Seen::Memory), "no feather edge: a sawn and chipped key at least the least thickness deep";
     KeyThroughSlab, "key_through_slab", Kind::CommonPractice, "a key through half of the old slab or more leaves too little of it: the strip is broken out";
+    HumidityProbes, "humidity_probes", published("ASTM F2170", "2018 and later", "number, depth and waiting of probes", Seen::Read), "3 probes for the first 1,000 ft2, one for each further 1,000 ft2, at 40 % of the thickness from one side, 20 % from two, read after 24 h";
+    HumidityLimit, "humidity_limit", Kind::ProjectSpecification, "the limit of the maker of what goes on the floor, often 75 to 85 % relative humidity";
+    VapourAndCoverings, "vapour_and_coverings", Kind::CommonPractice, "vapour harms coverings, sealers and coatings, not the cement overlay under them; a sheet, lapped and taped, stops what comes from below";
+    DryingByInch, "drying_by_inch", published("Construction Specifier, on drying slabs", "any", "an inch a month", Seen::Read), "28 to 30 days for each inch from one side in good air, to about 85 %";
+    DryingByWater, "drying_by_water", published("Brewer, Portland Cement Association", "1965", "drying of 4 in slabs", Seen::Memory), "4 in: 46 days at a water-cement ratio of 0.4, 82 at 0.5, 190 at 1.0, to 3 lb/1000 ft2/24 h";
+    VapourByDish, "vapour_by_dish", Kind::Derived, "emission = gain of the dish / (area x time)";
+    VapourDishTest, "vapour_dish_test", published("ASTM F1869", "any", "the dish of calcium chloride", Seen::Memory), "the dish stands 60 to 72 h";
     SurfaceProfile, "surface_profile", published("ICRI 310.2R, as quoted by a design note and a trade page", "2013", "profiles", Seen::Quoted), "self-levelling 4 to 6, bonded topping 7 to 9";
     SurfaceProfileRecalled, "surface_profile_recalled", published("ICRI 310.2R", "2013", "profiles by covering", Seen::Memory), "surface profile by covering";
     PullOffStress, "pull_off_stress", published("ASTM C1583", "any", "load over area", Seen::Memory), "f = 4 P / (pi d^2)";

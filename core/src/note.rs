@@ -112,6 +112,8 @@ notes! {
     NoKeyNeeded = 125, "NO_KEY_NEEDED", "the overlay has its least thickness at the edge: no key is cut";
     KeyCutShort = 126, "KEY_CUT_SHORT", "the overlay does not reach its least thickness behind the edge within the room there is";
     BreakOutStrip = 127, "BREAK_OUT_STRIP", "a key would leave too little of the old slab: the strip is broken out";
+    MakersLimit = 128, "MAKERS_LIMIT", "the maker of what goes on the floor sets the limit, often 75 to 85 %: ask for it";
+    TooFewProbes = 129, "TOO_FEW_PROBES", "fewer probes were read than the area takes";
 }
 
 impl NoteCode {

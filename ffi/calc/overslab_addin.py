@@ -151,6 +151,11 @@ OPERATIONS = (
     ("ovsClearances", "clearances"),
     ("ovsEdgeKey", "edge_key"),
     ("ovsKeyCuts", "key_cuts"),
+    ("ovsMoistureTests", "moisture_tests"),
+    ("ovsMoistureVerdict", "moisture_verdict"),
+    ("ovsDryingTime", "drying_time"),
+    ("ovsDryingTimeByWater", "drying_time_by_water"),
+    ("ovsVapourEmission", "vapour_emission"),
 )
 SYSTEMS = ("us", "si")
 

@@ -84,6 +84,14 @@ Public Declare PtrSafe Function dll_curling_stress_us Lib "overslab-0.dll" Alias
 Public Declare PtrSafe Function dll_curling_stress_si Lib "overslab-0.dll" Alias "ovs_curling_stress_si" (ByVal length_m As Double, ByVal width_m As Double, ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal poisson_ratio As Double, ByVal subgrade_mpa_per_m As Double, ByVal expansion_per_degc As Double, ByVal difference_k As Double, ByRef interior_length_mpa As Double, ByRef interior_width_mpa As Double, ByRef edge_length_mpa As Double, ByRef edge_width_mpa As Double, ByRef of_length_ratio As Double, ByRef of_width_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_two_layers_us Lib "overslab-0.dll" Alias "ovs_two_layers_us" (ByVal bond As Long, ByVal overlay_in As Double, ByVal overlay_modulus_psi As Double, ByVal old_slab_in As Double, ByVal old_modulus_psi As Double, ByRef equivalent_in As Double, ByRef overlay_share_ratio As Double, ByRef overlay_top_ratio As Double, ByRef overlay_bottom_ratio As Double, ByRef old_top_ratio As Double, ByRef old_bottom_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_two_layers_si Lib "overslab-0.dll" Alias "ovs_two_layers_si" (ByVal bond As Long, ByVal overlay_mm As Double, ByVal overlay_modulus_mpa As Double, ByVal old_slab_mm As Double, ByVal old_modulus_mpa As Double, ByRef equivalent_mm As Double, ByRef overlay_share_ratio As Double, ByRef overlay_top_ratio As Double, ByRef overlay_bottom_ratio As Double, ByRef old_top_ratio As Double, ByRef old_bottom_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_moisture_tests_us Lib "overslab-0.dll" Alias "ovs_moisture_tests_us" (ByVal area_ft2 As Double, ByVal thickness_in As Double, ByVal drying As Long, ByRef count As Long, ByRef depth_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_moisture_tests_si Lib "overslab-0.dll" Alias "ovs_moisture_tests_si" (ByVal area_m2 As Double, ByVal thickness_mm As Double, ByVal drying As Long, ByRef count As Long, ByRef depth_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_drying_time_us Lib "overslab-0.dll" Alias "ovs_drying_time_us" (ByVal thickness_in As Double, ByRef least_d As Double, ByRef greatest_d As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_drying_time_si Lib "overslab-0.dll" Alias "ovs_drying_time_si" (ByVal thickness_mm As Double, ByRef least_d As Double, ByRef greatest_d As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_drying_time_by_water_us Lib "overslab-0.dll" Alias "ovs_drying_time_by_water_us" (ByVal water_cement_w_per_cm As Double, ByRef time_d As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_drying_time_by_water_si Lib "overslab-0.dll" Alias "ovs_drying_time_by_water_si" (ByVal water_cement_w_per_cm As Double, ByRef time_d As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_vapour_emission_us Lib "overslab-0.dll" Alias "ovs_vapour_emission_us" (ByVal gain_g As Double, ByVal area_ft2 As Double, ByVal time_h As Double, ByRef emission_lb_per_1000ft2_24h As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare PtrSafe Function dll_vapour_emission_si Lib "overslab-0.dll" Alias "ovs_vapour_emission_si" (ByVal gain_g As Double, ByVal area_m2 As Double, ByVal time_h As Double, ByRef emission_g_per_m2_24h As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_added_weight_us Lib "overslab-0.dll" Alias "ovs_added_weight_us" (ByVal thickness_in As Double, ByVal density_lb_per_ft3 As Double, ByVal support As Long, ByRef weight_psf As Double, ByRef next_value As Long, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_added_weight_si Lib "overslab-0.dll" Alias "ovs_added_weight_si" (ByVal thickness_mm As Double, ByVal density_kg_per_m3 As Double, ByVal support As Long, ByRef weight_kpa As Double, ByRef next_value As Long, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare PtrSafe Function dll_puddle_fall_us Lib "overslab-0.dll" Alias "ovs_puddle_fall_us" (ByVal wave_height_in As Double, ByVal wave_length_ft As Double, ByRef fall_in_per_ft As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
@@ -175,6 +183,14 @@ Public Declare Function dll_curling_stress_us Lib "overslab-0.dll" Alias "ovs_cu
 Public Declare Function dll_curling_stress_si Lib "overslab-0.dll" Alias "ovs_curling_stress_si" (ByVal length_m As Double, ByVal width_m As Double, ByVal thickness_mm As Double, ByVal modulus_mpa As Double, ByVal poisson_ratio As Double, ByVal subgrade_mpa_per_m As Double, ByVal expansion_per_degc As Double, ByVal difference_k As Double, ByRef interior_length_mpa As Double, ByRef interior_width_mpa As Double, ByRef edge_length_mpa As Double, ByRef edge_width_mpa As Double, ByRef of_length_ratio As Double, ByRef of_width_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_two_layers_us Lib "overslab-0.dll" Alias "ovs_two_layers_us" (ByVal bond As Long, ByVal overlay_in As Double, ByVal overlay_modulus_psi As Double, ByVal old_slab_in As Double, ByVal old_modulus_psi As Double, ByRef equivalent_in As Double, ByRef overlay_share_ratio As Double, ByRef overlay_top_ratio As Double, ByRef overlay_bottom_ratio As Double, ByRef old_top_ratio As Double, ByRef old_bottom_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_two_layers_si Lib "overslab-0.dll" Alias "ovs_two_layers_si" (ByVal bond As Long, ByVal overlay_mm As Double, ByVal overlay_modulus_mpa As Double, ByVal old_slab_mm As Double, ByVal old_modulus_mpa As Double, ByRef equivalent_mm As Double, ByRef overlay_share_ratio As Double, ByRef overlay_top_ratio As Double, ByRef overlay_bottom_ratio As Double, ByRef old_top_ratio As Double, ByRef old_bottom_ratio As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_moisture_tests_us Lib "overslab-0.dll" Alias "ovs_moisture_tests_us" (ByVal area_ft2 As Double, ByVal thickness_in As Double, ByVal drying As Long, ByRef count As Long, ByRef depth_in As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_moisture_tests_si Lib "overslab-0.dll" Alias "ovs_moisture_tests_si" (ByVal area_m2 As Double, ByVal thickness_mm As Double, ByVal drying As Long, ByRef count As Long, ByRef depth_mm As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_drying_time_us Lib "overslab-0.dll" Alias "ovs_drying_time_us" (ByVal thickness_in As Double, ByRef least_d As Double, ByRef greatest_d As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_drying_time_si Lib "overslab-0.dll" Alias "ovs_drying_time_si" (ByVal thickness_mm As Double, ByRef least_d As Double, ByRef greatest_d As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_drying_time_by_water_us Lib "overslab-0.dll" Alias "ovs_drying_time_by_water_us" (ByVal water_cement_w_per_cm As Double, ByRef time_d As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_drying_time_by_water_si Lib "overslab-0.dll" Alias "ovs_drying_time_by_water_si" (ByVal water_cement_w_per_cm As Double, ByRef time_d As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_vapour_emission_us Lib "overslab-0.dll" Alias "ovs_vapour_emission_us" (ByVal gain_g As Double, ByVal area_ft2 As Double, ByVal time_h As Double, ByRef emission_lb_per_1000ft2_24h As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
+Public Declare Function dll_vapour_emission_si Lib "overslab-0.dll" Alias "ovs_vapour_emission_si" (ByVal gain_g As Double, ByVal area_m2 As Double, ByVal time_h As Double, ByRef emission_g_per_m2_24h As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_added_weight_us Lib "overslab-0.dll" Alias "ovs_added_weight_us" (ByVal thickness_in As Double, ByVal density_lb_per_ft3 As Double, ByVal support As Long, ByRef weight_psf As Double, ByRef next_value As Long, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_added_weight_si Lib "overslab-0.dll" Alias "ovs_added_weight_si" (ByVal thickness_mm As Double, ByVal density_kg_per_m3 As Double, ByVal support As Long, ByRef weight_kpa As Double, ByRef next_value As Long, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
 Public Declare Function dll_puddle_fall_us Lib "overslab-0.dll" Alias "ovs_puddle_fall_us" (ByVal wave_height_in As Double, ByVal wave_length_ft As Double, ByRef fall_in_per_ft As Double, ByRef notes_value As Long, ByRef msg As Byte, ByVal msg_len As Long) As Long
@@ -4642,6 +4658,204 @@ End Function
 
 Public Function OVS_KEY_CUTS_SI_GET(ByVal result As Variant, ByVal survey As Variant, ByVal finish As Variant, ByVal line_value As Variant, ByVal least_mm As Variant, Optional ByVal old_slab_mm As Variant) As Variant
     OVS_KEY_CUTS_SI_GET = Called("key_cuts", "si", "get", result, Array(survey, finish, line_value, least_mm, old_slab_mm))
+End Function
+
+' How many humidity probes a floor takes before it is covered, and how deep their holes are.
+' area_ft2: area of the floor (ft2); more than 0 ft2, at most 10763910.4167 ft2
+' thickness_in: thickness of the slab that dries: of an overlay on a sheet, its own (in); more than 0 in, at most 78.7401574803 in
+' drying: which sides it dries from; one side or two sides
+' Gives count (how many probes), depth_in (depth of their holes).
+Public Function OVS_MOISTURE_TESTS_US(ByVal area_ft2 As Variant, ByVal thickness_in As Variant, ByVal drying As Variant) As Variant
+    OVS_MOISTURE_TESTS_US = Called("moisture_tests", "us", "value", "", Array(area_ft2, thickness_in, drying))
+End Function
+
+Public Function OVS_MOISTURE_TESTS_US_WHY(ByVal area_ft2 As Variant, ByVal thickness_in As Variant, ByVal drying As Variant) As Variant
+    OVS_MOISTURE_TESTS_US_WHY = Called("moisture_tests", "us", "why", "", Array(area_ft2, thickness_in, drying))
+End Function
+
+Public Function OVS_MOISTURE_TESTS_US_GET(ByVal result As Variant, ByVal area_ft2 As Variant, ByVal thickness_in As Variant, ByVal drying As Variant) As Variant
+    OVS_MOISTURE_TESTS_US_GET = Called("moisture_tests", "us", "get", result, Array(area_ft2, thickness_in, drying))
+End Function
+
+' How many humidity probes a floor takes before it is covered, and how deep their holes are.
+' area_m2: area of the floor (m2); more than 0 m2, at most 1000000 m2
+' thickness_mm: thickness of the slab that dries: of an overlay on a sheet, its own (mm); more than 0 mm, at most 2000 mm
+' drying: which sides it dries from; one side or two sides
+' Gives count (how many probes), depth_mm (depth of their holes).
+Public Function OVS_MOISTURE_TESTS_SI(ByVal area_m2 As Variant, ByVal thickness_mm As Variant, ByVal drying As Variant) As Variant
+    OVS_MOISTURE_TESTS_SI = Called("moisture_tests", "si", "value", "", Array(area_m2, thickness_mm, drying))
+End Function
+
+Public Function OVS_MOISTURE_TESTS_SI_WHY(ByVal area_m2 As Variant, ByVal thickness_mm As Variant, ByVal drying As Variant) As Variant
+    OVS_MOISTURE_TESTS_SI_WHY = Called("moisture_tests", "si", "why", "", Array(area_m2, thickness_mm, drying))
+End Function
+
+Public Function OVS_MOISTURE_TESTS_SI_GET(ByVal result As Variant, ByVal area_m2 As Variant, ByVal thickness_mm As Variant, ByVal drying As Variant) As Variant
+    OVS_MOISTURE_TESTS_SI_GET = Called("moisture_tests", "si", "get", result, Array(area_m2, thickness_mm, drying))
+End Function
+
+' Whether a floor is dry enough for what goes on it, by its humidity probes and the limit of the maker of that.
+' readings: what each probe reads; a range with the columns humidity_percent
+' limit_percent: the maker's limit (%); more than 0 %, at most 100 %; may be left out
+' area_ft2: area of the floor (ft2); more than 0 ft2, at most 10763910.4167 ft2; may be left out
+' Gives verdict (what the readings say), highest_percent (highest reading, which governs), wanted (how many probes the area takes; none without an area).
+Public Function OVS_MOISTURE_VERDICT_US(ByVal readings As Variant, Optional ByVal limit_percent As Variant, Optional ByVal area_ft2 As Variant) As Variant
+    OVS_MOISTURE_VERDICT_US = Called("moisture_verdict", "us", "value", "", Array(readings, limit_percent, area_ft2))
+End Function
+
+Public Function OVS_MOISTURE_VERDICT_US_WHY(ByVal readings As Variant, Optional ByVal limit_percent As Variant, Optional ByVal area_ft2 As Variant) As Variant
+    OVS_MOISTURE_VERDICT_US_WHY = Called("moisture_verdict", "us", "why", "", Array(readings, limit_percent, area_ft2))
+End Function
+
+Public Function OVS_MOISTURE_VERDICT_US_GET(ByVal result As Variant, ByVal readings As Variant, Optional ByVal limit_percent As Variant, Optional ByVal area_ft2 As Variant) As Variant
+    OVS_MOISTURE_VERDICT_US_GET = Called("moisture_verdict", "us", "get", result, Array(readings, limit_percent, area_ft2))
+End Function
+
+' Whether a floor is dry enough for what goes on it, by its humidity probes and the limit of the maker of that.
+' readings: what each probe reads; a range with the columns humidity_percent
+' limit_percent: the maker's limit (%); more than 0 %, at most 100 %; may be left out
+' area_m2: area of the floor (m2); more than 0 m2, at most 1000000 m2; may be left out
+' Gives verdict (what the readings say), highest_percent (highest reading, which governs), wanted (how many probes the area takes; none without an area).
+Public Function OVS_MOISTURE_VERDICT_SI(ByVal readings As Variant, Optional ByVal limit_percent As Variant, Optional ByVal area_m2 As Variant) As Variant
+    OVS_MOISTURE_VERDICT_SI = Called("moisture_verdict", "si", "value", "", Array(readings, limit_percent, area_m2))
+End Function
+
+Public Function OVS_MOISTURE_VERDICT_SI_WHY(ByVal readings As Variant, Optional ByVal limit_percent As Variant, Optional ByVal area_m2 As Variant) As Variant
+    OVS_MOISTURE_VERDICT_SI_WHY = Called("moisture_verdict", "si", "why", "", Array(readings, limit_percent, area_m2))
+End Function
+
+Public Function OVS_MOISTURE_VERDICT_SI_GET(ByVal result As Variant, ByVal readings As Variant, Optional ByVal limit_percent As Variant, Optional ByVal area_m2 As Variant) As Variant
+    OVS_MOISTURE_VERDICT_SI_GET = Called("moisture_verdict", "si", "get", result, Array(readings, limit_percent, area_m2))
+End Function
+
+' How long concrete dries, after its curing ends, until it may be tested for a covering.
+' thickness_in: thickness that dries (in); more than 0 in, at most 78.7401574803 in
+' Gives least_d (least time), greatest_d (greatest time).
+Public Function OVS_DRYING_TIME_US(ByVal thickness_in As Variant) As Variant
+    Dim x(0 To 0) As Double, y1 As Double, y2 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(thickness_in), "d", x) Then
+        status = dll_drying_time_us(x(0), y1, y2, notes, msg, 0)
+        If status = 0 Then OVS_DRYING_TIME_US = SideBySide(Array(y1, y2)) Else OVS_DRYING_TIME_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_DRYING_TIME_US = Called("drying_time", "us", "value", "", Array(thickness_in))
+End Function
+
+Public Function OVS_DRYING_TIME_US_WHY(ByVal thickness_in As Variant) As Variant
+    OVS_DRYING_TIME_US_WHY = Called("drying_time", "us", "why", "", Array(thickness_in))
+End Function
+
+Public Function OVS_DRYING_TIME_US_GET(ByVal result As Variant, ByVal thickness_in As Variant) As Variant
+    OVS_DRYING_TIME_US_GET = Called("drying_time", "us", "get", result, Array(thickness_in))
+End Function
+
+' How long concrete dries, after its curing ends, until it may be tested for a covering.
+' thickness_mm: thickness that dries (mm); more than 0 mm, at most 2000 mm
+' Gives least_d (least time), greatest_d (greatest time).
+Public Function OVS_DRYING_TIME_SI(ByVal thickness_mm As Variant) As Variant
+    Dim x(0 To 0) As Double, y1 As Double, y2 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(thickness_mm), "d", x) Then
+        status = dll_drying_time_si(x(0), y1, y2, notes, msg, 0)
+        If status = 0 Then OVS_DRYING_TIME_SI = SideBySide(Array(y1, y2)) Else OVS_DRYING_TIME_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_DRYING_TIME_SI = Called("drying_time", "si", "value", "", Array(thickness_mm))
+End Function
+
+Public Function OVS_DRYING_TIME_SI_WHY(ByVal thickness_mm As Variant) As Variant
+    OVS_DRYING_TIME_SI_WHY = Called("drying_time", "si", "why", "", Array(thickness_mm))
+End Function
+
+Public Function OVS_DRYING_TIME_SI_GET(ByVal result As Variant, ByVal thickness_mm As Variant) As Variant
+    OVS_DRYING_TIME_SI_GET = Called("drying_time", "si", "get", result, Array(thickness_mm))
+End Function
+
+' How long a slab 4 in thick dries until it gives off 3 lb of vapour in 24 h over 1000 ft2, by its water-cement ratio; from memory, confirm.
+' water_cement_w_per_cm: water-cement ratio (w/cm); at least 0.4 w/cm, at most 1 w/cm
+' Gives time_d (time it takes).
+Public Function OVS_DRYING_TIME_BY_WATER_US(ByVal water_cement_w_per_cm As Variant) As Variant
+    Dim x(0 To 0) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(water_cement_w_per_cm), "d", x) Then
+        status = dll_drying_time_by_water_us(x(0), y1, notes, msg, 0)
+        If status = 0 Then OVS_DRYING_TIME_BY_WATER_US = y1 Else OVS_DRYING_TIME_BY_WATER_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_DRYING_TIME_BY_WATER_US = Called("drying_time_by_water", "us", "value", "", Array(water_cement_w_per_cm))
+End Function
+
+Public Function OVS_DRYING_TIME_BY_WATER_US_WHY(ByVal water_cement_w_per_cm As Variant) As Variant
+    OVS_DRYING_TIME_BY_WATER_US_WHY = Called("drying_time_by_water", "us", "why", "", Array(water_cement_w_per_cm))
+End Function
+
+Public Function OVS_DRYING_TIME_BY_WATER_US_GET(ByVal result As Variant, ByVal water_cement_w_per_cm As Variant) As Variant
+    OVS_DRYING_TIME_BY_WATER_US_GET = Called("drying_time_by_water", "us", "get", result, Array(water_cement_w_per_cm))
+End Function
+
+' How long a slab 4 in thick dries until it gives off 3 lb of vapour in 24 h over 1000 ft2, by its water-cement ratio; from memory, confirm.
+' water_cement_w_per_cm: water-cement ratio (w/cm); at least 0.4 w/cm, at most 1 w/cm
+' Gives time_d (time it takes).
+Public Function OVS_DRYING_TIME_BY_WATER_SI(ByVal water_cement_w_per_cm As Variant) As Variant
+    Dim x(0 To 0) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(water_cement_w_per_cm), "d", x) Then
+        status = dll_drying_time_by_water_si(x(0), y1, notes, msg, 0)
+        If status = 0 Then OVS_DRYING_TIME_BY_WATER_SI = y1 Else OVS_DRYING_TIME_BY_WATER_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_DRYING_TIME_BY_WATER_SI = Called("drying_time_by_water", "si", "value", "", Array(water_cement_w_per_cm))
+End Function
+
+Public Function OVS_DRYING_TIME_BY_WATER_SI_WHY(ByVal water_cement_w_per_cm As Variant) As Variant
+    OVS_DRYING_TIME_BY_WATER_SI_WHY = Called("drying_time_by_water", "si", "why", "", Array(water_cement_w_per_cm))
+End Function
+
+Public Function OVS_DRYING_TIME_BY_WATER_SI_GET(ByVal result As Variant, ByVal water_cement_w_per_cm As Variant) As Variant
+    OVS_DRYING_TIME_BY_WATER_SI_GET = Called("drying_time_by_water", "si", "get", result, Array(water_cement_w_per_cm))
+End Function
+
+' The vapour that a floor gives off, by a dish of calcium chloride that stood sealed on it.
+' gain_g: mass that the dish gained (g); at least 0 g, at most 10000 g
+' area_ft2: area of floor under its cover (ft2); more than 0 ft2, at most 107.639104167 ft2
+' time_h: how long it stood (h); more than 0 h, at most 2400 h
+' Gives emission_lb_per_1000ft2_24h (vapour in 24 h).
+Public Function OVS_VAPOUR_EMISSION_US(ByVal gain_g As Variant, ByVal area_ft2 As Variant, ByVal time_h As Variant) As Variant
+    Dim x(0 To 2) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(gain_g, area_ft2, time_h), "ddd", x) Then
+        status = dll_vapour_emission_us(x(0), x(1), x(2), y1, notes, msg, 0)
+        If status = 0 Then OVS_VAPOUR_EMISSION_US = y1 Else OVS_VAPOUR_EMISSION_US = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_VAPOUR_EMISSION_US = Called("vapour_emission", "us", "value", "", Array(gain_g, area_ft2, time_h))
+End Function
+
+Public Function OVS_VAPOUR_EMISSION_US_WHY(ByVal gain_g As Variant, ByVal area_ft2 As Variant, ByVal time_h As Variant) As Variant
+    OVS_VAPOUR_EMISSION_US_WHY = Called("vapour_emission", "us", "why", "", Array(gain_g, area_ft2, time_h))
+End Function
+
+Public Function OVS_VAPOUR_EMISSION_US_GET(ByVal result As Variant, ByVal gain_g As Variant, ByVal area_ft2 As Variant, ByVal time_h As Variant) As Variant
+    OVS_VAPOUR_EMISSION_US_GET = Called("vapour_emission", "us", "get", result, Array(gain_g, area_ft2, time_h))
+End Function
+
+' The vapour that a floor gives off, by a dish of calcium chloride that stood sealed on it.
+' gain_g: mass that the dish gained (g); at least 0 g, at most 10000 g
+' area_m2: area of floor under its cover (m2); more than 0 m2, at most 10 m2
+' time_h: how long it stood (h); more than 0 h, at most 2400 h
+' Gives emission_g_per_m2_24h (vapour in 24 h).
+Public Function OVS_VAPOUR_EMISSION_SI(ByVal gain_g As Variant, ByVal area_m2 As Variant, ByVal time_h As Variant) As Variant
+    Dim x(0 To 2) As Double, y1 As Double, notes As Long, msg As Byte, status As Long
+    If Flat(Array(gain_g, area_m2, time_h), "ddd", x) Then
+        status = dll_vapour_emission_si(x(0), x(1), x(2), y1, notes, msg, 0)
+        If status = 0 Then OVS_VAPOUR_EMISSION_SI = y1 Else OVS_VAPOUR_EMISSION_SI = ErrorFor(status)
+        Exit Function
+    End If
+    OVS_VAPOUR_EMISSION_SI = Called("vapour_emission", "si", "value", "", Array(gain_g, area_m2, time_h))
+End Function
+
+Public Function OVS_VAPOUR_EMISSION_SI_WHY(ByVal gain_g As Variant, ByVal area_m2 As Variant, ByVal time_h As Variant) As Variant
+    OVS_VAPOUR_EMISSION_SI_WHY = Called("vapour_emission", "si", "why", "", Array(gain_g, area_m2, time_h))
+End Function
+
+Public Function OVS_VAPOUR_EMISSION_SI_GET(ByVal result As Variant, ByVal gain_g As Variant, ByVal area_m2 As Variant, ByVal time_h As Variant) As Variant
+    OVS_VAPOUR_EMISSION_SI_GET = Called("vapour_emission", "si", "get", result, Array(gain_g, area_m2, time_h))
 End Function
 
 ' What an overlay weighs on each unit of area, and whether the work may go on: over anything but the ground it stops there.

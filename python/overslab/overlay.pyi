@@ -120,6 +120,20 @@ __all__ = [
     "EdgeKey",
     "key_cuts",
     "KeyCuts",
+    "moisture_tests",
+    "MoistureTests",
+    "MoistureTestsArray",
+    "moisture_verdict",
+    "MoistureVerdict",
+    "drying_time",
+    "DryingTime",
+    "DryingTimeArray",
+    "drying_time_by_water",
+    "DryingTimeByWater",
+    "DryingTimeByWaterArray",
+    "vapour_emission",
+    "VapourEmission",
+    "VapourEmissionArray",
     "added_weight",
     "AddedWeight",
     "AddedWeightArray",
@@ -3932,6 +3946,382 @@ class KeyCuts(AnswerResult):
     @property
     def volume_l(self) -> float:
         r"""concrete that comes out and goes in, of all keys [L]."""
+
+@overload
+def moisture_tests(  # type: ignore[overload-overlap]
+    area: Quantity,
+    thickness: Quantity,
+    drying: Literal["one side", "two sides"],
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> MoistureTests:
+    r"""How many humidity probes a floor takes before it is covered, and how deep their holes are.
+
+    Rule: probes = 3 for the first 1000 ft2, 1 for each further 1000 ft2 or part; depth = 0.4 thickness
+        drying from one side, 0.2 from two.
+    Takes for granted: a hole is closed 24 h before it is read (72 h before the edition of 2018, from
+        memory); the floor is at the temperature and in the air of its use.
+
+    Args:
+        area: area of the floor [ft2 | m2]; more than 0 ft2, at most 10763910.4167 ft2 (more than 0 m2,
+            at most 1000000 m2)
+        thickness: thickness of the slab that dries: of an overlay on a sheet, its own [in | mm]; more
+            than 0 in, at most 78.7401574803 in (more than 0 mm, at most 2000 mm)
+        drying: which sides it dries from; one of "one side", "two sides"
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+        errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+
+    Returns:
+        MoistureTests, with the attributes
+            count: how many probes
+            depth_in, depth_mm: depth of their holes [in | mm]
+        and notes; for arrays MoistureTestsArray, with arrays of that shape, and note_codes, bad, reasons.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+        FormError: the word is not one of the choices (WORD_UNKNOWN)
+
+    Basis:
+        3 probes for the first 1,000 ft2, one for each further 1,000 ft2, at 40 % of the thickness from
+            one side, 20 % from two, read after 24 h: ASTM F2170 (2018 and later), number, depth and
+            waiting of probes
+
+    Example:
+        >>> from overslab.overlay import moisture_tests
+        >>> answer = moisture_tests(area="1,800 ft2", thickness="4 in", drying="one side")
+        >>> answer.count
+        4
+
+    Since 0.1.0.
+    """
+
+@overload
+def moisture_tests(
+    area: Quantity | Quantities,
+    thickness: Quantity | Quantities,
+    drying: Literal["one side", "two sides"] | Words,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> MoistureTestsArray: ...
+
+@final
+class MoistureTests(ScalarResult):
+    r"""What `moisture_tests` gives."""
+
+    @property
+    def count(self) -> int:
+        r"""how many probes."""
+
+    @property
+    def depth_in(self) -> float:
+        r"""depth of their holes [in]."""
+
+    @property
+    def depth_mm(self) -> float:
+        r"""depth of their holes [mm]."""
+
+@final
+class MoistureTestsArray(ArrayResult):
+    r"""What `moisture_tests` gives for arrays."""
+
+    @property
+    def count(self) -> npt.NDArray[np.int64] | npt.NDArray[np.float64]:
+        r"""how many probes."""
+
+    @property
+    def depth_in(self) -> npt.NDArray[np.float64]:
+        r"""depth of their holes [in]."""
+
+    @property
+    def depth_mm(self) -> npt.NDArray[np.float64]:
+        r"""depth of their holes [mm]."""
+
+def moisture_verdict(
+    readings: Table,
+    *,
+    limit: Quantity | None = None,
+    area: Quantity | None = None,
+    units: Units | None = None,
+) -> MoistureVerdict:
+    r"""Whether a floor is dry enough for what goes on it, by its humidity probes and the limit of the maker of that.
+
+    Rule: dry enough where the highest reading is within the limit and there are as many probes as the
+        area takes.
+    Takes for granted: vapour does no harm to a cement overlay: coverings, sealers and coatings on it
+        suffer; a sheet under an unbonded overlay stops what comes from below.
+
+    Args:
+        readings: what each probe reads; a table of at least 1 row, each a probe, with the columns
+            humidity: relative humidity that it reads [%]; more than 0 %, at most 100 %
+        limit: the maker's limit [%]; more than 0 %, at most 100 %; may be left out
+        area: area of the floor [ft2 | m2]; more than 0 ft2, at most 10763910.4167 ft2 (more than 0 m2,
+            at most 1000000 m2); may be left out
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+
+    Returns:
+        MoistureVerdict, with the attributes
+            verdict: what the readings say: dry enough, too damp, test more, ask the maker
+            highest_percent: highest reading, which governs [%]
+            wanted: how many probes the area takes; none without an area
+        and notes, basis and taken.
+
+    Raises:
+        FormError: the list is empty (EMPTY_LIST)
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        the limit of the maker of what goes on the floor, often 75 to 85 % relative humidity: the
+            project's specification
+        3 probes for the first 1,000 ft2, one for each further 1,000 ft2, at 40 % of the thickness from
+            one side, 20 % from two, read after 24 h: ASTM F2170 (2018 and later), number, depth and
+            waiting of probes
+        vapour harms coverings, sealers and coatings, not the cement overlay under them; a sheet, lapped
+            and taped, stops what comes from below: common practice, no source
+
+    Example:
+        >>> from overslab.overlay import moisture_verdict
+        >>> answer = moisture_verdict(
+        ...     readings={"humidity": ["74 %", "79 %", "77 %"]},
+        ...     limit="80 %",
+        ...     area="600 ft2",
+        ... )
+        >>> answer.verdict
+        'dry enough'
+
+    Since 0.1.0.
+    """
+
+@final
+class MoistureVerdict(AnswerResult):
+    r"""What `moisture_verdict` gives."""
+
+    @property
+    def verdict(self) -> Literal["dry enough", "too damp", "test more", "ask the maker"]:
+        r"""what the readings say."""
+
+    @property
+    def highest_percent(self) -> float:
+        r"""highest reading, which governs [%]."""
+
+    @property
+    def wanted(self) -> int | None:
+        r"""how many probes the area takes; none without an area."""
+
+@overload
+def drying_time(  # type: ignore[overload-overlap]
+    thickness: Quantity,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> DryingTime:
+    r"""How long concrete dries, after its curing ends, until it may be tested for a covering.
+
+    Rule: 28 to 30 days for each inch of thickness.
+    Takes for granted: drying from one side in good air, to about 85 % relative humidity; wetting again
+        starts it anew; the probes decide, not the calendar.
+
+    Args:
+        thickness: thickness that dries [in | mm]; more than 0 in, at most 78.7401574803 in (more than 0
+            mm, at most 2000 mm)
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+        errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+
+    Returns:
+        DryingTime, with the attributes
+            least_d: least time [d]
+            greatest_d: greatest time [d]
+        and notes; for arrays DryingTimeArray, with arrays of that shape, and note_codes, bad, reasons.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        28 to 30 days for each inch from one side in good air, to about 85 %: Construction Specifier, on
+            drying slabs (any), an inch a month
+
+    Example:
+        >>> from overslab.overlay import drying_time
+        >>> answer = drying_time(thickness="3 in")
+        >>> round(answer.least_d, 4)
+        84.0
+
+    Since 0.1.0.
+    """
+
+@overload
+def drying_time(
+    thickness: Quantity | Quantities,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> DryingTimeArray: ...
+
+@final
+class DryingTime(ScalarResult):
+    r"""What `drying_time` gives."""
+
+    @property
+    def least_d(self) -> float:
+        r"""least time [d]."""
+
+    @property
+    def greatest_d(self) -> float:
+        r"""greatest time [d]."""
+
+@final
+class DryingTimeArray(ArrayResult):
+    r"""What `drying_time` gives for arrays."""
+
+    @property
+    def least_d(self) -> npt.NDArray[np.float64]:
+        r"""least time [d]."""
+
+    @property
+    def greatest_d(self) -> npt.NDArray[np.float64]:
+        r"""greatest time [d]."""
+
+@overload
+def drying_time_by_water(  # type: ignore[overload-overlap]
+    water_cement: Quantity,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> DryingTimeByWater:
+    r"""How long a slab 4 in thick dries until it gives off 3 lb of vapour in 24 h over 1000 ft2, by its water-cement ratio; from memory, confirm.
+
+    Rule: days 46, 82, 117, 130, 148, 166, 190 at 0.4, 0.5 to 1.0, straight between.
+    Takes for granted: 4 in thick, drying from one side, no water from below.
+
+    Args:
+        water_cement: water-cement ratio [w/cm]; at least 0.4 w/cm, at most 1 w/cm
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+        errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+
+    Returns:
+        DryingTimeByWater, with the attributes
+            time_d: time it takes [d]
+        and notes; for arrays DryingTimeByWaterArray, with arrays of that shape, and note_codes, bad, reasons.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        4 in: 46 days at a water-cement ratio of 0.4, 82 at 0.5, 190 at 1.0, to 3 lb/1000 ft2/24 h:
+            Brewer, Portland Cement Association (1965), drying of 4 in slabs, from memory: confirm
+
+    Example:
+        >>> from overslab.overlay import drying_time_by_water
+        >>> answer = drying_time_by_water(water_cement="0.45 w/cm")
+        >>> round(answer.time_d, 4)
+        64.0
+
+    Since 0.1.0.
+    """
+
+@overload
+def drying_time_by_water(
+    water_cement: Quantity | Quantities,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> DryingTimeByWaterArray: ...
+
+@final
+class DryingTimeByWater(ScalarResult):
+    r"""What `drying_time_by_water` gives."""
+
+    @property
+    def time_d(self) -> float:
+        r"""time it takes [d]."""
+
+@final
+class DryingTimeByWaterArray(ArrayResult):
+    r"""What `drying_time_by_water` gives for arrays."""
+
+    @property
+    def time_d(self) -> npt.NDArray[np.float64]:
+        r"""time it takes [d]."""
+
+@overload
+def vapour_emission(  # type: ignore[overload-overlap]
+    gain: Quantity,
+    area: Quantity,
+    time: Quantity,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> VapourEmission:
+    r"""The vapour that a floor gives off, by a dish of calcium chloride that stood sealed on it.
+
+    Rule: emission = gain / (area x time).
+    Takes for granted: the dish stands sealed 60 to 72 h on cleaned concrete and the maker of what goes
+        on the floor sets the limit, often 3 lb/1000 ft2/24 h (both from memory).
+
+    Args:
+        gain: mass that the dish gained [g]; at least 0 g, at most 10000 g
+        area: area of floor under its cover [ft2 | m2]; more than 0 ft2, at most 107.639104167 ft2 (more
+            than 0 m2, at most 10 m2)
+        time: how long it stood [h]; more than 0 h, at most 2400 h
+        units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+        errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+
+    Returns:
+        VapourEmission, with the attributes
+            emission_lb_per_1000ft2_24h, emission_g_per_m2_24h: vapour in 24 h [lb/1000 ft2/24 h |
+                g/m2/24 h]
+        and notes; for arrays VapourEmissionArray, with arrays of that shape, and note_codes, bad, reasons.
+
+    Raises:
+        QuantityError: the value lies outside its range (OUT_OF_RANGE)
+
+    Basis:
+        emission = gain of the dish / (area x time): derived
+        the dish stands 60 to 72 h: ASTM F1869 (any), the dish of calcium chloride, from memory: confirm
+
+    Example:
+        >>> from overslab.overlay import vapour_emission
+        >>> answer = vapour_emission(gain="5.2 g", area="0.5 ft2", time="66 h")
+        >>> round(answer.emission_lb_per_1000ft2_24h, 4)
+        8.3375
+
+    Since 0.1.0.
+    """
+
+@overload
+def vapour_emission(
+    gain: Quantity | Quantities,
+    area: Quantity | Quantities,
+    time: Quantity | Quantities,
+    *,
+    units: Units | None = None,
+    errors: Errors = "raise",
+) -> VapourEmissionArray: ...
+
+@final
+class VapourEmission(ScalarResult):
+    r"""What `vapour_emission` gives."""
+
+    @property
+    def emission_lb_per_1000ft2_24h(self) -> float:
+        r"""vapour in 24 h [lb/1000 ft2/24 h]."""
+
+    @property
+    def emission_g_per_m2_24h(self) -> float:
+        r"""vapour in 24 h [g/m2/24 h]."""
+
+@final
+class VapourEmissionArray(ArrayResult):
+    r"""What `vapour_emission` gives for arrays."""
+
+    @property
+    def emission_lb_per_1000ft2_24h(self) -> npt.NDArray[np.float64]:
+        r"""vapour in 24 h [lb/1000 ft2/24 h]."""
+
+    @property
+    def emission_g_per_m2_24h(self) -> npt.NDArray[np.float64]:
+        r"""vapour in 24 h [g/m2/24 h]."""
 
 @overload
 def added_weight(  # type: ignore[overload-overlap]

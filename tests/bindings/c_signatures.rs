@@ -47,6 +47,7 @@ super::c_library::signatures! {
     "dpipipipi>i": d p i p i p i p i > i;
     "dpippipi>p": d p i p p i p i > p;
     "dpppi>i": d p p p i > i;
+    "dppppi>i": d p p p p i > i;
     "idddddddpip>i": i d d d d d d d p i p > i;
     "idddddddpppi>i": i d d d d d d d p p p i > i;
     "iddddpip>i": i d d d d p i p > i;

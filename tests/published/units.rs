@@ -66,6 +66,7 @@ fn every_customary_unit_of_the_library_is_checked() {
     let plain = [
         "m", "cm", "mm", "m2", "m3", "kg", "N", "kN", "Pa", "kPa", "MPa", "kg/m3", "s", "m/s", "m3/s", "K",
         "degC", "money", "/m3", "/m2", "/kg", "/t", "Pa/m", "kPa/m", "MPa/m", "N/m", "kN/m", "/K", "/degC",
+        "kg/m2/s",
     ];
     let ratios = ["ratio", "share", "relative humidity", "humidity", "air content", "water-cement ratio"];
     for quantity in kinds::ALL {

@@ -1055,6 +1055,16 @@
 #define OVS_NOTE_BREAK_OUT_STRIP 127
 
 /**
+ * Note: the maker of what goes on the floor sets the limit, often 75 to 85 %: ask for it.
+ */
+#define OVS_NOTE_MAKERS_LIMIT 128
+
+/**
+ * Note: fewer probes were read than the area takes.
+ */
+#define OVS_NOTE_TOO_FEW_PROBES 129
+
+/**
  * The field `area` (ft2 or m2): area of the work.
  */
 #define OVS_OUTLINE_AREA 0
@@ -8806,6 +8816,56 @@
  * The word `break out the strip`.
  */
 #define OVS_KEY_CUTS_CUTS_CUT_BREAK_OUT_THE_STRIP 2
+
+/**
+ * The word `one side`.
+ */
+#define OVS_MOISTURE_TESTS_DRYING_ONE_SIDE 0
+
+/**
+ * The word `two sides`.
+ */
+#define OVS_MOISTURE_TESTS_DRYING_TWO_SIDES 1
+
+/**
+ * The result `verdict`: what the readings say.
+ */
+#define OVS_MOISTURE_VERDICT_VERDICT 0
+
+/**
+ * The result `highest` (%): highest reading, which governs.
+ */
+#define OVS_MOISTURE_VERDICT_HIGHEST 1
+
+/**
+ * The result `wanted`: how many probes the area takes; none without an area.
+ */
+#define OVS_MOISTURE_VERDICT_WANTED 2
+
+/**
+ * How many results there are.
+ */
+#define OVS_MOISTURE_VERDICT_RESULTS 3
+
+/**
+ * The word `dry enough`.
+ */
+#define OVS_MOISTURE_VERDICT_VERDICT_DRY_ENOUGH 0
+
+/**
+ * The word `too damp`.
+ */
+#define OVS_MOISTURE_VERDICT_VERDICT_TOO_DAMP 1
+
+/**
+ * The word `test more`.
+ */
+#define OVS_MOISTURE_VERDICT_VERDICT_TEST_MORE 2
+
+/**
+ * The word `ask the maker`.
+ */
+#define OVS_MOISTURE_VERDICT_VERDICT_ASK_THE_MAKER 3
 
 /**
  * The word `ground`.
@@ -26190,6 +26250,552 @@ int ovs_key_cuts_si_why(const ovs_survey *survey,
                         char *text,
                         int text_len,
                         int *needed);
+
+/**
+ * How many humidity probes a floor takes before it is covered, and how deep their holes are.
+ *
+ * Equation: probes = 3 for the first 1000 ft2, 1 for each further 1000 ft2 or part; depth = 0.4 thickness drying
+ * from one side, 0.2 from two.
+ * Taken for granted: a hole is closed 24 h before it is read (72 h before the edition of 2018, from memory); the
+ * floor is at the temperature and in the air of its use.
+ *
+ * - `area_ft2` (ft2): area of the floor; more than 0 ft2, at most 10763910.4167 ft2.
+ * - `thickness_in` (in): thickness of the slab that dries: of an overlay on a sheet, its own; more than 0 in, at
+ *   most 78.7401574803 in.
+ * - `drying`: which sides it dries from; 0 one side, 1 two sides.
+ * - `count`, out: how many probes.
+ * - `depth_in` (in), out: depth of their holes.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: 3 probes for the first 1,000 ft2, one for each further 1,000 ft2, at 40 % of the thickness from one side,
+ * 20 % from two, read after 24 h: ASTM F2170 (2018 and later), number, depth and waiting of probes.
+ * Since 0.1.0.
+ * Example: ovs_moisture_tests_us(1800, 4, 0, ...) gives count = 4, depth_in = 1.6.
+ */
+int ovs_moisture_tests_us(double area_ft2,
+                          double thickness_in,
+                          int drying,
+                          int *count,
+                          double *depth_in,
+                          int *notes,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * How many humidity probes a floor takes before it is covered, and how deep their holes are.
+ *
+ * Equation: probes = 3 for the first 1000 ft2, 1 for each further 1000 ft2 or part; depth = 0.4 thickness drying
+ * from one side, 0.2 from two.
+ * Taken for granted: a hole is closed 24 h before it is read (72 h before the edition of 2018, from memory); the
+ * floor is at the temperature and in the air of its use.
+ *
+ * - `area_m2` (m2): area of the floor; more than 0 m2, at most 1000000 m2.
+ * - `thickness_mm` (mm): thickness of the slab that dries: of an overlay on a sheet, its own; more than 0 mm, at
+ *   most 2000 mm.
+ * - `drying`: which sides it dries from; 0 one side, 1 two sides.
+ * - `count`, out: how many probes.
+ * - `depth_mm` (mm), out: depth of their holes.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+ * Basis: 3 probes for the first 1,000 ft2, one for each further 1,000 ft2, at 40 % of the thickness from one side,
+ * 20 % from two, read after 24 h: ASTM F2170 (2018 and later), number, depth and waiting of probes.
+ * Since 0.1.0.
+ * Example: ovs_moisture_tests_si(167.225, 101.6, 0, ...) gives count = 4, depth_mm = 40.64.
+ */
+int ovs_moisture_tests_si(double area_m2,
+                          double thickness_mm,
+                          int drying,
+                          int *count,
+                          double *depth_mm,
+                          int *notes,
+                          char *msg,
+                          int msg_len);
+
+/**
+ * ovs_moisture_tests_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_moisture_tests_us_array(const double *area_ft2,
+                                const double *thickness_in,
+                                const int *drying,
+                                int *count,
+                                double *depth_in,
+                                int *notes,
+                                int n,
+                                int *bad_index,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * ovs_moisture_tests_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_moisture_tests_si_array(const double *area_m2,
+                                const double *thickness_mm,
+                                const int *drying,
+                                int *count,
+                                double *depth_mm,
+                                int *notes,
+                                int n,
+                                int *bad_index,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * Why ovs_moisture_tests_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_moisture_tests_us_why(double area_ft2,
+                              double thickness_in,
+                              int drying,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * Why ovs_moisture_tests_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_moisture_tests_si_why(double area_m2,
+                              double thickness_mm,
+                              int drying,
+                              char *text,
+                              int text_len,
+                              int *needed);
+
+/**
+ * Whether a floor is dry enough for what goes on it, by its humidity probes and the limit of the maker of that.
+ *
+ * Equation: dry enough where the highest reading is within the limit and there are as many probes as the area
+ * takes.
+ * Taken for granted: vapour does no harm to a cement overlay: coverings, sealers and coatings on it suffer; a
+ * sheet under an unbonded overlay stops what comes from below.
+ *
+ * - `readings_humidity_percent` (%): relative humidity that it reads; more than 0 %, at most 100 %.
+ * - `readings_rows`: what each probe reads: how many rows, each a probe; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `limit` (%): the maker's limit; more than 0 %, at most 100 %; may be left out.
+ *   - `area` (ft2): area of the floor; more than 0 ft2, at most 10763910.4167 ft2; may be left out.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_MOISTURE_VERDICT_VERDICT: what the readings say; 0 dry enough, 1 too damp, 2 test more, 3 ask the maker.
+ *   - OVS_MOISTURE_VERDICT_HIGHEST (%): highest reading, which governs.
+ *   - OVS_MOISTURE_VERDICT_WANTED: how many probes the area takes; none without an area.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST.
+ * Basis: the limit of the maker of what goes on the floor, often 75 to 85 % relative humidity: the project's
+ * specification.
+ * Basis: 3 probes for the first 1,000 ft2, one for each further 1,000 ft2, at 40 % of the thickness from one side,
+ * 20 % from two, read after 24 h: ASTM F2170 (2018 and later), number, depth and waiting of probes.
+ * Basis: vapour harms coverings, sealers and coatings, not the cement overlay under them; a sheet, lapped and
+ * taped, stops what comes from below: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"readings":{"humidity":["74 %","79 %","77 %"]},"limit":"80 %","area":"600 ft2"}
+ */
+int ovs_moisture_verdict_us(const double *readings_humidity_percent,
+                            int readings_rows,
+                            const char *options_json,
+                            int options_len,
+                            double *results,
+                            int results_len,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * Whether a floor is dry enough for what goes on it, by its humidity probes and the limit of the maker of that.
+ *
+ * Equation: dry enough where the highest reading is within the limit and there are as many probes as the area
+ * takes.
+ * Taken for granted: vapour does no harm to a cement overlay: coverings, sealers and coatings on it suffer; a
+ * sheet under an unbonded overlay stops what comes from below.
+ *
+ * - `readings_humidity_percent` (%): relative humidity that it reads; more than 0 %, at most 100 %.
+ * - `readings_rows`: what each probe reads: how many rows, each a probe; at least 1.
+ * - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+ *   - `limit` (%): the maker's limit; more than 0 %, at most 100 %; may be left out.
+ *   - `area` (m2): area of the floor; more than 0 m2, at most 1000000 m2; may be left out.
+ * - `results`, `results_len`, out: as many as there is room for, by their constants:
+ *   - OVS_MOISTURE_VERDICT_VERDICT: what the readings say; 0 dry enough, 1 too damp, 2 test more, 3 ask the maker.
+ *   - OVS_MOISTURE_VERDICT_HIGHEST (%): highest reading, which governs.
+ *   - OVS_MOISTURE_VERDICT_WANTED: how many probes the area takes; none without an area.
+ * - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST.
+ * Basis: the limit of the maker of what goes on the floor, often 75 to 85 % relative humidity: the project's
+ * specification.
+ * Basis: 3 probes for the first 1,000 ft2, one for each further 1,000 ft2, at 40 % of the thickness from one side,
+ * 20 % from two, read after 24 h: ASTM F2170 (2018 and later), number, depth and waiting of probes.
+ * Basis: vapour harms coverings, sealers and coatings, not the cement overlay under them; a sheet, lapped and
+ * taped, stops what comes from below: common practice, no source.
+ * Since 0.1.0.
+ * Example, as JSON: {"readings":{"humidity":["74 %","79 %","77 %"]},"limit":"80 %","area":"600 ft2"}
+ */
+int ovs_moisture_verdict_si(const double *readings_humidity_percent,
+                            int readings_rows,
+                            const char *options_json,
+                            int options_len,
+                            double *results,
+                            int results_len,
+                            int *notes,
+                            int notes_len,
+                            char *msg,
+                            int msg_len);
+
+/**
+ * Why ovs_moisture_verdict_us refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_moisture_verdict_us_why(const double *readings_humidity_percent,
+                                int readings_rows,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * Why ovs_moisture_verdict_si refuses these inputs, in full; else its notes and what was taken, one a line.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_moisture_verdict_si_why(const double *readings_humidity_percent,
+                                int readings_rows,
+                                const char *options_json,
+                                int options_len,
+                                char *text,
+                                int text_len,
+                                int *needed);
+
+/**
+ * How long concrete dries, after its curing ends, until it may be tested for a covering.
+ *
+ * Equation: 28 to 30 days for each inch of thickness.
+ * Taken for granted: drying from one side in good air, to about 85 % relative humidity; wetting again starts it
+ * anew; the probes decide, not the calendar.
+ *
+ * - `thickness_in` (in): thickness that dries; more than 0 in, at most 78.7401574803 in.
+ * - `least_d` (d), out: least time.
+ * - `greatest_d` (d), out: greatest time.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: 28 to 30 days for each inch from one side in good air, to about 85 %: Construction Specifier, on drying
+ * slabs (any), an inch a month.
+ * Since 0.1.0.
+ * Example: ovs_drying_time_us(3, ...) gives least_d = 84, greatest_d = 90.
+ */
+int ovs_drying_time_us(double thickness_in,
+                       double *least_d,
+                       double *greatest_d,
+                       int *notes,
+                       char *msg,
+                       int msg_len);
+
+/**
+ * How long concrete dries, after its curing ends, until it may be tested for a covering.
+ *
+ * Equation: 28 to 30 days for each inch of thickness.
+ * Taken for granted: drying from one side in good air, to about 85 % relative humidity; wetting again starts it
+ * anew; the probes decide, not the calendar.
+ *
+ * - `thickness_mm` (mm): thickness that dries; more than 0 mm, at most 2000 mm.
+ * - `least_d` (d), out: least time.
+ * - `greatest_d` (d), out: greatest time.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: 28 to 30 days for each inch from one side in good air, to about 85 %: Construction Specifier, on drying
+ * slabs (any), an inch a month.
+ * Since 0.1.0.
+ * Example: ovs_drying_time_si(76.2, ...) gives least_d = 84, greatest_d = 90.
+ */
+int ovs_drying_time_si(double thickness_mm,
+                       double *least_d,
+                       double *greatest_d,
+                       int *notes,
+                       char *msg,
+                       int msg_len);
+
+/**
+ * ovs_drying_time_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_drying_time_us_array(const double *thickness_in,
+                             double *least_d,
+                             double *greatest_d,
+                             int *notes,
+                             int n,
+                             int *bad_index,
+                             char *msg,
+                             int msg_len);
+
+/**
+ * ovs_drying_time_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_drying_time_si_array(const double *thickness_mm,
+                             double *least_d,
+                             double *greatest_d,
+                             int *notes,
+                             int n,
+                             int *bad_index,
+                             char *msg,
+                             int msg_len);
+
+/**
+ * Why ovs_drying_time_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_drying_time_us_why(double thickness_in, char *text, int text_len, int *needed);
+
+/**
+ * Why ovs_drying_time_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_drying_time_si_why(double thickness_mm, char *text, int text_len, int *needed);
+
+/**
+ * How long a slab 4 in thick dries until it gives off 3 lb of vapour in 24 h over 1000 ft2, by its water-cement
+ * ratio; from memory, confirm.
+ *
+ * Equation: days 46, 82, 117, 130, 148, 166, 190 at 0.4, 0.5 to 1.0, straight between.
+ * Taken for granted: 4 in thick, drying from one side, no water from below.
+ *
+ * - `water_cement_w_per_cm` (w/cm): water-cement ratio; at least 0.4 w/cm, at most 1 w/cm.
+ * - `time_d` (d), out: time it takes.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE.
+ * Basis: 4 in: 46 days at a water-cement ratio of 0.4, 82 at 0.5, 190 at 1.0, to 3 lb/1000 ft2/24 h: Brewer,
+ * Portland Cement Association (1965), drying of 4 in slabs, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_drying_time_by_water_us(0.45, ...) gives time_d = 64.
+ */
+int ovs_drying_time_by_water_us(double water_cement_w_per_cm,
+                                double *time_d,
+                                int *notes,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * How long a slab 4 in thick dries until it gives off 3 lb of vapour in 24 h over 1000 ft2, by its water-cement
+ * ratio; from memory, confirm.
+ *
+ * Equation: days 46, 82, 117, 130, 148, 166, 190 at 0.4, 0.5 to 1.0, straight between.
+ * Taken for granted: 4 in thick, drying from one side, no water from below.
+ *
+ * - `water_cement_w_per_cm` (w/cm): water-cement ratio; at least 0.4 w/cm, at most 1 w/cm.
+ * - `time_d` (d), out: time it takes.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE.
+ * Basis: 4 in: 46 days at a water-cement ratio of 0.4, 82 at 0.5, 190 at 1.0, to 3 lb/1000 ft2/24 h: Brewer,
+ * Portland Cement Association (1965), drying of 4 in slabs, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_drying_time_by_water_si(0.45, ...) gives time_d = 64.
+ */
+int ovs_drying_time_by_water_si(double water_cement_w_per_cm,
+                                double *time_d,
+                                int *notes,
+                                char *msg,
+                                int msg_len);
+
+/**
+ * ovs_drying_time_by_water_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_drying_time_by_water_us_array(const double *water_cement_w_per_cm,
+                                      double *time_d,
+                                      int *notes,
+                                      int n,
+                                      int *bad_index,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * ovs_drying_time_by_water_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_drying_time_by_water_si_array(const double *water_cement_w_per_cm,
+                                      double *time_d,
+                                      int *notes,
+                                      int n,
+                                      int *bad_index,
+                                      char *msg,
+                                      int msg_len);
+
+/**
+ * Why ovs_drying_time_by_water_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_drying_time_by_water_us_why(double water_cement_w_per_cm, char *text, int text_len, int *needed);
+
+/**
+ * Why ovs_drying_time_by_water_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_drying_time_by_water_si_why(double water_cement_w_per_cm, char *text, int text_len, int *needed);
+
+/**
+ * The vapour that a floor gives off, by a dish of calcium chloride that stood sealed on it.
+ *
+ * Equation: emission = gain / (area x time).
+ * Taken for granted: the dish stands sealed 60 to 72 h on cleaned concrete and the maker of what goes on the floor
+ * sets the limit, often 3 lb/1000 ft2/24 h (both from memory).
+ *
+ * - `gain_g` (g): mass that the dish gained; at least 0 g, at most 10000 g.
+ * - `area_ft2` (ft2): area of floor under its cover; more than 0 ft2, at most 107.639104167 ft2.
+ * - `time_h` (h): how long it stood; more than 0 h, at most 2400 h.
+ * - `emission_lb_per_1000ft2_24h` (lb/1000 ft2/24 h), out: vapour in 24 h.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: emission = gain of the dish / (area x time): derived.
+ * Basis: the dish stands 60 to 72 h: ASTM F1869 (any), the dish of calcium chloride, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_vapour_emission_us(5.2, 0.5, 66, ...) gives emission_lb_per_1000ft2_24h = 8.33748.
+ */
+int ovs_vapour_emission_us(double gain_g,
+                           double area_ft2,
+                           double time_h,
+                           double *emission_lb_per_1000ft2_24h,
+                           int *notes,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * The vapour that a floor gives off, by a dish of calcium chloride that stood sealed on it.
+ *
+ * Equation: emission = gain / (area x time).
+ * Taken for granted: the dish stands sealed 60 to 72 h on cleaned concrete and the maker of what goes on the floor
+ * sets the limit, often 3 lb/1000 ft2/24 h (both from memory).
+ *
+ * - `gain_g` (g): mass that the dish gained; at least 0 g, at most 10000 g.
+ * - `area_m2` (m2): area of floor under its cover; more than 0 m2, at most 10 m2.
+ * - `time_h` (h): how long it stood; more than 0 h, at most 2400 h.
+ * - `emission_g_per_m2_24h` (g/m2/24 h), out: vapour in 24 h.
+ * - `notes`, out: the number of the result's note, or 0; may be null.
+ *
+ * Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+ * Basis: emission = gain of the dish / (area x time): derived.
+ * Basis: the dish stands 60 to 72 h: ASTM F1869 (any), the dish of calcium chloride, from memory: confirm.
+ * Since 0.1.0.
+ * Example: ovs_vapour_emission_si(5.2, 0.0464515, 66, ...) gives emission_g_per_m2_24h = 40.7072.
+ */
+int ovs_vapour_emission_si(double gain_g,
+                           double area_m2,
+                           double time_h,
+                           double *emission_g_per_m2_24h,
+                           int *notes,
+                           char *msg,
+                           int msg_len);
+
+/**
+ * ovs_vapour_emission_us for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_vapour_emission_us_array(const double *gain_g,
+                                 const double *area_ft2,
+                                 const double *time_h,
+                                 double *emission_lb_per_1000ft2_24h,
+                                 int *notes,
+                                 int n,
+                                 int *bad_index,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * ovs_vapour_emission_si for each of `n` elements; an array may be input and result at once.
+ *
+ * - `notes`, out: the number of each element's note, or 0; may be null.
+ * - `n`: how many elements each array has; with 0 the arrays may be null.
+ * - `bad_index`, out: the place of the first bad element, or -1; may be null.
+ */
+int ovs_vapour_emission_si_array(const double *gain_g,
+                                 const double *area_m2,
+                                 const double *time_h,
+                                 double *emission_g_per_m2_24h,
+                                 int *notes,
+                                 int n,
+                                 int *bad_index,
+                                 char *msg,
+                                 int msg_len);
+
+/**
+ * Why ovs_vapour_emission_us refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_vapour_emission_us_why(double gain_g,
+                               double area_ft2,
+                               double time_h,
+                               char *text,
+                               int text_len,
+                               int *needed);
+
+/**
+ * Why ovs_vapour_emission_si refuses these inputs, in full; else the meaning of its note, or nothing.
+ *
+ * - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+ *
+ * Returns the status of the call itself.
+ */
+int ovs_vapour_emission_si_why(double gain_g,
+                               double area_m2,
+                               double time_h,
+                               char *text,
+                               int text_len,
+                               int *needed);
 
 /**
  * What an overlay weighs on each unit of area, and whether the work may go on: over anything but the ground it

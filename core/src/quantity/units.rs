@@ -75,6 +75,7 @@ declare_quantities! {
     mass::Mass, "mass", <Z0 P1 Z0 Z0 Z0>;
     sign Any;
     @kilogram = 1.0; "kg", "kg", ["kilogram", "kilograms"];
+    @gram = 0.001; "g", "g", ["gram", "grams"];
     @pound = crate::quantity::units::POUND; "lb", "lb", ["lbs", "pound", "pounds"];
     @ton_short = 907.184_74; "ton", "ton", ["tons", "short ton", "short tons"];
     @tonne = 1000.0; "t", "t", ["tonne", "tonnes"];
@@ -157,6 +158,13 @@ declare_quantities! {
     @cubic_meter_per_second = 1.0; "m3/s", "m3_per_s", [];
     @liter_per_second = 0.001; "L/s", "l_per_s", ["l/s"];
     @gallon_per_minute = 0.003_785_411_784 / 60.0; "gal/min", "gal_per_min", ["gpm", "gallons per minute"];
+
+    /// Mass of vapour that a floor gives off on each unit of area in a time.
+    vapour_emission::VapourEmission, "vapour emission", <N2 P1 N1 Z0 Z0>;
+    sign NotNegative;
+    @kilogram_per_square_meter_second = 1.0; "kg/m2/s", "kg_per_m2_s", [];
+    @pound_per_thousand_square_feet_day = crate::quantity::units::POUND / (1000.0 * crate::quantity::units::FOOT * crate::quantity::units::FOOT * 86_400.0); "lb/1000 ft2/24 h", "lb_per_1000ft2_24h", ["lb/1000 ft2/d", "lb/1,000 ft2/24 h", "lb per 1000 ft2 per 24 h"];
+    @gram_per_square_meter_day = 0.001 / 86_400.0; "g/m2/24 h", "g_per_m2_24h", ["g/m2/d", "g per m2 per 24 h"];
 
     /// A temperature on its scale.
     temperature::Temperature, "temperature", <Z0 Z0 Z0 P1 Z0>, kind crate::quantity::units::kind::Level;
@@ -267,6 +275,7 @@ uom::system! {
         mod velocity::Velocity,
         mod rain_intensity::RainIntensity,
         mod flow::Flow,
+        mod vapour_emission::VapourEmission,
         mod temperature::Temperature,
         mod temperature_difference::TemperatureDifference,
         mod ratio::Ratio,

@@ -597,3 +597,9 @@ pub const OVS_NOTE_KEY_CUT_SHORT: c_int = 126;
 
 /// Note: a key would leave too little of the old slab: the strip is broken out.
 pub const OVS_NOTE_BREAK_OUT_STRIP: c_int = 127;
+
+/// Note: the maker of what goes on the floor sets the limit, often 75 to 85 %: ask for it.
+pub const OVS_NOTE_MAKERS_LIMIT: c_int = 128;
+
+/// Note: fewer probes were read than the area takes.
+pub const OVS_NOTE_TOO_FEW_PROBES: c_int = 129;

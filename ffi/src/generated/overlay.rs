@@ -565,6 +565,36 @@ pub const OVS_KEY_CUTS_CUTS_CUT_SAW_AND_CHIP: c_int = 1;
 /// The word `break out the strip`.
 pub const OVS_KEY_CUTS_CUTS_CUT_BREAK_OUT_THE_STRIP: c_int = 2;
 
+/// The word `one side`.
+pub const OVS_MOISTURE_TESTS_DRYING_ONE_SIDE: c_int = 0;
+
+/// The word `two sides`.
+pub const OVS_MOISTURE_TESTS_DRYING_TWO_SIDES: c_int = 1;
+
+/// The result `verdict`: what the readings say.
+pub const OVS_MOISTURE_VERDICT_VERDICT: c_int = 0;
+
+/// The result `highest` (%): highest reading, which governs.
+pub const OVS_MOISTURE_VERDICT_HIGHEST: c_int = 1;
+
+/// The result `wanted`: how many probes the area takes; none without an area.
+pub const OVS_MOISTURE_VERDICT_WANTED: c_int = 2;
+
+/// How many results there are.
+pub const OVS_MOISTURE_VERDICT_RESULTS: c_int = 3;
+
+/// The word `dry enough`.
+pub const OVS_MOISTURE_VERDICT_VERDICT_DRY_ENOUGH: c_int = 0;
+
+/// The word `too damp`.
+pub const OVS_MOISTURE_VERDICT_VERDICT_TOO_DAMP: c_int = 1;
+
+/// The word `test more`.
+pub const OVS_MOISTURE_VERDICT_VERDICT_TEST_MORE: c_int = 2;
+
+/// The word `ask the maker`.
+pub const OVS_MOISTURE_VERDICT_VERDICT_ASK_THE_MAKER: c_int = 3;
+
 /// The word `ground`.
 pub const OVS_ADDED_WEIGHT_SUPPORT_GROUND: c_int = 0;
 
@@ -6729,6 +6759,698 @@ pub unsafe extern "C" fn ovs_key_cuts_si_why(
     ];
     let request = Request::new(KEY_CUTS, System::Si, &given, options_json, options_len);
     unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static MOISTURE_TESTS: &Operation = row(OPERATIONS, "moisture_tests");
+
+/// How many humidity probes a floor takes before it is covered, and how deep their holes are.
+///
+/// Equation: probes = 3 for the first 1000 ft2, 1 for each further 1000 ft2 or part; depth = 0.4 thickness drying
+/// from one side, 0.2 from two.
+/// Taken for granted: a hole is closed 24 h before it is read (72 h before the edition of 2018, from memory); the
+/// floor is at the temperature and in the air of its use.
+///
+/// - `area_ft2` (ft2): area of the floor; more than 0 ft2, at most 10763910.4167 ft2.
+/// - `thickness_in` (in): thickness of the slab that dries: of an overlay on a sheet, its own; more than 0 in, at
+///   most 78.7401574803 in.
+/// - `drying`: which sides it dries from; 0 one side, 1 two sides.
+/// - `count`, out: how many probes.
+/// - `depth_in` (in), out: depth of their holes.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+/// Basis: 3 probes for the first 1,000 ft2, one for each further 1,000 ft2, at 40 % of the thickness from one side,
+/// 20 % from two, read after 24 h: ASTM F2170 (2018 and later), number, depth and waiting of probes.
+/// Since 0.1.0.
+/// Example: ovs_moisture_tests_us(1800, 4, 0, ...) gives count = 4, depth_in = 1.6.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_moisture_tests_us(
+    area_ft2: f64,
+    thickness_in: f64,
+    drying: c_int,
+    count: *mut c_int,
+    depth_in: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Whole(count), Output::Numbers(depth_in)];
+    unsafe { scalar::one(MOISTURE_TESTS, System::Us, [area_ft2, thickness_in, f64::from(drying)], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// How many humidity probes a floor takes before it is covered, and how deep their holes are.
+///
+/// Equation: probes = 3 for the first 1000 ft2, 1 for each further 1000 ft2 or part; depth = 0.4 thickness drying
+/// from one side, 0.2 from two.
+/// Taken for granted: a hole is closed 24 h before it is read (72 h before the edition of 2018, from memory); the
+/// floor is at the temperature and in the air of its use.
+///
+/// - `area_m2` (m2): area of the floor; more than 0 m2, at most 1000000 m2.
+/// - `thickness_mm` (mm): thickness of the slab that dries: of an overlay on a sheet, its own; more than 0 mm, at
+///   most 2000 mm.
+/// - `drying`: which sides it dries from; 0 one side, 1 two sides.
+/// - `count`, out: how many probes.
+/// - `depth_mm` (mm), out: depth of their holes.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE, OVS_WORD_UNKNOWN.
+/// Basis: 3 probes for the first 1,000 ft2, one for each further 1,000 ft2, at 40 % of the thickness from one side,
+/// 20 % from two, read after 24 h: ASTM F2170 (2018 and later), number, depth and waiting of probes.
+/// Since 0.1.0.
+/// Example: ovs_moisture_tests_si(167.225, 101.6, 0, ...) gives count = 4, depth_mm = 40.64.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_moisture_tests_si(
+    area_m2: f64,
+    thickness_mm: f64,
+    drying: c_int,
+    count: *mut c_int,
+    depth_mm: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Whole(count), Output::Numbers(depth_mm)];
+    unsafe { scalar::one(MOISTURE_TESTS, System::Si, [area_m2, thickness_mm, f64::from(drying)], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// ovs_moisture_tests_us for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_moisture_tests_us_array(
+    area_ft2: *const f64,
+    thickness_in: *const f64,
+    drying: *const c_int,
+    count: *mut c_int,
+    depth_in: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(area_ft2), Input::Numbers(thickness_in), Input::Whole(drying)], results: [Output::Whole(count), Output::Numbers(depth_in)], notes, n, bad_index };
+    unsafe { scalar::array(MOISTURE_TESTS, System::Us, arrays, Message::new(msg, msg_len)) }
+}
+
+/// ovs_moisture_tests_si for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_moisture_tests_si_array(
+    area_m2: *const f64,
+    thickness_mm: *const f64,
+    drying: *const c_int,
+    count: *mut c_int,
+    depth_mm: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(area_m2), Input::Numbers(thickness_mm), Input::Whole(drying)], results: [Output::Whole(count), Output::Numbers(depth_mm)], notes, n, bad_index };
+    unsafe { scalar::array(MOISTURE_TESTS, System::Si, arrays, Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_moisture_tests_us refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_moisture_tests_us_why(
+    area_ft2: f64,
+    thickness_in: f64,
+    drying: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(MOISTURE_TESTS, System::Us, [area_ft2, thickness_in, f64::from(drying)], text) }
+}
+
+/// Why ovs_moisture_tests_si refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_moisture_tests_si_why(
+    area_m2: f64,
+    thickness_mm: f64,
+    drying: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(MOISTURE_TESTS, System::Si, [area_m2, thickness_mm, f64::from(drying)], text) }
+}
+
+static MOISTURE_VERDICT: &Operation = row(OPERATIONS, "moisture_verdict");
+
+/// Whether a floor is dry enough for what goes on it, by its humidity probes and the limit of the maker of that.
+///
+/// Equation: dry enough where the highest reading is within the limit and there are as many probes as the area
+/// takes.
+/// Taken for granted: vapour does no harm to a cement overlay: coverings, sealers and coatings on it suffer; a
+/// sheet under an unbonded overlay stops what comes from below.
+///
+/// - `readings_humidity_percent` (%): relative humidity that it reads; more than 0 %, at most 100 %.
+/// - `readings_rows`: what each probe reads: how many rows, each a probe; at least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `limit` (%): the maker's limit; more than 0 %, at most 100 %; may be left out.
+///   - `area` (ft2): area of the floor; more than 0 ft2, at most 10763910.4167 ft2; may be left out.
+/// - `results`, `results_len`, out: as many as there is room for, by their constants:
+///   - OVS_MOISTURE_VERDICT_VERDICT: what the readings say; 0 dry enough, 1 too damp, 2 test more, 3 ask the maker.
+///   - OVS_MOISTURE_VERDICT_HIGHEST (%): highest reading, which governs.
+///   - OVS_MOISTURE_VERDICT_WANTED: how many probes the area takes; none without an area.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST.
+/// Basis: the limit of the maker of what goes on the floor, often 75 to 85 % relative humidity: the project's
+/// specification.
+/// Basis: 3 probes for the first 1,000 ft2, one for each further 1,000 ft2, at 40 % of the thickness from one side,
+/// 20 % from two, read after 24 h: ASTM F2170 (2018 and later), number, depth and waiting of probes.
+/// Basis: vapour harms coverings, sealers and coatings, not the cement overlay under them; a sheet, lapped and
+/// taped, stops what comes from below: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"readings":{"humidity":["74 %","79 %","77 %"]},"limit":"80 %","area":"600 ft2"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_moisture_verdict_us(
+    readings_humidity_percent: *const f64,
+    readings_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    results: *mut f64,
+    results_len: c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(readings_rows, &[(0, Input::Numbers(readings_humidity_percent))])),
+    ];
+    let request = Request::new(MOISTURE_VERDICT, System::Us, &given, options_json, options_len);
+    unsafe { record::numbers(request, Numbers::new("results", results, results_len), Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Whether a floor is dry enough for what goes on it, by its humidity probes and the limit of the maker of that.
+///
+/// Equation: dry enough where the highest reading is within the limit and there are as many probes as the area
+/// takes.
+/// Taken for granted: vapour does no harm to a cement overlay: coverings, sealers and coatings on it suffer; a
+/// sheet under an unbonded overlay stops what comes from below.
+///
+/// - `readings_humidity_percent` (%): relative humidity that it reads; more than 0 %, at most 100 %.
+/// - `readings_rows`: what each probe reads: how many rows, each a probe; at least 1.
+/// - `options_json`, `options_len`: an object of any of these, a bare number in the unit named; may be null:
+///   - `limit` (%): the maker's limit; more than 0 %, at most 100 %; may be left out.
+///   - `area` (m2): area of the floor; more than 0 m2, at most 1000000 m2; may be left out.
+/// - `results`, `results_len`, out: as many as there is room for, by their constants:
+///   - OVS_MOISTURE_VERDICT_VERDICT: what the readings say; 0 dry enough, 1 too damp, 2 test more, 3 ask the maker.
+///   - OVS_MOISTURE_VERDICT_HIGHEST (%): highest reading, which governs.
+///   - OVS_MOISTURE_VERDICT_WANTED: how many probes the area takes; none without an area.
+/// - `notes`, `notes_len`, out: the numbers of the result's notes, each once, then zeros; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE, OVS_EMPTY_LIST.
+/// Basis: the limit of the maker of what goes on the floor, often 75 to 85 % relative humidity: the project's
+/// specification.
+/// Basis: 3 probes for the first 1,000 ft2, one for each further 1,000 ft2, at 40 % of the thickness from one side,
+/// 20 % from two, read after 24 h: ASTM F2170 (2018 and later), number, depth and waiting of probes.
+/// Basis: vapour harms coverings, sealers and coatings, not the cement overlay under them; a sheet, lapped and
+/// taped, stops what comes from below: common practice, no source.
+/// Since 0.1.0.
+/// Example, as JSON: {"readings":{"humidity":["74 %","79 %","77 %"]},"limit":"80 %","area":"600 ft2"}
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_moisture_verdict_si(
+    readings_humidity_percent: *const f64,
+    readings_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    results: *mut f64,
+    results_len: c_int,
+    notes: *mut c_int,
+    notes_len: c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(readings_rows, &[(0, Input::Numbers(readings_humidity_percent))])),
+    ];
+    let request = Request::new(MOISTURE_VERDICT, System::Si, &given, options_json, options_len);
+    unsafe { record::numbers(request, Numbers::new("results", results, results_len), Notes::new(notes, notes_len), Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_moisture_verdict_us refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_moisture_verdict_us_why(
+    readings_humidity_percent: *const f64,
+    readings_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(readings_rows, &[(0, Input::Numbers(readings_humidity_percent))])),
+    ];
+    let request = Request::new(MOISTURE_VERDICT, System::Us, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+/// Why ovs_moisture_verdict_si refuses these inputs, in full; else its notes and what was taken, one a line.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_moisture_verdict_si_why(
+    readings_humidity_percent: *const f64,
+    readings_rows: c_int,
+    options_json: *const c_char,
+    options_len: c_int,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let given = [
+        (0, Given::Table(readings_rows, &[(0, Input::Numbers(readings_humidity_percent))])),
+    ];
+    let request = Request::new(MOISTURE_VERDICT, System::Si, &given, options_json, options_len);
+    unsafe { record::why(request, TextOut::new("text", text, text_len, needed)) }
+}
+
+static DRYING_TIME: &Operation = row(OPERATIONS, "drying_time");
+
+/// How long concrete dries, after its curing ends, until it may be tested for a covering.
+///
+/// Equation: 28 to 30 days for each inch of thickness.
+/// Taken for granted: drying from one side in good air, to about 85 % relative humidity; wetting again starts it
+/// anew; the probes decide, not the calendar.
+///
+/// - `thickness_in` (in): thickness that dries; more than 0 in, at most 78.7401574803 in.
+/// - `least_d` (d), out: least time.
+/// - `greatest_d` (d), out: greatest time.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: 28 to 30 days for each inch from one side in good air, to about 85 %: Construction Specifier, on drying
+/// slabs (any), an inch a month.
+/// Since 0.1.0.
+/// Example: ovs_drying_time_us(3, ...) gives least_d = 84, greatest_d = 90.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drying_time_us(
+    thickness_in: f64,
+    least_d: *mut f64,
+    greatest_d: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(least_d), Output::Numbers(greatest_d)];
+    unsafe { scalar::one(DRYING_TIME, System::Us, [thickness_in], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// How long concrete dries, after its curing ends, until it may be tested for a covering.
+///
+/// Equation: 28 to 30 days for each inch of thickness.
+/// Taken for granted: drying from one side in good air, to about 85 % relative humidity; wetting again starts it
+/// anew; the probes decide, not the calendar.
+///
+/// - `thickness_mm` (mm): thickness that dries; more than 0 mm, at most 2000 mm.
+/// - `least_d` (d), out: least time.
+/// - `greatest_d` (d), out: greatest time.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: 28 to 30 days for each inch from one side in good air, to about 85 %: Construction Specifier, on drying
+/// slabs (any), an inch a month.
+/// Since 0.1.0.
+/// Example: ovs_drying_time_si(76.2, ...) gives least_d = 84, greatest_d = 90.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drying_time_si(
+    thickness_mm: f64,
+    least_d: *mut f64,
+    greatest_d: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(least_d), Output::Numbers(greatest_d)];
+    unsafe { scalar::one(DRYING_TIME, System::Si, [thickness_mm], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// ovs_drying_time_us for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drying_time_us_array(
+    thickness_in: *const f64,
+    least_d: *mut f64,
+    greatest_d: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(thickness_in)], results: [Output::Numbers(least_d), Output::Numbers(greatest_d)], notes, n, bad_index };
+    unsafe { scalar::array(DRYING_TIME, System::Us, arrays, Message::new(msg, msg_len)) }
+}
+
+/// ovs_drying_time_si for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drying_time_si_array(
+    thickness_mm: *const f64,
+    least_d: *mut f64,
+    greatest_d: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(thickness_mm)], results: [Output::Numbers(least_d), Output::Numbers(greatest_d)], notes, n, bad_index };
+    unsafe { scalar::array(DRYING_TIME, System::Si, arrays, Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_drying_time_us refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drying_time_us_why(
+    thickness_in: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(DRYING_TIME, System::Us, [thickness_in], text) }
+}
+
+/// Why ovs_drying_time_si refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drying_time_si_why(
+    thickness_mm: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(DRYING_TIME, System::Si, [thickness_mm], text) }
+}
+
+static DRYING_TIME_BY_WATER: &Operation = row(OPERATIONS, "drying_time_by_water");
+
+/// How long a slab 4 in thick dries until it gives off 3 lb of vapour in 24 h over 1000 ft2, by its water-cement
+/// ratio; from memory, confirm.
+///
+/// Equation: days 46, 82, 117, 130, 148, 166, 190 at 0.4, 0.5 to 1.0, straight between.
+/// Taken for granted: 4 in thick, drying from one side, no water from below.
+///
+/// - `water_cement_w_per_cm` (w/cm): water-cement ratio; at least 0.4 w/cm, at most 1 w/cm.
+/// - `time_d` (d), out: time it takes.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE.
+/// Basis: 4 in: 46 days at a water-cement ratio of 0.4, 82 at 0.5, 190 at 1.0, to 3 lb/1000 ft2/24 h: Brewer,
+/// Portland Cement Association (1965), drying of 4 in slabs, from memory: confirm.
+/// Since 0.1.0.
+/// Example: ovs_drying_time_by_water_us(0.45, ...) gives time_d = 64.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drying_time_by_water_us(
+    water_cement_w_per_cm: f64,
+    time_d: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(time_d)];
+    unsafe { scalar::one(DRYING_TIME_BY_WATER, System::Us, [water_cement_w_per_cm], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// How long a slab 4 in thick dries until it gives off 3 lb of vapour in 24 h over 1000 ft2, by its water-cement
+/// ratio; from memory, confirm.
+///
+/// Equation: days 46, 82, 117, 130, 148, 166, 190 at 0.4, 0.5 to 1.0, straight between.
+/// Taken for granted: 4 in thick, drying from one side, no water from below.
+///
+/// - `water_cement_w_per_cm` (w/cm): water-cement ratio; at least 0.4 w/cm, at most 1 w/cm.
+/// - `time_d` (d), out: time it takes.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_NEGATIVE, OVS_OUT_OF_RANGE.
+/// Basis: 4 in: 46 days at a water-cement ratio of 0.4, 82 at 0.5, 190 at 1.0, to 3 lb/1000 ft2/24 h: Brewer,
+/// Portland Cement Association (1965), drying of 4 in slabs, from memory: confirm.
+/// Since 0.1.0.
+/// Example: ovs_drying_time_by_water_si(0.45, ...) gives time_d = 64.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drying_time_by_water_si(
+    water_cement_w_per_cm: f64,
+    time_d: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(time_d)];
+    unsafe { scalar::one(DRYING_TIME_BY_WATER, System::Si, [water_cement_w_per_cm], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// ovs_drying_time_by_water_us for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drying_time_by_water_us_array(
+    water_cement_w_per_cm: *const f64,
+    time_d: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(water_cement_w_per_cm)], results: [Output::Numbers(time_d)], notes, n, bad_index };
+    unsafe { scalar::array(DRYING_TIME_BY_WATER, System::Us, arrays, Message::new(msg, msg_len)) }
+}
+
+/// ovs_drying_time_by_water_si for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drying_time_by_water_si_array(
+    water_cement_w_per_cm: *const f64,
+    time_d: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(water_cement_w_per_cm)], results: [Output::Numbers(time_d)], notes, n, bad_index };
+    unsafe { scalar::array(DRYING_TIME_BY_WATER, System::Si, arrays, Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_drying_time_by_water_us refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drying_time_by_water_us_why(
+    water_cement_w_per_cm: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(DRYING_TIME_BY_WATER, System::Us, [water_cement_w_per_cm], text) }
+}
+
+/// Why ovs_drying_time_by_water_si refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_drying_time_by_water_si_why(
+    water_cement_w_per_cm: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(DRYING_TIME_BY_WATER, System::Si, [water_cement_w_per_cm], text) }
+}
+
+static VAPOUR_EMISSION: &Operation = row(OPERATIONS, "vapour_emission");
+
+/// The vapour that a floor gives off, by a dish of calcium chloride that stood sealed on it.
+///
+/// Equation: emission = gain / (area x time).
+/// Taken for granted: the dish stands sealed 60 to 72 h on cleaned concrete and the maker of what goes on the floor
+/// sets the limit, often 3 lb/1000 ft2/24 h (both from memory).
+///
+/// - `gain_g` (g): mass that the dish gained; at least 0 g, at most 10000 g.
+/// - `area_ft2` (ft2): area of floor under its cover; more than 0 ft2, at most 107.639104167 ft2.
+/// - `time_h` (h): how long it stood; more than 0 h, at most 2400 h.
+/// - `emission_lb_per_1000ft2_24h` (lb/1000 ft2/24 h), out: vapour in 24 h.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: emission = gain of the dish / (area x time): derived.
+/// Basis: the dish stands 60 to 72 h: ASTM F1869 (any), the dish of calcium chloride, from memory: confirm.
+/// Since 0.1.0.
+/// Example: ovs_vapour_emission_us(5.2, 0.5, 66, ...) gives emission_lb_per_1000ft2_24h = 8.33748.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_vapour_emission_us(
+    gain_g: f64,
+    area_ft2: f64,
+    time_h: f64,
+    emission_lb_per_1000ft2_24h: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(emission_lb_per_1000ft2_24h)];
+    unsafe { scalar::one(VAPOUR_EMISSION, System::Us, [gain_g, area_ft2, time_h], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// The vapour that a floor gives off, by a dish of calcium chloride that stood sealed on it.
+///
+/// Equation: emission = gain / (area x time).
+/// Taken for granted: the dish stands sealed 60 to 72 h on cleaned concrete and the maker of what goes on the floor
+/// sets the limit, often 3 lb/1000 ft2/24 h (both from memory).
+///
+/// - `gain_g` (g): mass that the dish gained; at least 0 g, at most 10000 g.
+/// - `area_m2` (m2): area of floor under its cover; more than 0 m2, at most 10 m2.
+/// - `time_h` (h): how long it stood; more than 0 h, at most 2400 h.
+/// - `emission_g_per_m2_24h` (g/m2/24 h), out: vapour in 24 h.
+/// - `notes`, out: the number of the result's note, or 0; may be null.
+///
+/// Refuses with OVS_NOT_FINITE, OVS_OUT_OF_RANGE.
+/// Basis: emission = gain of the dish / (area x time): derived.
+/// Basis: the dish stands 60 to 72 h: ASTM F1869 (any), the dish of calcium chloride, from memory: confirm.
+/// Since 0.1.0.
+/// Example: ovs_vapour_emission_si(5.2, 0.0464515, 66, ...) gives emission_g_per_m2_24h = 40.7072.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_vapour_emission_si(
+    gain_g: f64,
+    area_m2: f64,
+    time_h: f64,
+    emission_g_per_m2_24h: *mut f64,
+    notes: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let results = [Output::Numbers(emission_g_per_m2_24h)];
+    unsafe { scalar::one(VAPOUR_EMISSION, System::Si, [gain_g, area_m2, time_h], results, notes, Message::new(msg, msg_len)) }
+}
+
+/// ovs_vapour_emission_us for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_vapour_emission_us_array(
+    gain_g: *const f64,
+    area_ft2: *const f64,
+    time_h: *const f64,
+    emission_lb_per_1000ft2_24h: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(gain_g), Input::Numbers(area_ft2), Input::Numbers(time_h)], results: [Output::Numbers(emission_lb_per_1000ft2_24h)], notes, n, bad_index };
+    unsafe { scalar::array(VAPOUR_EMISSION, System::Us, arrays, Message::new(msg, msg_len)) }
+}
+
+/// ovs_vapour_emission_si for each of `n` elements; an array may be input and result at once.
+///
+/// - `notes`, out: the number of each element's note, or 0; may be null.
+/// - `n`: how many elements each array has; with 0 the arrays may be null.
+/// - `bad_index`, out: the place of the first bad element, or -1; may be null.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_vapour_emission_si_array(
+    gain_g: *const f64,
+    area_m2: *const f64,
+    time_h: *const f64,
+    emission_g_per_m2_24h: *mut f64,
+    notes: *mut c_int,
+    n: c_int,
+    bad_index: *mut c_int,
+    msg: *mut c_char,
+    msg_len: c_int,
+) -> c_int {
+    let arrays = Arrays { inputs: [Input::Numbers(gain_g), Input::Numbers(area_m2), Input::Numbers(time_h)], results: [Output::Numbers(emission_g_per_m2_24h)], notes, n, bad_index };
+    unsafe { scalar::array(VAPOUR_EMISSION, System::Si, arrays, Message::new(msg, msg_len)) }
+}
+
+/// Why ovs_vapour_emission_us refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_vapour_emission_us_why(
+    gain_g: f64,
+    area_ft2: f64,
+    time_h: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(VAPOUR_EMISSION, System::Us, [gain_g, area_ft2, time_h], text) }
+}
+
+/// Why ovs_vapour_emission_si refuses these inputs, in full; else the meaning of its note, or nothing.
+///
+/// - `text`, `text_len`, `needed`, out: the text, cut where the buffer is short, and the bytes it needs.
+///
+/// Returns the status of the call itself.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ovs_vapour_emission_si_why(
+    gain_g: f64,
+    area_m2: f64,
+    time_h: f64,
+    text: *mut c_char,
+    text_len: c_int,
+    needed: *mut c_int,
+) -> c_int {
+    let text = TextOut::new("text", text, text_len, needed);
+    unsafe { scalar::why(VAPOUR_EMISSION, System::Si, [gain_g, area_m2, time_h], text) }
 }
 
 static ADDED_WEIGHT: &Operation = row(OPERATIONS, "added_weight");

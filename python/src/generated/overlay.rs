@@ -4370,6 +4370,446 @@ impl KeyCuts {
     }
 }
 
+static MOISTURE_TESTS: crate::scalars::ScalarRow = crate::scalars::ScalarRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "moisture_tests"),
+    class: "MoistureTests",
+    one: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(MoistureTests))?.into_any()),
+    many: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(MoistureTestsArray))?.into_any()),
+};
+
+/// How many humidity probes a floor takes before it is covered, and how deep their holes are.
+///
+/// Rule: probes = 3 for the first 1000 ft2, 1 for each further 1000 ft2 or part; depth = 0.4 thickness
+///     drying from one side, 0.2 from two.
+/// Takes for granted: a hole is closed 24 h before it is read (72 h before the edition of 2018, from
+///     memory); the floor is at the temperature and in the air of its use.
+///
+/// Args:
+///     area: area of the floor [ft2 | m2]; more than 0 ft2, at most 10763910.4167 ft2 (more than 0 m2,
+///         at most 1000000 m2)
+///     thickness: thickness of the slab that dries: of an overlay on a sheet, its own [in | mm]; more
+///         than 0 in, at most 78.7401574803 in (more than 0 mm, at most 2000 mm)
+///     drying: which sides it dries from; one of "one side", "two sides"
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///     errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+///
+/// Returns:
+///     MoistureTests, with the attributes
+///         count: how many probes
+///         depth_in, depth_mm: depth of their holes [in | mm]
+///     and notes; for arrays MoistureTestsArray, with arrays of that shape, and note_codes, bad, reasons.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///     FormError: the word is not one of the choices (WORD_UNKNOWN)
+///
+/// Basis:
+///     3 probes for the first 1,000 ft2, one for each further 1,000 ft2, at 40 % of the thickness from
+///         one side, 20 % from two, read after 24 h: ASTM F2170 (2018 and later), number, depth and
+///         waiting of probes
+///
+/// Example:
+///     >>> from overslab.overlay import moisture_tests
+///     >>> answer = moisture_tests(area="1,800 ft2", thickness="4 in", drying="one side")
+///     >>> answer.count
+///     4
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (area, thickness, drying, *, units=crate::units::Units(None), errors=crate::units::Errors::Raise), text_signature = "(area, thickness, drying, *, units=None, errors='raise')")]
+fn moisture_tests(
+    py: Python<'_>,
+    area: &Bound<'_, PyAny>,
+    thickness: &Bound<'_, PyAny>,
+    drying: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+    errors: crate::units::Errors,
+) -> PyResult<Py<PyAny>> {
+    crate::scalars::call(py, &MOISTURE_TESTS, &[area, thickness, drying], units, errors)
+}
+
+/// What `moisture_tests` gives.
+#[pyclass(frozen, extends = crate::scalars::ScalarResult, module = "overslab.overlay")]
+pub(crate) struct MoistureTests;
+
+#[pymethods]
+impl MoistureTests {
+    /// How many probes.
+    #[getter]
+    fn get_count(slf: &Bound<'_, Self>) -> i64 {
+        slf.as_super().get().count(0)
+    }
+    /// Depth of their holes [in].
+    #[getter]
+    fn get_depth_in(slf: &Bound<'_, Self>) -> f64 {
+        slf.as_super().get().number(1, overslab::quantity::System::Us)
+    }
+    /// Depth of their holes [mm].
+    #[getter]
+    fn get_depth_mm(slf: &Bound<'_, Self>) -> f64 {
+        slf.as_super().get().number(1, overslab::quantity::System::Si)
+    }
+}
+
+/// What `moisture_tests` gives for arrays.
+#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+pub(crate) struct MoistureTestsArray;
+
+#[pymethods]
+impl MoistureTestsArray {
+    /// How many probes.
+    #[getter]
+    fn get_count<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().counts(slf.py(), 0)
+    }
+    /// Depth of their holes [in].
+    #[getter]
+    fn get_depth_in<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+        slf.as_super().get().numbers(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// Depth of their holes [mm].
+    #[getter]
+    fn get_depth_mm<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+        slf.as_super().get().numbers(slf.py(), 1, overslab::quantity::System::Si)
+    }
+}
+
+static MOISTURE_VERDICT: crate::answers::RecordRow = crate::answers::RecordRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "moisture_verdict"),
+    class: "MoistureVerdict",
+    answer: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(MoistureVerdict))?.into_any()),
+};
+
+/// Whether a floor is dry enough for what goes on it, by its humidity probes and the limit of the maker of that.
+///
+/// Rule: dry enough where the highest reading is within the limit and there are as many probes as the
+///     area takes.
+/// Takes for granted: vapour does no harm to a cement overlay: coverings, sealers and coatings on it
+///     suffer; a sheet under an unbonded overlay stops what comes from below.
+///
+/// Args:
+///     readings: what each probe reads; a table of at least 1 row, each a probe, with the columns
+///         humidity: relative humidity that it reads [%]; more than 0 %, at most 100 %
+///     limit: the maker's limit [%]; more than 0 %, at most 100 %; may be left out
+///     area: area of the floor [ft2 | m2]; more than 0 ft2, at most 10763910.4167 ft2 (more than 0 m2,
+///         at most 1000000 m2); may be left out
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///
+/// Returns:
+///     MoistureVerdict, with the attributes
+///         verdict: what the readings say: dry enough, too damp, test more, ask the maker
+///         highest_percent: highest reading, which governs [%]
+///         wanted: how many probes the area takes; none without an area
+///     and notes, basis and taken.
+///
+/// Raises:
+///     FormError: the list is empty (EMPTY_LIST)
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     the limit of the maker of what goes on the floor, often 75 to 85 % relative humidity: the
+///         project's specification
+///     3 probes for the first 1,000 ft2, one for each further 1,000 ft2, at 40 % of the thickness from
+///         one side, 20 % from two, read after 24 h: ASTM F2170 (2018 and later), number, depth and
+///         waiting of probes
+///     vapour harms coverings, sealers and coatings, not the cement overlay under them; a sheet, lapped
+///         and taped, stops what comes from below: common practice, no source
+///
+/// Example:
+///     >>> from overslab.overlay import moisture_verdict
+///     >>> answer = moisture_verdict(
+///     ...     readings={"humidity": ["74 %", "79 %", "77 %"]},
+///     ...     limit="80 %",
+///     ...     area="600 ft2",
+///     ... )
+///     >>> answer.verdict
+///     'dry enough'
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (readings, *, limit=None, area=None, units=crate::units::Units(None)), text_signature = "(readings, *, limit=None, area=None, units=None)")]
+fn moisture_verdict(
+    py: Python<'_>,
+    readings: &Bound<'_, PyAny>,
+    limit: Option<&Bound<'_, PyAny>>,
+    area: Option<&Bound<'_, PyAny>>,
+    units: crate::units::Units,
+) -> PyResult<Py<PyAny>> {
+    crate::answers::call(py, &MOISTURE_VERDICT, &[Some(readings), limit, area], units)
+}
+
+/// What `moisture_verdict` gives.
+#[pyclass(frozen, extends = crate::answers::AnswerResult, module = "overslab.overlay")]
+pub(crate) struct MoistureVerdict;
+
+#[pymethods]
+impl MoistureVerdict {
+    /// What the readings say: dry enough, too damp, test more, ask the maker.
+    #[getter]
+    fn get_verdict<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Highest reading, which governs [%].
+    #[getter]
+    fn get_highest_percent<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 1, overslab::quantity::System::Us)
+    }
+    /// How many probes the area takes; none without an area.
+    #[getter]
+    fn get_wanted<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.as_super().get().field(slf.py(), 2, overslab::quantity::System::Us)
+    }
+}
+
+static DRYING_TIME: crate::scalars::ScalarRow = crate::scalars::ScalarRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "drying_time"),
+    class: "DryingTime",
+    one: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(DryingTime))?.into_any()),
+    many: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(DryingTimeArray))?.into_any()),
+};
+
+/// How long concrete dries, after its curing ends, until it may be tested for a covering.
+///
+/// Rule: 28 to 30 days for each inch of thickness.
+/// Takes for granted: drying from one side in good air, to about 85 % relative humidity; wetting again
+///     starts it anew; the probes decide, not the calendar.
+///
+/// Args:
+///     thickness: thickness that dries [in | mm]; more than 0 in, at most 78.7401574803 in (more than 0
+///         mm, at most 2000 mm)
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///     errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+///
+/// Returns:
+///     DryingTime, with the attributes
+///         least_d: least time [d]
+///         greatest_d: greatest time [d]
+///     and notes; for arrays DryingTimeArray, with arrays of that shape, and note_codes, bad, reasons.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     28 to 30 days for each inch from one side in good air, to about 85 %: Construction Specifier, on
+///         drying slabs (any), an inch a month
+///
+/// Example:
+///     >>> from overslab.overlay import drying_time
+///     >>> answer = drying_time(thickness="3 in")
+///     >>> round(answer.least_d, 4)
+///     84.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (thickness, *, units=crate::units::Units(None), errors=crate::units::Errors::Raise), text_signature = "(thickness, *, units=None, errors='raise')")]
+fn drying_time(
+    py: Python<'_>,
+    thickness: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+    errors: crate::units::Errors,
+) -> PyResult<Py<PyAny>> {
+    crate::scalars::call(py, &DRYING_TIME, &[thickness], units, errors)
+}
+
+/// What `drying_time` gives.
+#[pyclass(frozen, extends = crate::scalars::ScalarResult, module = "overslab.overlay")]
+pub(crate) struct DryingTime;
+
+#[pymethods]
+impl DryingTime {
+    /// Least time [d].
+    #[getter]
+    fn get_least_d(slf: &Bound<'_, Self>) -> f64 {
+        slf.as_super().get().number(0, overslab::quantity::System::Us)
+    }
+    /// Greatest time [d].
+    #[getter]
+    fn get_greatest_d(slf: &Bound<'_, Self>) -> f64 {
+        slf.as_super().get().number(1, overslab::quantity::System::Us)
+    }
+}
+
+/// What `drying_time` gives for arrays.
+#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+pub(crate) struct DryingTimeArray;
+
+#[pymethods]
+impl DryingTimeArray {
+    /// Least time [d].
+    #[getter]
+    fn get_least_d<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+        slf.as_super().get().numbers(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Greatest time [d].
+    #[getter]
+    fn get_greatest_d<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+        slf.as_super().get().numbers(slf.py(), 1, overslab::quantity::System::Us)
+    }
+}
+
+static DRYING_TIME_BY_WATER: crate::scalars::ScalarRow = crate::scalars::ScalarRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "drying_time_by_water"),
+    class: "DryingTimeByWater",
+    one: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(DryingTimeByWater))?.into_any()),
+    many: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(DryingTimeByWaterArray))?.into_any()),
+};
+
+/// How long a slab 4 in thick dries until it gives off 3 lb of vapour in 24 h over 1000 ft2, by its water-cement ratio; from memory, confirm.
+///
+/// Rule: days 46, 82, 117, 130, 148, 166, 190 at 0.4, 0.5 to 1.0, straight between.
+/// Takes for granted: 4 in thick, drying from one side, no water from below.
+///
+/// Args:
+///     water_cement: water-cement ratio [w/cm]; at least 0.4 w/cm, at most 1 w/cm
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///     errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+///
+/// Returns:
+///     DryingTimeByWater, with the attributes
+///         time_d: time it takes [d]
+///     and notes; for arrays DryingTimeByWaterArray, with arrays of that shape, and note_codes, bad, reasons.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     4 in: 46 days at a water-cement ratio of 0.4, 82 at 0.5, 190 at 1.0, to 3 lb/1000 ft2/24 h:
+///         Brewer, Portland Cement Association (1965), drying of 4 in slabs, from memory: confirm
+///
+/// Example:
+///     >>> from overslab.overlay import drying_time_by_water
+///     >>> answer = drying_time_by_water(water_cement="0.45 w/cm")
+///     >>> round(answer.time_d, 4)
+///     64.0
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (water_cement, *, units=crate::units::Units(None), errors=crate::units::Errors::Raise), text_signature = "(water_cement, *, units=None, errors='raise')")]
+fn drying_time_by_water(
+    py: Python<'_>,
+    water_cement: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+    errors: crate::units::Errors,
+) -> PyResult<Py<PyAny>> {
+    crate::scalars::call(py, &DRYING_TIME_BY_WATER, &[water_cement], units, errors)
+}
+
+/// What `drying_time_by_water` gives.
+#[pyclass(frozen, extends = crate::scalars::ScalarResult, module = "overslab.overlay")]
+pub(crate) struct DryingTimeByWater;
+
+#[pymethods]
+impl DryingTimeByWater {
+    /// Time it takes [d].
+    #[getter]
+    fn get_time_d(slf: &Bound<'_, Self>) -> f64 {
+        slf.as_super().get().number(0, overslab::quantity::System::Us)
+    }
+}
+
+/// What `drying_time_by_water` gives for arrays.
+#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+pub(crate) struct DryingTimeByWaterArray;
+
+#[pymethods]
+impl DryingTimeByWaterArray {
+    /// Time it takes [d].
+    #[getter]
+    fn get_time_d<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+        slf.as_super().get().numbers(slf.py(), 0, overslab::quantity::System::Us)
+    }
+}
+
+static VAPOUR_EMISSION: crate::scalars::ScalarRow = crate::scalars::ScalarRow {
+    operation: crate::rows::operation(overslab::operations::OPERATIONS, "vapour_emission"),
+    class: "VapourEmission",
+    one: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(VapourEmission))?.into_any()),
+    many: |py, result| Ok(Py::new(py, PyClassInitializer::from(result).add_subclass(VapourEmissionArray))?.into_any()),
+};
+
+/// The vapour that a floor gives off, by a dish of calcium chloride that stood sealed on it.
+///
+/// Rule: emission = gain / (area x time).
+/// Takes for granted: the dish stands sealed 60 to 72 h on cleaned concrete and the maker of what goes
+///     on the floor sets the limit, often 3 lb/1000 ft2/24 h (both from memory).
+///
+/// Args:
+///     gain: mass that the dish gained [g]; at least 0 g, at most 10000 g
+///     area: area of floor under its cover [ft2 | m2]; more than 0 ft2, at most 107.639104167 ft2 (more
+///         than 0 m2, at most 10 m2)
+///     time: how long it stood [h]; more than 0 h, at most 2400 h
+///     units: the units of bare numbers, the first ("us") or the second ("si") in brackets.
+///     errors: what becomes of a refused element of an array: "raise", or "mark" it NaN.
+///
+/// Returns:
+///     VapourEmission, with the attributes
+///         emission_lb_per_1000ft2_24h, emission_g_per_m2_24h: vapour in 24 h [lb/1000 ft2/24 h |
+///             g/m2/24 h]
+///     and notes; for arrays VapourEmissionArray, with arrays of that shape, and note_codes, bad, reasons.
+///
+/// Raises:
+///     QuantityError: the value lies outside its range (OUT_OF_RANGE)
+///
+/// Basis:
+///     emission = gain of the dish / (area x time): derived
+///     the dish stands 60 to 72 h: ASTM F1869 (any), the dish of calcium chloride, from memory: confirm
+///
+/// Example:
+///     >>> from overslab.overlay import vapour_emission
+///     >>> answer = vapour_emission(gain="5.2 g", area="0.5 ft2", time="66 h")
+///     >>> round(answer.emission_lb_per_1000ft2_24h, 4)
+///     8.3375
+///
+/// Since 0.1.0.
+#[pyfunction]
+#[pyo3(signature = (gain, area, time, *, units=crate::units::Units(None), errors=crate::units::Errors::Raise), text_signature = "(gain, area, time, *, units=None, errors='raise')")]
+fn vapour_emission(
+    py: Python<'_>,
+    gain: &Bound<'_, PyAny>,
+    area: &Bound<'_, PyAny>,
+    time: &Bound<'_, PyAny>,
+    units: crate::units::Units,
+    errors: crate::units::Errors,
+) -> PyResult<Py<PyAny>> {
+    crate::scalars::call(py, &VAPOUR_EMISSION, &[gain, area, time], units, errors)
+}
+
+/// What `vapour_emission` gives.
+#[pyclass(frozen, extends = crate::scalars::ScalarResult, module = "overslab.overlay")]
+pub(crate) struct VapourEmission;
+
+#[pymethods]
+impl VapourEmission {
+    /// Vapour in 24 h [lb/1000 ft2/24 h].
+    #[getter]
+    fn get_emission_lb_per_1000ft2_24h(slf: &Bound<'_, Self>) -> f64 {
+        slf.as_super().get().number(0, overslab::quantity::System::Us)
+    }
+    /// Vapour in 24 h [g/m2/24 h].
+    #[getter]
+    fn get_emission_g_per_m2_24h(slf: &Bound<'_, Self>) -> f64 {
+        slf.as_super().get().number(0, overslab::quantity::System::Si)
+    }
+}
+
+/// What `vapour_emission` gives for arrays.
+#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+pub(crate) struct VapourEmissionArray;
+
+#[pymethods]
+impl VapourEmissionArray {
+    /// Vapour in 24 h [lb/1000 ft2/24 h].
+    #[getter]
+    fn get_emission_lb_per_1000ft2_24h<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+        slf.as_super().get().numbers(slf.py(), 0, overslab::quantity::System::Us)
+    }
+    /// Vapour in 24 h [g/m2/24 h].
+    #[getter]
+    fn get_emission_g_per_m2_24h<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, numpy::PyArrayDyn<f64>>> {
+        slf.as_super().get().numbers(slf.py(), 0, overslab::quantity::System::Si)
+    }
+}
+
 static ADDED_WEIGHT: crate::scalars::ScalarRow = crate::scalars::ScalarRow {
     operation: crate::rows::operation(overslab::operations::OPERATIONS, "added_weight"),
     class: "AddedWeight",
@@ -4473,10 +4913,10 @@ impl AddedWeightArray {
 }
 
 /// The scalar rows.
-pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&CONDITION_FACTOR, &OVERLAY_REQUIRED, &SLAB_EQUIVALENT, &OVERLAY_EFFECTIVE_BONDED, &OVERLAY_EFFECTIVE_UNBONDED, &CONCRETE_MODULUS, &CONCRETE_MODULUS_BY_DENSITY, &CONCRETE_RUPTURE, &SUBGRADE_FROM_BEARING_RATIO, &SUBGRADE_FROM_RESILIENT, &SUBGRADE_FROM_SOIL, &SUBGRADE_WITH_SUBBASE, &STIFFNESS_RADIUS, &CONTACT_RADIUS, &CONTACT_RADIUS_DUAL, &EQUIVALENT_RADIUS, &INTERIOR_LOAD, &EDGE_LOAD, &EDGE_LOAD_1926, &CORNER_LOAD, &CORNER_CRACK, &LOAD_INFLUENCE, &SAFETY_FACTORS, &ALLOWABLE_STRESS, &ALLOWABLE_LOAD, &UNIFORM_LOAD, &WALL_LOAD, &CURLING_COEFFICIENT, &CURLING_STRESS, &TWO_LAYERS, &ADDED_WEIGHT];
+pub(crate) static SCALARS: &[&crate::scalars::ScalarRow] = &[&CONDITION_FACTOR, &OVERLAY_REQUIRED, &SLAB_EQUIVALENT, &OVERLAY_EFFECTIVE_BONDED, &OVERLAY_EFFECTIVE_UNBONDED, &CONCRETE_MODULUS, &CONCRETE_MODULUS_BY_DENSITY, &CONCRETE_RUPTURE, &SUBGRADE_FROM_BEARING_RATIO, &SUBGRADE_FROM_RESILIENT, &SUBGRADE_FROM_SOIL, &SUBGRADE_WITH_SUBBASE, &STIFFNESS_RADIUS, &CONTACT_RADIUS, &CONTACT_RADIUS_DUAL, &EQUIVALENT_RADIUS, &INTERIOR_LOAD, &EDGE_LOAD, &EDGE_LOAD_1926, &CORNER_LOAD, &CORNER_CRACK, &LOAD_INFLUENCE, &SAFETY_FACTORS, &ALLOWABLE_STRESS, &ALLOWABLE_LOAD, &UNIFORM_LOAD, &WALL_LOAD, &CURLING_COEFFICIENT, &CURLING_STRESS, &TWO_LAYERS, &MOISTURE_TESTS, &DRYING_TIME, &DRYING_TIME_BY_WATER, &VAPOUR_EMISSION, &ADDED_WEIGHT];
 
 /// The rows with records.
-pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&OVERLAY_MINIMUM, &SURFACE_PROFILE, &PULL_OFF, &USUAL_LOAD, &SLAB_STRESS, &REPETITIONS_ALLOWED, &THICKNESS_NEEDED, &EDGE_KEY, &KEY_CUTS];
+pub(crate) static ANSWERS: &[&crate::answers::RecordRow] = &[&OVERLAY_MINIMUM, &SURFACE_PROFILE, &PULL_OFF, &USUAL_LOAD, &SLAB_STRESS, &REPETITIONS_ALLOWED, &THICKNESS_NEEDED, &EDGE_KEY, &KEY_CUTS, &MOISTURE_VERDICT];
 
 /// The classes of records.
 pub(crate) static RECORDS: &[crate::records::RecordClass] = &[];
@@ -4591,6 +5031,20 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<EdgeKey>()?;
     module.add_function(wrap_pyfunction!(self::key_cuts, module)?)?;
     module.add_class::<KeyCuts>()?;
+    module.add_function(wrap_pyfunction!(self::moisture_tests, module)?)?;
+    module.add_class::<MoistureTests>()?;
+    module.add_class::<MoistureTestsArray>()?;
+    module.add_function(wrap_pyfunction!(self::moisture_verdict, module)?)?;
+    module.add_class::<MoistureVerdict>()?;
+    module.add_function(wrap_pyfunction!(self::drying_time, module)?)?;
+    module.add_class::<DryingTime>()?;
+    module.add_class::<DryingTimeArray>()?;
+    module.add_function(wrap_pyfunction!(self::drying_time_by_water, module)?)?;
+    module.add_class::<DryingTimeByWater>()?;
+    module.add_class::<DryingTimeByWaterArray>()?;
+    module.add_function(wrap_pyfunction!(self::vapour_emission, module)?)?;
+    module.add_class::<VapourEmission>()?;
+    module.add_class::<VapourEmissionArray>()?;
     module.add_function(wrap_pyfunction!(self::added_weight, module)?)?;
     module.add_class::<AddedWeight>()?;
     module.add_class::<AddedWeightArray>()?;

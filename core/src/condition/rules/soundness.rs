@@ -121,7 +121,7 @@ pub(super) static RULES: &[Rule] = &[
         &[then(
             OVER,
             Effect::AfterWork,
-            "find where the water comes from and stop it; no water stands on the slab at the pour",
+            "find where the water comes from and stop it; no water stands on the slab at the pour; what is laid or brushed on the new floor waits for a moisture test",
         )],
         "water comes up through it",
         BasisId::OldSlabPractice,
