@@ -4452,7 +4452,7 @@ impl MoistureTests {
 }
 
 /// What `moisture_tests` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct MoistureTestsArray;
 
 #[pymethods]
@@ -4630,7 +4630,7 @@ impl DryingTime {
 }
 
 /// What `drying_time` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct DryingTimeArray;
 
 #[pymethods]
@@ -4708,7 +4708,7 @@ impl DryingTimeByWater {
 }
 
 /// What `drying_time_by_water` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct DryingTimeByWaterArray;
 
 #[pymethods]
@@ -4793,7 +4793,7 @@ impl VapourEmission {
 }
 
 /// What `vapour_emission` gives for arrays.
-#[pyclass(frozen, extends = crate::arrays::ArrayResult, module = "overslab.overlay")]
+#[pyclass(frozen, extends = crate::array_result::ArrayResult, module = "overslab.overlay")]
 pub(crate) struct VapourEmissionArray;
 
 #[pymethods]
