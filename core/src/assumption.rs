@@ -89,6 +89,9 @@ pub const AWAY_OVER: Assumption<Length> =
 /// The thickness of an old slab.
 pub const OLD_SLAB: Assumption<Length> =
     Assumption::new("3 1/2 in", 3.5 * INCH, "a nominal 4 in is 3 1/2 in");
+/// The mean thickness of a new slab on ground.
+pub const NEW_SLAB: Assumption<Length> =
+    Assumption::new("4 in", 4.0 * INCH, "for foot traffic and cars; common practice, no source");
 /// The mass of old concrete in place: 4,050 lb/yd3.
 pub const OLD_CONCRETE: Assumption<Density> =
     Assumption::new("150 lb/ft3", 150.0 * POUND / CUBIC_FOOT, "4,050 lb/yd3 in place");
@@ -143,6 +146,7 @@ mod tests {
         says_its_value(RAIL_OFFSET);
         says_its_value(BENCHMARK_OFF);
         says_its_value(OLD_SLAB);
+        says_its_value(NEW_SLAB);
         says_its_value(OLD_CONCRETE);
         says_its_value(BULKING);
         says_its_value(BASE_LOOSE);

@@ -25,8 +25,8 @@ pub const BULKING: Range = Range::closed(1.0, 3.0);
 pub const BOX_WEIGHT: Range = Range::closed(100.0, 50_000.0);
 /// What goes into one box or truck.
 pub const BOX_VOLUME: Range = Range::closed(0.1, 100.0);
-/// The price of a load.
-pub const LOAD_PRICE: Range = Range::closed(0.0, 1.0e9);
+/// A price, by the load, area, mass or volume.
+pub const PRICE: Range = Range::closed(0.0, 1.0e9);
 
 /// What is broken out, and what comes in its place.
 #[derive(Clone, Copy, Debug)]
@@ -166,18 +166,22 @@ fn costs(
     concrete: Option<Volume>,
     prices: &TearOutPrices,
 ) -> Result<Vec<TearOutCost>> {
-    let load = prices.load.map(|load| check("load_price", load, LOAD_PRICE)).transpose()?;
+    let breaking = prices.breaking.map(|price| check("breaking_price", price, PRICE)).transpose()?;
+    let load = prices.load.map(|price| check("load_price", price, PRICE)).transpose()?;
+    let dumping = prices.dumping.map(|price| check("dump_price", price, PRICE)).transpose()?;
+    let of_base = prices.base.map(|price| check("base_price", price, PRICE)).transpose()?;
+    let of_concrete = prices.concrete.map(|price| check("concrete_price", price, PRICE)).transpose()?;
     let cost = |what: &'static str, money: Option<Money>| TearOutCost { what, money };
     let mut list = vec![
-        cost("breaking and loading", prices.breaking.map(|price| area * price)),
+        cost("breaking and loading", breaking.map(|price| area * price)),
         cost("hauling", load.map(|load| Money::from_base(load.base() * f64::from(loads)))),
-        cost("dumping", prices.dumping.map(|price| mass * price)),
+        cost("dumping", dumping.map(|price| mass * price)),
     ];
     if base.base() > 0.0 {
-        list.push(cost("base", prices.base.map(|price| base * price)));
+        list.push(cost("base", of_base.map(|price| base * price)));
     }
     if let Some(concrete) = concrete {
-        list.push(cost("concrete", prices.concrete.map(|price| concrete * price)));
+        list.push(cost("concrete", of_concrete.map(|price| concrete * price)));
     }
     Ok(list)
 }

@@ -53,7 +53,7 @@ pub use input::{
     AboutInput, AllowanceInput, ApproachInput, ApproachPlaceInput, AsBuiltInput, DemandInput, DrainageInput,
     ElevationsInput, ExtraInput, Job, LimitInput, LimitPlaceInput, LineAboveInput, MarkPointInput,
     MarkSetUpInput, MarksInput, OrderInput, PadsInput, PricesInput, ProfileInput, PuddleInput, RailInput,
-    SCHEMA_VERSION, SectionInput, SolveInput, ThinZonesInput, VehicleInput, ZoneInput,
+    SCHEMA_VERSION, SectionInput, SolveInput, TearOutInput, ThinZonesInput, VehicleInput, ZoneInput,
 };
 pub use report::*;
 pub use report::{
@@ -65,8 +65,8 @@ pub use report::{
     NewFloor, OldFloor, OldSlabReport, OrderLine, OrderReport, PlaceHeight, PlaceReport, PondReport,
     PriceReport, ProfileReport, ProofReport, RailReport, ReasonReport, Report, RipReport, RoundingReport,
     RuleReport, SaidBasis, SaidNote, SectionReport, SolvedReport, StageReport, StandingWater, StationReport,
-    StopReport, StretchReport, SuspectReport, TakenReport, ThicknessReport, ThinZoneReport, ThinZonesReport,
-    WayReport, ZoneChoiceReport, ZoneReport,
+    StopReport, StretchReport, SuspectReport, TakenReport, TearOutCostReport, TearOutReport, ThicknessReport,
+    ThinZoneReport, ThinZonesReport, WayReport, ZoneChoiceReport, ZoneReport,
 };
 pub use report::{ClearanceCheckReport, ClearanceReport, WorkReport};
 pub use schema::{job_schema, report_schema};

@@ -1,6 +1,6 @@
 //! Prices that have an effect.
 
-use super::input::Job;
+use super::input::{Job, TearOutInput};
 use crate::failure::{Code, Failure, Result};
 use crate::quantity::Given;
 
@@ -14,15 +14,17 @@ impl Job {
         let solve = self.finish.solve.as_ref();
         let grinds = solve.is_some_and(|solve| solve.grind_at_most.is_some());
         let thin = self.thin_zones.is_some();
-        let concrete = solve.is_some() || thin;
+        let concrete = solve.is_some() || thin || self.tear_out.is_some();
+        let breaks = self.tear_out.as_ref().is_some_and(TearOutInput::has_price);
         let thin_only = "with thin_zones only: it prices what may be done about them";
         let any = prices.concrete.is_some()
             || prices.grinding.is_some()
             || prices.grinding_area.is_some()
             || prices.bonding.is_some()
-            || prices.breaking_out.is_some();
+            || prices.breaking_out.is_some()
+            || breaks;
         let all = [
-            ("concrete", written(&prices.concrete), concrete, "with finish.solve or thin_zones"),
+            ("concrete", written(&prices.concrete), concrete, "with finish.solve, thin_zones or tear_out"),
             ("grinding", written(&prices.grinding), grinds, "with finish.solve.grind_at_most only"),
             ("grinding_area", written(&prices.grinding_area), thin, thin_only),
             ("bonding", written(&prices.bonding), thin, thin_only),

@@ -2,8 +2,9 @@
 
 use super::report::{Amount, Measure, PlaceReport};
 use crate::quantity::{
-    Area, Elevation, Flow, Length, Money, Pressure, RainIntensity, Slope, Typed, Volume, area, elevation,
-    feet_and_inches, flow, inches, length, number_in, pressure, rain_intensity, slope, volume,
+    Area, Elevation, Flow, Length, Mass, Money, Pressure, RainIntensity, Slope, Typed, Volume, area,
+    elevation, feet_and_inches, flow, inches, length, mass, number_in, pressure, rain_intensity, slope,
+    volume,
 };
 use crate::survey::old_slab::SlabPlace;
 
@@ -83,6 +84,14 @@ pub(super) fn stress(value: Pressure) -> Measure {
 pub(super) fn body(value: Volume) -> Measure {
     let text = number_in(value, &volume::unit::cubic_yard, 2);
     Measure::new(value, &volume::unit::cubic_yard, &volume::unit::cubic_meter, text)
+}
+
+/// A mass: `9.6 tons`, `10 tons`.
+pub(super) fn mass(value: Mass) -> Measure {
+    let tenths = format!("{:.1}", (mass::unit::ton_short.from_base)(value.base()));
+    let number = tenths.strip_suffix(".0").unwrap_or(&tenths);
+    let text = format!("{number} {}", if number == "1" { "ton" } else { "tons" });
+    Measure::new(value, &mass::unit::ton_short, &mass::unit::tonne, text)
 }
 
 /// Water, or what is ground off and filled: `1.4 ft3`.

@@ -2,16 +2,13 @@
 
 use crate::basis::BasisId;
 use crate::condition::tear_out::{
-    AREA, BASE, BOX_VOLUME, BOX_WEIGHT, BULKING, DENSITY, LOAD_PRICE, RISE, THICKNESS, TearOutPrices,
+    AREA, BASE, BOX_VOLUME, BOX_WEIGHT, BULKING, DENSITY, PRICE, RISE, THICKNESS, TearOutPrices,
     TearOutRequest, tear_out as figured,
 };
 use crate::failure::{Code, Result};
 use crate::operation::{Answer, Args, Call, Column, Columns, Kind, Operation, TableType, Value};
 use crate::quantity::{Length, Money, Range, Typed, Volume};
 use crate::{assumption, number, port};
-
-/// Prices by area, volume or mass.
-const PRICE: Range = Range::closed(0.0, 1.0e9);
 
 /// Costs.
 static COSTS: TableType = TableType {
@@ -45,7 +42,7 @@ pub static TEAR_OUT: Operation = Operation {
         number!(rise: length in inch | millimeter, RISE, "how much higher the new floor is than the old one, on the mean";
             or "0 in" because "the new floor is as high as the old one"),
         number!(breaking_price: area_price in per_square_foot | per_square_meter, PRICE, "price of breaking and loading"; optional),
-        number!(load_price: money in currency_unit | currency_unit, LOAD_PRICE, "price of hauling one load"; optional),
+        number!(load_price: money in currency_unit | currency_unit, PRICE, "price of hauling one load"; optional),
         number!(dump_price: mass_price in per_ton | per_tonne, PRICE, "price of dumping"; optional),
         number!(base_price: volume_price in per_cubic_yard | per_cubic_meter, PRICE, "price of base as bought"; optional),
         number!(concrete_price: volume_price in per_cubic_yard | per_cubic_meter, PRICE, "price of concrete, placed"; optional),

@@ -88,6 +88,23 @@ fn a_missing_price_leaves_no_total() {
 }
 
 #[test]
+fn no_price_is_below_nothing() {
+    let asked = |prices| tear_out(&TearOutRequest { prices, base: Some(inches(4.0)), ..of("100 ft2") });
+    let none = TearOutPrices::default();
+    let below = |unit: &str| format!("-1 {unit}");
+    let refused = [
+        (TearOutPrices { breaking: Some(read(&below("/ft2")).unwrap()), ..none }, "breaking_price"),
+        (TearOutPrices { load: Some(read(&below("money")).unwrap()), ..none }, "load_price"),
+        (TearOutPrices { dumping: Some(read(&below("/ton")).unwrap()), ..none }, "dump_price"),
+        (TearOutPrices { base: Some(read(&below("/yd3")).unwrap()), ..none }, "base_price"),
+        (TearOutPrices { concrete: Some(read(&below("/yd3")).unwrap()), ..none }, "concrete_price"),
+    ];
+    for (prices, path) in refused {
+        assert_eq!(asked(prices).unwrap_err().path, path);
+    }
+}
+
+#[test]
 fn nothing_can_be_broken_out_of_no_area() {
     let none =
         TearOutRequest { area: Area::from_base((area::unit::square_foot.to_base)(0.0)), ..of("1 ft2") };

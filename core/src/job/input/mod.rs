@@ -12,6 +12,7 @@ mod overlay;
 mod places;
 mod prices;
 mod solve;
+mod tear_out;
 mod thin_zones;
 
 pub use approach::{ApproachInput, ApproachPlaceInput, VehicleInput};
@@ -26,6 +27,7 @@ pub use overlay::{OverlayInput, StandsInput};
 pub use places::{SectionInput, ZoneInput};
 pub use prices::PricesInput;
 pub use solve::{DemandInput, SolveInput};
+pub use tear_out::TearOutInput;
 pub use thin_zones::ThinZonesInput;
 
 use super::finish::FinishDemand;
@@ -89,13 +91,16 @@ pub struct Job {
     /// How the new floor relates to the old slab, and what it is to carry.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub overlay: Option<OverlayInput>,
+    /// Breaking the old slab out, as the third way.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tear_out: Option<TearOutInput>,
     /// Zones thinner than an unbonded overlay may be.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub thin_zones: Option<ThinZonesInput>,
     /// What the crew sets out.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub marks: Option<MarksInput>,
-    /// Plain prices, for a finish that is solved for and for thin zones.
+    /// Plain prices, for a finish that is solved for, for thin zones and for breaking out.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub prices: Option<PricesInput>,
     /// What to order.

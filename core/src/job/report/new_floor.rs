@@ -3,7 +3,7 @@
 use super::{
     ApproachReport, AsBuiltReport, ClearanceReport, ConflictReport, DrainageReport, FinishReport, FitReport,
     KeyCutsReport, MarksReport, OrderReport, OverlayReport, RoundingReport, SectionReport, SolvedReport,
-    ThicknessReport, ThinZonesReport, ZoneReport,
+    TearOutReport, ThicknessReport, ThinZonesReport, ZoneReport,
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -36,6 +36,8 @@ pub struct NewFloor {
     /// Keys that are cut where the floor meets doors, walks and open edges; none where the job says nothing of how thin it may be, or of what
     /// it meets.
     pub key_cuts: Option<KeyCutsReport>,
+    /// Breaking the old slab out in its place; none where neither the job nor the verdict asks for it.
+    pub tear_out: Option<TearOutReport>,
     /// Zones thinner than an unbonded overlay may be.
     pub thin_zones: Option<ThinZonesReport>,
     /// What the crew sets out.

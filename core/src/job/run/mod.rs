@@ -25,6 +25,8 @@ pub(super) mod places;
 mod solved;
 mod spans;
 mod survey;
+mod taken;
+mod tear_out;
 #[cfg(test)]
 mod tests;
 mod thickness;
@@ -131,21 +133,20 @@ struct Parts {
     notes: Vec<Note>,
     bases: Vec<SaidBasis>,
     not_answered: Vec<String>,
-    /// What can hurt at the things that the floor meets.
+    /// What can hurt at the things that the floor meets, and where the old slab is broken out.
     cautions: Vec<Caution>,
 }
 
-/// What can hurt: the old slab's own cautions first, those of what the floor meets last but one.
+/// What can hurt: the old slab's own cautions first, those of what is met last but one; each once.
 fn cautions(old_slab: Option<&OldSlab>, met: &[Caution]) -> Vec<String> {
-    let mut cautions: Vec<Caution> =
-        old_slab.iter().flat_map(|slab| slab.verdict.cautions.iter().copied()).collect();
-    cautions.extend([Caution::Silica, Caution::Caustic]);
-    for caution in met {
-        if !cautions.contains(caution) {
-            cautions.push(*caution);
+    let of_slab = old_slab.iter().flat_map(|slab| slab.verdict.cautions.iter().copied());
+    let all = of_slab.chain([Caution::Silica, Caution::Caustic]).chain(met.iter().copied());
+    let mut cautions: Vec<Caution> = Vec::new();
+    for caution in all.chain([Caution::LocalCode]) {
+        if !cautions.contains(&caution) {
+            cautions.push(caution);
         }
     }
-    cautions.push(Caution::LocalCode);
     cautions.into_iter().map(|caution| caution.text().to_owned()).collect()
 }
 

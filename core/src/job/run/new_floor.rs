@@ -1,6 +1,7 @@
 //! The new floor of a job, and what must be said beside it.
 
 use super::old_slab::OldSlab;
+use super::tear_out::{self, BrokenOut, Over};
 use super::{Parts, approach, clearances, key_cuts, look_again, overlay, said_bases, under_finish};
 use crate::basis::BasisId;
 use crate::condition::Take;
@@ -56,6 +57,8 @@ impl Job {
         let verdict = old_slab.map(|old| &old.verdict);
         let overlay = self.overlay(overlay::Thick { least, mean: thickness.mean }, verdict)?;
         let keys = self.key_cuts_report(survey, &made.finish)?;
+        let over = Over { area: survey.facts().area, mean: thickness.mean, fill: thickness.fill };
+        let tear_out = self.tear_out(over, verdict)?;
         let (marks, mark_notes) = self.marks_report(survey, &made.finish, heights)?;
         let order = self.order_for(thickness.fill)?;
         let fall = self.fall_report(survey, &made.finish)?;
@@ -65,21 +68,26 @@ impl Job {
         notes.extend(water_notes.into_iter().chain(zone_notes).chain(section_notes).chain(thin_notes));
         notes.extend(built_notes.into_iter().chain(drainage_notes).chain(approach_notes));
         notes.extend(crate::clearance::notes(&judged).into_iter().chain(mark_notes));
+        notes.extend(tear_out.iter().flat_map(|out| out.notes.iter().cloned()));
         notes.extend(self.own_notes(&fall, made, &order));
         let taken = taken(self, survey, &survey.facts(), order.net, rounding)
             .into_iter()
             .chain(old_slab.into_iter().flat_map(OldSlab::taken))
             .chain(clearances::taken(&judged))
-            .chain(overlay.iter().flat_map(|overlay| overlay.taken.clone()));
+            .chain(overlay.iter().flat_map(|overlay| overlay.taken.clone()))
+            .chain(tear_out.iter().flat_map(|out| out.taken.clone()));
         let bases = self
             .bases(&approach_bases, &built_bases)
             .into_iter()
             .chain(old_slab.into_iter().flat_map(OldSlab::bases))
             .chain(clearances::bases(&judged))
             .chain(overlay.iter().flat_map(|overlay| overlay.bases.clone()))
-            .chain(key_cuts::bases(keys.as_ref()));
+            .chain(key_cuts::bases(keys.as_ref()))
+            .chain(tear_out.iter().flat_map(|out| out.bases.clone()));
         let met = crate::clearance::cautions(&judged);
         let cut = key_cuts::caution(keys.as_ref());
+        let broken = tear_out.iter().flat_map(|_| tear_out::CAUTIONS);
+        let cautions = cut.into_iter().chain(met).chain(broken).collect();
         Ok(Parts {
             standing_water,
             look_again: look_again::look_again(survey, &made.finish)?,
@@ -87,7 +95,7 @@ impl Job {
             notes,
             bases: bases.collect(),
             not_answered: self.not_answered(old_slab),
-            cautions: cut.into_iter().chain(met).collect(),
+            cautions,
             new_floor: Some(NewFloor {
                 conflict: solution.and_then(Solution::conflict_report),
                 finish: self.finish_report(survey, (made, solution), heights, fall),
@@ -101,6 +109,7 @@ impl Job {
                 solved: solution.map(|solution| self.solved_report(survey, solution, heights)).transpose()?,
                 overlay: overlay.map(|overlay| overlay.report),
                 key_cuts: keys,
+                tear_out: tear_out.map(|BrokenOut { report, .. }| report),
                 thin_zones,
                 marks,
                 order: self.order_report(&order, thickness.fill),
@@ -118,7 +127,9 @@ impl Job {
             Some(Take::FindOut) => Some("whether the old slab may stay, before what is asked is found out"),
             Some(_) => None,
         };
-        verdict.into_iter().chain(["joints", "the day", price]).map(str::to_owned).collect()
+        let out = self.lacks_area(old_slab.map(|slab| &slab.verdict));
+        let out = out.then_some("what breaking out takes: give the area of the parts as tear_out.area");
+        verdict.into_iter().chain(out).chain(["joints", "the day", price]).map(str::to_owned).collect()
     }
 
     fn own_notes(&self, fall: &FallReport, made: &Made, order: &Order) -> Vec<Note> {

@@ -1,5 +1,6 @@
 //! How the new floor relates to the old slab, and what it carries.
 
+use super::taken::Taken;
 use crate::assumption::{CONCRETE_STRENGTH, CONCRETE_WEIGHT, OLD_STRENGTH, SAFETY};
 use crate::basis::BasisId;
 use crate::condition::Verdict;
@@ -376,29 +377,5 @@ fn carried_words(name: &str, position: Position, needed: Option<Length>, enough:
             )
         }
         (None, _) => format!("{name} {place}: no floor up to 24 in carries it: ask an engineer"),
-    }
-}
-
-/// What was taken and not given.
-#[derive(Default)]
-struct Taken(Vec<TakenReport>);
-
-impl Taken {
-    fn or<Q: Typed>(
-        &mut self,
-        given: Option<&Given<Q>>,
-        what: &str,
-        assumption: &crate::assumption::Assumption<Q>,
-    ) -> Q {
-        given.map_or_else(|| self.assumed(what, assumption), |given| given.value)
-    }
-
-    fn assumed<Q: Typed>(&mut self, what: &str, assumption: &crate::assumption::Assumption<Q>) -> Q {
-        self.word(what, assumption.words, assumption.why);
-        assumption.value()
-    }
-
-    fn word(&mut self, what: &str, value: &str, why: &str) {
-        self.0.push(TakenReport { what: what.to_owned(), value: value.to_owned(), why: why.to_owned() });
     }
 }

@@ -7,6 +7,7 @@ use crate::survey::Survey;
 mod key_cuts;
 mod outside;
 mod spans;
+mod tear_out;
 
 const RODS: &str = include_str!("../../../../examples/boat_store.toml");
 

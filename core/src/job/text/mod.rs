@@ -14,6 +14,7 @@ mod overlay;
 mod places;
 mod solved;
 mod surface;
+mod tear_out;
 mod thin_zones;
 mod water;
 
@@ -59,6 +60,7 @@ impl Report {
         overlay::overlay(page, floor);
         key_cuts::key_cuts(page, floor);
         thin_zones::thin_zones(page, floor);
+        tear_out::tear_out(page, floor);
         look_again::look_again(page, self);
         order::order(page, floor);
         order::rounding(page, floor);
