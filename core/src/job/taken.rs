@@ -31,7 +31,7 @@ pub(super) fn taken(
     rounding: Volume,
 ) -> Vec<TakenReport> {
     let area = facts.area.base();
-    let mut list: Vec<Weighed> = edges(facts).into_iter().collect();
+    let mut list: Vec<Weighed> = edges(facts, true).into_iter().collect();
     if job.order.allowances.is_none() {
         list.push(assumed("waste", &WASTE, WASTE.value().base() * net.base()));
     }
@@ -79,7 +79,7 @@ pub(super) fn taken(
 /// What was taken of the old slab's heights alone; what it moves of a new floor is not told.
 pub(super) fn of_survey(survey: &Survey) -> Vec<TakenReport> {
     let facts = survey.facts();
-    let all = edges(&facts).into_iter().chain(words(survey, &facts));
+    let all = edges(&facts, false).into_iter().chain(words(survey, &facts));
     all.map(|weighed| weighed.taken).collect()
 }
 
@@ -108,11 +108,13 @@ fn marks(input: &MarksInput) -> Vec<Weighed> {
     list
 }
 
-fn edges(facts: &Facts) -> Option<Weighed> {
+/// The edges past the shots; `moves`: what they move of the concrete follows.
+fn edges(facts: &Facts, moves: bool) -> Option<Weighed> {
     let beyond = facts.beyond.base();
     let percent = 100.0 * beyond / facts.area.base();
     let value = format!("{percent:.0} % of the floor, by the slope of the whole slab");
-    let why = format!("nobody holds a rod in the corner: if {} off", inches(Length::from_base(EDGE_OFF), 8));
+    let off = format!(": if {} off", inches(Length::from_base(EDGE_OFF), 8));
+    let why = format!("nobody holds a rod in the corner{}", if moves { &off } else { "" });
     (percent >= 0.5).then(|| weighed("the edges past the shots", value, why, beyond * EDGE_OFF))
 }
 

@@ -3,7 +3,7 @@
 use super::overlay::weight;
 use crate::basis::BasisId;
 use crate::condition::rule::Standing;
-use crate::condition::{Ask, FindingsInput, TakenFinding, Verdict, WayVerdict};
+use crate::condition::{Ask, Finding, FindingsInput, TakenFinding, Verdict, WayVerdict};
 use crate::failure::Result;
 use crate::job::input::Job;
 use crate::job::report::{
@@ -115,12 +115,15 @@ impl OldSlab {
             why: "the least thickness of the new floor".to_owned(),
         });
         list.extend(room);
-        let mut whys: Vec<&str> = self.verdict.taken.iter().map(|taken| taken.why.as_str()).collect();
+        // A room that is taken speaks of a new floor, of which nothing is told over a slab that spans.
+        let spans = self.verdict.spans();
+        let told = |taken: &&TakenFinding| !(spans && taken.finding == Finding::Room);
+        let taken: Vec<&TakenFinding> = self.verdict.taken.iter().filter(told).collect();
+        let mut whys: Vec<&str> = taken.iter().map(|taken| taken.why.as_str()).collect();
         whys.dedup();
         for why in whys {
-            let same: Vec<&TakenFinding> =
-                self.verdict.taken.iter().filter(|taken| taken.why == why).collect();
-            let said: Vec<&str> = same.iter().map(|taken| taken.finding.says(taken.word)).collect();
+            let same = taken.iter().filter(|taken| taken.why == why);
+            let said: Vec<&str> = same.map(|taken| taken.finding.says(taken.word)).collect();
             if !list.iter().any(|line| line.why == why) {
                 list.push(TakenReport {
                     what: "old slab".to_owned(),

@@ -80,7 +80,7 @@ impl Report {
         water::standing(page, self);
         page.section("NEW FLOOR", "No height, thickness or order is told for a slab that spans free.");
         if let Some(weight) = self.old_slab.as_ref().and_then(|slab| slab.added_weight.as_ref()) {
-            page.line(&format!("As asked it would add {} on average: tell the engineer.", weight.text));
+            page.line(&format!("It would add {} on average: tell the engineer.", weight.text));
         }
         look_again::look_again(page, self);
         self.taken_and_notes(page, |_| true);
