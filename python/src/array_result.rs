@@ -8,7 +8,6 @@ use crate::shown::names;
 use crate::units::Units;
 use numpy::{PyArray1, PyArrayDyn, PyArrayMethods, PyReadonlyArray1, PyUntypedArrayMethods};
 use overslab::note::NoteCode;
-use overslab::operation::block::BLOCK;
 use overslab::operation::{Kind, Port};
 use overslab::quantity::System;
 use pyo3::intern;
@@ -76,14 +75,9 @@ impl ArrayResult {
         let array = PyArray1::zeros(py, self.columns.length, false);
         let mut numbers = array.readwrite();
         let numbers = numbers.as_slice_mut()?;
-        self.columns.read(py, place, |column| {
-            // Each block is changed while it is in the cache.
-            for (to, from) in numbers.chunks_mut(BLOCK).zip(column.chunks(BLOCK)) {
-                to.copy_from_slice(from);
-                if let Some(unit) = unit {
-                    (unit.all_from_base)(to);
-                }
-            }
+        self.columns.read(py, place, |column| match unit {
+            Some(unit) => (unit.all_from_base)(column, numbers),
+            None => numbers.copy_from_slice(column),
         })?;
         array.reshape(self.shape.clone())
     }

@@ -183,9 +183,10 @@ fn in_base(array: &Bound<'_, PyArrayDyn<f64>>, unit: &Unit) -> Outcome<Vec<f64>>
         return Err(not_a_column(array).into());
     }
     let array = array.try_readonly().map_err(PyErr::from)?;
-    let mut numbers = array.as_slice().map_err(PyErr::from)?.to_vec();
-    (unit.all_to_base)(&mut numbers);
-    Ok(numbers)
+    let numbers = array.as_slice().map_err(PyErr::from)?;
+    let mut bases = vec![0.0; numbers.len()];
+    (unit.all_to_base)(numbers, &mut bases);
+    Ok(bases)
 }
 
 /// The cells as a list. A single value is no column; a masked cell is none.

@@ -4,6 +4,7 @@ use crate::broadcast::places;
 use crate::elements::{Elements, Unread};
 use crate::exceptions::Outcome;
 use overslab::failure::Failure;
+use overslab::operation::block::BLOCK;
 use overslab::quantity::Unit;
 use pyo3::prelude::*;
 
@@ -36,25 +37,18 @@ impl<'a> Source<'a> {
         Ok(Self { numbers, places, unread })
     }
 
-    /// The elements from that place on, as many as there is room for.
+    /// The elements from that place on, as many as there is room for: at most a block.
     pub(crate) fn fill(&self, from: usize, block: &mut [f64]) {
-        match self.numbers {
-            Numbers::One(number) => block.fill(number),
-            Numbers::Flat(numbers) => self.copy(numbers, from, block),
-            Numbers::Raw(numbers, unit) => {
-                self.copy(numbers, from, block);
-                (unit.all_to_base)(block);
-            }
-        }
-    }
-
-    fn copy(&self, numbers: &[f64], from: usize, block: &mut [f64]) {
-        match &self.places {
-            None => block.copy_from_slice(&numbers[from..from + block.len()]),
-            Some(places) => {
-                for (number, &place) in block.iter_mut().zip(&places[from..]) {
-                    *number = numbers[place];
-                }
+        match (&self.numbers, &self.places) {
+            (Numbers::One(number), _) => block.fill(*number),
+            (Numbers::Flat(numbers), None) => block.copy_from_slice(&numbers[from..from + block.len()]),
+            (Numbers::Flat(numbers), Some(places)) => gather(numbers, &places[from..], block),
+            (Numbers::Raw(numbers, unit), None) => (unit.all_to_base)(&numbers[from..], block),
+            (Numbers::Raw(numbers, unit), Some(places)) => {
+                let mut gathered = [0.0; BLOCK];
+                let gathered = &mut gathered[..block.len()];
+                gather(numbers, &places[from..], gathered);
+                (unit.all_to_base)(gathered, block);
             }
         }
     }
@@ -80,5 +74,11 @@ impl<'a> Source<'a> {
     /// The place of an element in the argument's own array.
     pub(crate) fn place(&self, index: usize) -> usize {
         self.places.as_ref().map_or(index, |places| places[index])
+    }
+}
+
+fn gather(numbers: &[f64], places: &[usize], into: &mut [f64]) {
+    for (number, &place) in into.iter_mut().zip(places) {
+        *number = numbers[place];
     }
 }

@@ -116,38 +116,41 @@ pub fn block_of<const I: usize, const R: usize>(
         return Err(arity(operation));
     }
     let rows = rows.min(BLOCK);
-    let mut base = *inputs;
+    let (mut base, mut found) = ([[0.0; BLOCK]; I], [[0.0; BLOCK]; R]);
     let mut miscounted: Vec<(usize, Box<Failure>)> = Vec::new();
-    for (column, port) in base.iter_mut().zip(operation.ports) {
+    for ((given, column), port) in inputs.iter().zip(&mut base).zip(operation.ports) {
+        let (given, column) = (&given[..rows], &mut column[..rows]);
         match &port.kind {
-            Kind::Number(kind) => (kind.unit(system).all_to_base)(&mut column[..rows]),
+            Kind::Number(kind) => (kind.unit(system).all_to_base)(given, column),
             Kind::Count(least, greatest) => {
-                let checked =
-                    column[..rows].iter().map(|&number| checked_count(port, number, *least, *greatest));
+                column.copy_from_slice(given);
+                let checked = given.iter().map(|&number| checked_count(port, number, *least, *greatest));
                 let refused = checked.enumerate().filter_map(|(row, checked)| Some((row, checked.err()?)));
                 miscounted.extend(refused);
             }
-            _ => {}
+            _ => column.copy_from_slice(given),
         }
     }
     let columns = base.each_ref().map(|column| &column[..rows]);
-    let mut outputs = results.each_mut().map(|column| &mut column[..rows]);
+    let mut outputs = found.each_mut().map(|column| &mut column[..rows]);
     (call.block)(&columns, &mut outputs, &mut |row, what| {
         let numbers = inputs.each_ref().map(|column| column[row]);
         if !miscounted.iter().any(|(bad, _)| *bad == row) {
             told(row, what.map_err(|failure| in_callers_terms(failure, operation, system, &numbers)));
         }
     });
-    for (column, port) in outputs.iter_mut().zip(operation.results) {
-        if let Kind::Number(kind) = &port.kind {
-            (kind.unit(system).all_from_base)(column);
+    for ((result, column), port) in results.iter_mut().zip(&found).zip(operation.results) {
+        let (result, column) = (&mut result[..rows], &column[..rows]);
+        match &port.kind {
+            Kind::Number(kind) => (kind.unit(system).all_from_base)(column, result),
+            _ => result.copy_from_slice(column),
         }
     }
     // A row is refused once, for the first of its counts.
     miscounted.sort_by_key(|(row, _)| *row);
     miscounted.dedup_by_key(|(row, _)| *row);
     for (row, failure) in miscounted {
-        outputs.iter_mut().for_each(|column| column[row] = f64::NAN);
+        results.iter_mut().for_each(|column| column[row] = f64::NAN);
         told(row, Err(failure));
     }
     Ok(())

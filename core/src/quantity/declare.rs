@@ -47,8 +47,12 @@ macro_rules! declare_quantities {
                                 spellings: &[$symbol, $($spelling),*],
                                 to_base,
                                 from_base,
-                                all_to_base: |numbers| numbers.iter_mut().for_each(|number| *number = to_base(*number)),
-                                all_from_base: |bases| bases.iter_mut().for_each(|base| *base = from_base(*base)),
+                                all_to_base: |numbers, bases| {
+                                    bases.iter_mut().zip(numbers).for_each(|(base, number)| *base = to_base(*number));
+                                },
+                                all_from_base: |bases, numbers| {
+                                    numbers.iter_mut().zip(bases).for_each(|(number, base)| *number = from_base(*base));
+                                },
                             }
                         };
                     )+

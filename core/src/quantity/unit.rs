@@ -14,10 +14,10 @@ pub struct Unit {
     pub to_base: fn(f64) -> f64,
     /// From the base unit to a number in this unit.
     pub from_base: fn(f64) -> f64,
-    /// The same as `to_base` for every number, in place.
-    pub all_to_base: fn(&mut [f64]),
-    /// The same as `from_base` for every number, in place.
-    pub all_from_base: fn(&mut [f64]),
+    /// The same as `to_base` for every number, into as many others.
+    pub all_to_base: fn(&[f64], &mut [f64]),
+    /// The same as `from_base` for every number, into as many others.
+    pub all_from_base: fn(&[f64], &mut [f64]),
 }
 
 impl fmt::Debug for Unit {
