@@ -31,7 +31,7 @@ pub fn each<const I: usize, F: Flat>(
         return;
     };
     for row in 0..rows {
-        match call(std::array::from_fn(|port| columns[port][row])) {
+        match call(columns.map(|column| column[row])) {
             Ok(flat) => {
                 if let Some(note) = flat.put(results, row) {
                     told(row, Ok(note));
@@ -120,7 +120,7 @@ impl<F: Formula<I, R>, const I: usize, const R: usize> pulp::NullaryFnOnce for W
             may &= range.allows_all(column);
         }
         for row in 0..rows {
-            let (numbers, allowed) = self.formula.row(std::array::from_fn(|port| inputs[port][row]));
+            let (numbers, allowed) = self.formula.row(inputs.map(|column| column[row]));
             may &= allowed;
             for (column, number) in results.iter_mut().zip(numbers) {
                 column[row] = number;
