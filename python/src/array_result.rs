@@ -31,10 +31,15 @@ pub(crate) struct Columns {
     length: usize,
 }
 
+/// An array that holds anything. Cleared first it would go through memory once more.
+fn empty(py: Python<'_>, length: usize) -> PyResult<Bound<'_, PyArray1<f64>>> {
+    Ok(numpy::get_array_module(py)?.call_method1(intern!(py, "empty"), (length,))?.cast_into()?)
+}
+
 impl Columns {
-    /// Columns to be written.
-    pub(crate) fn new(py: Python<'_>, columns: usize, length: usize) -> Self {
-        Self { numbers: PyArray1::zeros(py, columns * length, false).unbind(), length }
+    /// Columns to be written, all of them: they hold anything.
+    pub(crate) fn new(py: Python<'_>, columns: usize, length: usize) -> PyResult<Self> {
+        Ok(Self { numbers: empty(py, columns * length)?.unbind(), length })
     }
 
     /// Has all columns written.
@@ -72,7 +77,7 @@ impl ArrayResult {
             Kind::Number(kind) => Some(kind.unit(system)),
             _ => None,
         };
-        let array = PyArray1::zeros(py, self.columns.length, false);
+        let array = empty(py, self.columns.length)?;
         let mut numbers = array.readwrite();
         let numbers = numbers.as_slice_mut()?;
         self.columns.read(py, place, |column| match unit {

@@ -44,7 +44,7 @@ pub(crate) fn call(
     )?;
     let sources = arguments.iter().map(|one| Source::of(one, &shape)).collect::<Outcome<Vec<_>>>()?;
     let block = scalars::function(operation)?.block;
-    let columns = Columns::new(py, operation.results.len(), shape.iter().product());
+    let columns = Columns::new(py, operation.results.len(), shape.iter().product())?;
     let mut found = columns.write(py, |results| py.detach(|| run(block, &sources, results, errors)))?;
     for (index, failure) in &mut found.bad {
         if let Some(place) = operation.port(&failure.path) {

@@ -31,7 +31,7 @@ pub fn each<const I: usize, F: Flat>(
         return;
     };
     for row in 0..rows {
-        match call(columns.map(|column| column[row])) {
+        match call(at(&columns, row)) {
             Ok(flat) => {
                 if let Some(note) = flat.put(results, row) {
                     told(row, Ok(note));
@@ -56,6 +56,16 @@ fn refuse(results: &mut [&mut [f64]], row: usize, failure: Box<Failure>, told: T
 #[cold]
 pub fn arity() -> Box<Failure> {
     Failure::new(Code::LengthMismatch, "").allowed("one number per port").remedy("pass every port")
+}
+
+/// A row of columns. A loop, since mapping an array is not always put in place, and then no vectors come of it.
+#[inline(always)]
+fn at<const N: usize>(columns: &[&[f64]; N], row: usize) -> [f64; N] {
+    let mut numbers = [0.0; N];
+    for (number, column) in numbers.iter_mut().zip(columns) {
+        *number = column[row];
+    }
+    numbers
 }
 
 /// That many columns of that many rows.
@@ -120,7 +130,7 @@ impl<F: Formula<I, R>, const I: usize, const R: usize> pulp::NullaryFnOnce for W
             may &= range.allows_all(column);
         }
         for row in 0..rows {
-            let (numbers, allowed) = self.formula.row(inputs.map(|column| column[row]));
+            let (numbers, allowed) = self.formula.row(at(&inputs, row));
             may &= allowed;
             for (column, number) in results.iter_mut().zip(numbers) {
                 column[row] = number;

@@ -45,12 +45,10 @@ impl Range {
     /// Whether every number may be so, without a branch for each.
     #[inline(always)]
     pub(crate) fn allows_all(&self, bases: &[f64]) -> bool {
-        // The negation lets NaN through to be refused.
-        let refused = |base: f64| {
-            !((base >= self.least) & (base <= self.greatest) & (base.abs() < f64::INFINITY))
-                | (self.open & (base == self.least))
-        };
-        bases.iter().fold(0u64, |count, &base| count + u64::from(refused(base))) == 0
+        // Bounds that are themselves allowed and finite, so that two comparisons are all; NaN fails both.
+        let least = if self.open { self.least.next_up() } else { self.least.max(f64::MIN) };
+        let greatest = self.greatest.min(f64::MAX);
+        bases.iter().fold(true, |all, &base| all & (base >= least) & (base <= greatest))
     }
 
     /// The bounds in words, in a unit: `more than 0 ft, at most 1000 ft`.
@@ -84,5 +82,29 @@ pub fn refusal_code(base: f64, quantity: &QuantityType) -> crate::failure::Code 
         (false, ..) => Code::NotFinite,
         (true, true, super::Sign::NotNegative) => Code::Negative,
         (true, ..) => Code::OutOfRange,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn all_are_allowed_where_each_is() {
+        let ranges = [
+            Range::ANY,
+            Range::NOT_NEGATIVE,
+            Range::POSITIVE,
+            Range::closed(-1.0, 2.0),
+            Range::positive_to(2.0),
+            Range { least: 1.0, open: true, greatest: f64::INFINITY },
+        ];
+        let near = |bound: f64| [bound.next_down(), bound, bound.next_up()];
+        let numbers = [-1.0, 0.0, 1.0, 2.0, f64::MAX, f64::MIN, 1.0e-300].map(near).concat();
+        for number in numbers.into_iter().chain([f64::NAN, f64::INFINITY, f64::NEG_INFINITY, -0.0]) {
+            for range in ranges {
+                assert_eq!(range.allows_all(&[1.5, number, 1.5]), range.allows(number), "{number} {range:?}");
+            }
+        }
     }
 }

@@ -63,7 +63,7 @@ pub(crate) fn edge_on(slab: &Slab, load: f64, radius: f64, form: EdgeForm) -> (f
         * per_nu
         * (1.0 - nu * nu)
         * (log - 4.0 / 3.0 * nu + of_stress);
-    let share = (2.0 + 1.2 * nu) * (per_nu * (3.0 + nu) / 12.0);
+    let share = (2.0 + 1.2 * nu) * (per_nu * (3.0 + nu) * (1.0 / 12.0));
     let deflection = load * slab.softness * share.sqrt() * (1.0 - of_deflection * wide);
     (stress, deflection)
 }

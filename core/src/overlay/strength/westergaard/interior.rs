@@ -44,6 +44,6 @@ pub(crate) fn interior_on(slab: &Slab, load: f64, radius: f64) -> (f64, f64) {
     let log_b = 0.5 * ln_ratio(slab.square, b * b);
     let log_a = 0.5 * ln_ratio(radius * radius, slab.square);
     let stress = 1.5 / PI * (1.0 + slab.poisson) * load * slab.per_thickness * (log_b + OF_STRESS);
-    let deflection = load * slab.softness / 8.0 * (1.0 + (log_a - LN_2 + OF_DEFLECTION) * share / (2.0 * PI));
+    let deflection = load * slab.softness / 8.0 * (1.0 + (log_a - LN_2 + OF_DEFLECTION) * share * (0.5 / PI));
     (stress, deflection)
 }
