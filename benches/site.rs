@@ -1,5 +1,4 @@
-//! Setting out, draining, fitting in: marks, drainage and a dozen clearances of a floor of 60 shots; flatness of 10,000 readings;
-//! the verdict on an old slab.
+//! Setting out, draining, fitting in: marks, drainage and a dozen clearances of a floor of 60 shots; flatness of 10,000 readings.
 
 use crate::solve::survey;
 use criterion::Criterion;
