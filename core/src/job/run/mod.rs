@@ -32,6 +32,7 @@ mod tests;
 mod thickness;
 mod thin_zones;
 mod water;
+mod worked;
 
 use self::new_floor::Laid;
 use self::old_floor::{level_report, old_floor};

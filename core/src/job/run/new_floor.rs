@@ -1,8 +1,8 @@
 //! The new floor of a job, and what must be said beside it.
 
 use super::old_slab::OldSlab;
-use super::tear_out::{self, BrokenOut, Over};
-use super::{Parts, approach, clearances, key_cuts, look_again, overlay, said_bases, under_finish};
+use super::worked::Worked;
+use super::{Parts, clearances, look_again, said_bases, under_finish};
 use crate::basis::BasisId;
 use crate::condition::Take;
 use crate::failure::Result;
@@ -42,80 +42,42 @@ impl Job {
         old_slab: Option<&OldSlab>,
     ) -> Result<Parts> {
         let Laid { survey, made, solution, heights } = *laid;
-        let depth = self.finish.thinner_than.as_ref().map(|given| given.value);
-        let mut fits = self.fits(survey, &made.finish, heights)?;
-        fits.extend(solution.into_iter().flat_map(|solution| solution.broken(self)));
-        let (standing_water, water_notes) = self.standing_water(survey, &made.finish)?;
-        let (drainage, drainage_notes) = self.drainage_report(survey, &made.finish)?;
-        let approach::Approaches { reports: approaches, notes: approach_notes, bases: approach_bases } =
-            self.approach_reports(&made.finish, heights)?;
-        let (zones, zone_notes) = self.zone_reports(survey, &made.finish, depth)?;
-        let (sections, section_notes) = self.section_reports(survey, &made.finish, heights)?;
-        let (thin_zones, thin_notes) = self.thin_zones_report(survey, &made.finish, &fits)?;
-        let judged = self.judged(survey, &made.finish, heights)?;
-        let least = thickness.least_measured.as_ref().unwrap_or(&thickness.least).thickness;
-        let verdict = old_slab.map(|old| &old.verdict);
-        let overlay = self.overlay(overlay::Thick { least, mean: thickness.mean }, verdict)?;
-        let keys = self.key_cuts_report(survey, &made.finish)?;
-        let over = Over { area: survey.facts().area, mean: thickness.mean, fill: thickness.fill };
-        let tear_out = self.tear_out(over, verdict)?;
-        let (marks, mark_notes) = self.marks_report(survey, &made.finish, heights)?;
-        let order = self.order_for(thickness.fill)?;
-        let fall = self.fall_report(survey, &made.finish)?;
-        let (as_built, built_notes, built_bases) = self.as_built_report(survey, &made.finish)?;
+        let worked = self.worked(laid, thickness, old_slab)?;
+        let mut notes = worked.notes(thickness);
+        notes.extend(self.own_notes(&worked.fall, made, &worked.order));
         let rounding = solution.map_or_else(|| Volume::from_base(0.0), Solution::rounding);
-        let mut notes = thickness.notes();
-        notes.extend(water_notes.into_iter().chain(zone_notes).chain(section_notes).chain(thin_notes));
-        notes.extend(built_notes.into_iter().chain(drainage_notes).chain(approach_notes));
-        notes.extend(crate::clearance::notes(&judged).into_iter().chain(mark_notes));
-        notes.extend(tear_out.iter().flat_map(|out| out.notes.iter().cloned()));
-        notes.extend(self.own_notes(&fall, made, &order));
-        let taken = taken(self, survey, &survey.facts(), order.net, rounding)
-            .into_iter()
-            .chain(old_slab.into_iter().flat_map(OldSlab::taken))
-            .chain(clearances::taken(&judged))
-            .chain(overlay.iter().flat_map(|overlay| overlay.taken.clone()))
-            .chain(tear_out.iter().flat_map(|out| out.taken.clone()));
-        let bases = self
-            .bases(&approach_bases, &built_bases)
-            .into_iter()
-            .chain(old_slab.into_iter().flat_map(OldSlab::bases))
-            .chain(clearances::bases(&judged))
-            .chain(overlay.iter().flat_map(|overlay| overlay.bases.clone()))
-            .chain(key_cuts::bases(keys.as_ref()))
-            .chain(tear_out.iter().flat_map(|out| out.bases.clone()));
-        let met = crate::clearance::cautions(&judged);
-        let cut = key_cuts::caution(keys.as_ref());
-        let broken = tear_out.iter().flat_map(|_| tear_out::CAUTIONS);
-        let cautions = cut.into_iter().chain(met).chain(broken).collect();
+        let mut taken = taken(self, survey, &survey.facts(), worked.order.net, rounding);
+        taken.extend(old_slab.into_iter().flat_map(OldSlab::taken).chain(worked.taken()));
+        let mut bases = self.bases(&worked);
+        bases.extend(old_slab.into_iter().flat_map(OldSlab::bases).chain(worked.bases()));
         Ok(Parts {
-            standing_water,
             look_again: look_again::look_again(survey, &made.finish)?,
-            taken: taken.collect(),
+            taken,
             notes,
-            bases: bases.collect(),
+            bases,
             not_answered: self.not_answered(old_slab),
-            cautions,
+            cautions: worked.cautions(),
             new_floor: Some(NewFloor {
                 conflict: solution.and_then(Solution::conflict_report),
-                finish: self.finish_report(survey, (made, solution), heights, fall),
+                finish: self.finish_report(survey, (made, solution), heights, worked.fall),
                 thickness: self.thickness_report(survey, thickness),
-                zones,
-                sections,
-                drainage,
-                approaches,
-                fits,
-                clearances: clearances::clearance_reports(&judged, heights),
+                zones: worked.zones.0,
+                sections: worked.sections.0,
+                drainage: worked.drainage.0,
+                approaches: worked.approaches.reports,
+                fits: worked.fits,
+                clearances: clearances::clearance_reports(&worked.judged, heights),
                 solved: solution.map(|solution| self.solved_report(survey, solution, heights)).transpose()?,
-                overlay: overlay.map(|overlay| overlay.report),
-                key_cuts: keys,
-                tear_out: tear_out.map(|BrokenOut { report, .. }| report),
-                thin_zones,
-                marks,
-                order: self.order_report(&order, thickness.fill),
+                overlay: worked.overlay.map(|overlay| overlay.report),
+                key_cuts: worked.key_cuts,
+                tear_out: worked.tear_out.map(|out| out.report),
+                thin_zones: worked.thin_zones.0,
+                marks: worked.marks.0,
+                order: self.order_report(&worked.order, thickness.fill),
                 rounding: self.rounding_report(survey, made, heights, thickness.net)?,
-                as_built,
+                as_built: worked.as_built.0,
             }),
+            standing_water: worked.water.0,
         })
     }
 
@@ -158,7 +120,7 @@ impl Job {
         notes
     }
 
-    fn bases(&self, approaches: &[BasisId], built: &[(String, BasisId)]) -> Vec<SaidBasis> {
+    fn bases(&self, worked: &Worked) -> Vec<SaidBasis> {
         let mut about = vec![
             ("heights", BasisId::Levelling),
             ("thickness and volume", BasisId::Geometry),
@@ -169,7 +131,7 @@ impl Job {
             about.push(("waves", BasisId::WaveAsScreeded));
             about.extend(drainage.rain.is_some().then_some(("runoff", BasisId::RationalMethod)));
         }
-        about.extend(approaches.iter().copied().map(|basis| ("approach", basis)));
+        about.extend(worked.approaches.bases.iter().map(|basis| ("approach", *basis)));
         if self.finish.has_least() {
             about.push(("margin", BasisId::ThicknessMargin));
         }
@@ -181,7 +143,7 @@ impl Job {
             ("step", BasisId::PlantStep),
             ("truck", BasisId::TruckLoad),
         ]);
-        about.extend(built.iter().map(|(about, basis)| (about.as_str(), *basis)));
+        about.extend(worked.as_built.2.iter().map(|(about, basis)| (about.as_str(), *basis)));
         said_bases(about.into_iter().map(|(about, basis)| (about.to_owned(), basis)))
     }
 }

@@ -17,11 +17,15 @@ const NO_DOWELS: Share =
 const POSITIONS: [Position; 3] = [Position::Interior, Position::Edge, Position::Corner];
 
 fn slab(thickness_in: f64) -> Slab {
+    slab_on(thickness_in, 100.0)
+}
+
+fn slab_on(thickness_in: f64, pci: f64) -> Slab {
     Slab::new(
         Length::from_base(thickness_in * INCH),
         Pressure::from_base(3.6e6 * PSI),
         Ratio::from_base(0.15),
-        SubgradeReaction::from_base(100.0 * PCI),
+        SubgradeReaction::from_base(pci * PCI),
     )
     .unwrap()
 }
@@ -123,7 +127,7 @@ fn the_thickness_needed_is_the_smallest_that_is_allowed() {
 fn heavier_loads_and_softer_ground_need_more() {
     let bracket = [Length::from_base(2.0 * INCH), Length::from_base(24.0 * INCH)];
     let of = |newtons: f64, pci: f64| {
-        let slab = Slab { subgrade: pci * PCI, ..slab(6.0) };
+        let slab = slab_on(6.0, pci);
         let loads =
             [load(newtons, [0.0, 0.0], Position::Corner), load(newtons, [0.3, 0.3], Position::Corner)];
         needed(&slab, &loads, &FORMS, Pressure::from_base(1.9e6), bracket).unwrap().thickness.base()
